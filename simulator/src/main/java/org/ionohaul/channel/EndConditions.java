@@ -1,0 +1,28 @@
+package org.ionohaul.channel;
+
+import java.util.List;
+
+/**
+ * What one end receives besides the fading.
+ *
+ * @param snrDb median signal-to-noise ratio in 3 kHz in dB, for a constant-envelope signal sent at the other end's full
+ *     peak power, when the trial begins and before trend and schedules
+ * @param noiseRiseDb rise of this end's noise floor over the clock, in dB
+ * @param impulses impulsive noise at this end
+ * @param interference other stations heard at this end, each entry an independent population
+ */
+public record EndConditions(
+        double snrDb, Schedule noiseRiseDb, ImpulsiveNoise impulses, List<Interference> interference) {
+    /** Copies the list and checks the level. */
+    public EndConditions {
+        interference = List.copyOf(interference);
+        if (!(Math.abs(snrDb) < 200)) {
+            throw new IllegalArgumentException("snrDb must be within 200 dB: " + snrDb);
+        }
+    }
+
+    /** Returns an end with nothing but a Gaussian floor at the given SNR in 3 kHz, in dB. */
+    public static EndConditions quiet(double snrDb) {
+        return new EndConditions(snrDb, Schedule.NONE, ImpulsiveNoise.NONE, List.of());
+    }
+}

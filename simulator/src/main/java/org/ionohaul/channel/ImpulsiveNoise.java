@@ -1,0 +1,27 @@
+package org.ionohaul.channel;
+
+/**
+ * Impulsive noise over the Gaussian floor, Bernoulli-Gauss: time is cut into slots; in each, independently, an impulse
+ * raises the noise with a fixed probability.
+ *
+ * @param probability share of slots with an impulse, from 0 (none) to 1
+ * @param riseDb by how much an impulse raises the noise power of its slot, in dB, zero or more
+ * @param slotSeconds length of a slot, positive
+ */
+public record ImpulsiveNoise(double probability, double riseDb, double slotSeconds) {
+    /** No impulses. */
+    public static final ImpulsiveNoise NONE = new ImpulsiveNoise(0, 0, 1);
+
+    /** Checks every value. */
+    public ImpulsiveNoise {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("probability must be from 0 to 1: " + probability);
+        }
+        if (!(riseDb >= 0 && riseDb < 100)) {
+            throw new IllegalArgumentException("riseDb must be from 0 to 100: " + riseDb);
+        }
+        if (!(slotSeconds > 0 && slotSeconds < 1e4)) {
+            throw new IllegalArgumentException("slotSeconds must be positive: " + slotSeconds);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package org.ionohaul.channel;
+
+/**
+ * Other stations heard at one end: visits that arrive as a Poisson process, each a run of overs with pauses between.
+ * Powers of simultaneous stations add.
+ *
+ * @param visitsPerHour mean arrivals an hour, zero (none) or more
+ * @param visitSeconds mean length of a visit (exponential), positive
+ * @param overSeconds mean length of an over (exponential), positive
+ * @param pauseSeconds mean pause between overs (exponential), positive
+ * @param medianDb median level of a visitor over the end's noise floor in 3 kHz, in dB
+ * @param deviationDb standard deviation of that level from visitor to visitor, in dB (log-normal), zero or more
+ * @param bandShare share of the 3 kHz that a visitor covers, from above 0 to 1; where it lies is drawn a visit
+ */
+public record Interference(
+        double visitsPerHour,
+        double visitSeconds,
+        double overSeconds,
+        double pauseSeconds,
+        double medianDb,
+        double deviationDb,
+        double bandShare) {
+    /** Nobody else on the frequency. */
+    public static final Interference NONE = new Interference(0, 1, 1, 1, 0, 0, 1);
+
+    /** Checks every value. */
+    public Interference {
+        if (!(visitsPerHour >= 0 && visitsPerHour < 1e4)) {
+            throw new IllegalArgumentException("visitsPerHour must be from 0 to 10000: " + visitsPerHour);
+        }
+        requirePositive("visitSeconds", visitSeconds);
+        requirePositive("overSeconds", overSeconds);
+        requirePositive("pauseSeconds", pauseSeconds);
+        if (!(Math.abs(medianDb) < 200)) {
+            throw new IllegalArgumentException("medianDb must be within 200 dB: " + medianDb);
+        }
+        if (!(deviationDb >= 0 && deviationDb < 100)) {
+            throw new IllegalArgumentException("deviationDb must be from 0 to 100: " + deviationDb);
+        }
+        if (!(bandShare > 0 && bandShare <= 1)) {
+            throw new IllegalArgumentException("bandShare must be above 0 and at most 1: " + bandShare);
+        }
+    }
+
+    private static void requirePositive(String name, double seconds) {
+        if (!(seconds > 0 && seconds < 1e7)) {
+            throw new IllegalArgumentException(name + " must be positive: " + seconds);
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package org.ionohaul.channel;
+
+/**
+ * One way a signal takes through the ionosphere, as in the Watterson model of ITU-R F.1487: a delayed copy with a
+ * complex Gaussian gain whose Doppler power spectrum is Gaussian.
+ *
+ * @param delaySeconds delay after the earliest path, zero or more
+ * @param powerDb mean power relative to the other paths, in dB
+ * @param dopplerShiftHz centre of the Doppler spectrum, in Hz
+ * @param dopplerSpreadHz width of the Doppler spectrum in Hz: twice its standard deviation (2 sigma); zero for a path
+ *     that does not fade
+ */
+public record PropagationPath(double delaySeconds, double powerDb, double dopplerShiftHz, double dopplerSpreadHz) {
+    /** Checks every value. */
+    public PropagationPath {
+        if (!(delaySeconds >= 0 && delaySeconds < 1)) {
+            throw new IllegalArgumentException("delaySeconds must be from 0 to 1: " + delaySeconds);
+        }
+        if (!(Math.abs(powerDb) < 1000)) {
+            throw new IllegalArgumentException("powerDb must be finite: " + powerDb);
+        }
+        if (!(Math.abs(dopplerShiftHz) < 1000)) {
+            throw new IllegalArgumentException("dopplerShiftHz must be within 1 kHz: " + dopplerShiftHz);
+        }
+        if (!(dopplerSpreadHz >= 0 && dopplerSpreadHz < 1000)) {
+            throw new IllegalArgumentException("dopplerSpreadHz must be from 0 to 1 kHz: " + dopplerSpreadHz);
+        }
+    }
+}

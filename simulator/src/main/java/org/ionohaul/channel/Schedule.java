@@ -1,0 +1,39 @@
+package org.ionohaul.channel;
+
+import java.util.List;
+
+/**
+ * A level that changes over the clock: points joined by straight lines, level before the first and after the last. Two
+ * points at nearly the same instant make a step. No points: always 0 dB.
+ *
+ * @param points the points, in order of time
+ */
+public record Schedule(List<Point> points) {
+    /** A level of 0 dB at all times. */
+    public static final Schedule NONE = new Schedule(List.of());
+
+    /**
+     * A level at an instant.
+     *
+     * @param atSeconds when, in seconds since the trial began; may be negative (before it)
+     * @param levelDb the level in dB
+     */
+    public record Point(double atSeconds, double levelDb) {
+        /** Checks that both are finite. */
+        public Point {
+            if (!(Math.abs(atSeconds) < 1e7) || !(Math.abs(levelDb) < 1000)) {
+                throw new IllegalArgumentException("a point must be finite: " + atSeconds + " s, " + levelDb + " dB");
+            }
+        }
+    }
+
+    /** Copies the points and checks their order. */
+    public Schedule {
+        points = List.copyOf(points);
+        for (int i = 1; i < points.size(); i++) {
+            if (!(points.get(i).atSeconds() > points.get(i - 1).atSeconds())) {
+                throw new IllegalArgumentException("points must go forward in time: " + points);
+            }
+        }
+    }
+}

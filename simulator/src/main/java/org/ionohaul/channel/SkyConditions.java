@@ -1,0 +1,32 @@
+package org.ionohaul.channel;
+
+import java.util.List;
+
+/**
+ * Everything that is fixed about one trial's sky before its random processes run.
+ *
+ * @param paths the propagation paths, at least one; powers are relative, their sum is normalised to 1
+ * @param slowVariation slow variation of the median level, shared by both directions
+ * @param trendDb change of the path's median level over the clock, in dB, shared by both directions
+ * @param near what the near end receives
+ * @param far what the far end receives
+ */
+public record SkyConditions(
+        List<PropagationPath> paths,
+        SlowVariation slowVariation,
+        Schedule trendDb,
+        EndConditions near,
+        EndConditions far) {
+    /** Copies the list and checks that there is a path. */
+    public SkyConditions {
+        paths = List.copyOf(paths);
+        if (paths.isEmpty()) {
+            throw new IllegalArgumentException("paths must not be empty");
+        }
+    }
+
+    /** Returns what the given end receives. */
+    public EndConditions at(End end) {
+        return end == End.NEAR ? near : far;
+    }
+}

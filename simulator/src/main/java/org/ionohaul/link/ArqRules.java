@@ -1,0 +1,58 @@
+package org.ionohaul.link;
+
+import org.ionohaul.waveform.Combining;
+
+/**
+ * The rules by which a mode moves frames.
+ *
+ * @param scheme which frames go out again
+ * @param windowFrames most frames that may be unacknowledged at once, 1 or more
+ * @param shortOverFrames most frames an over carries at first and while the queue is short or frames get lost, 1 or more
+ * @param longOverFrames most frames an over carries when more than a short over is waiting and the last over came
+ *     through whole, {@code shortOverFrames} or more
+ * @param longestOverNanos an over never lasts longer than this unless one frame alone does, positive
+ * @param combining what the receiver does with copies of a frame
+ * @param storeFrames how many undecoded frames the receiver can keep for combining, zero or more
+ * @param answerToSilence what the sender does when no acknowledgement comes
+ * @param silencesToLost after how many overs in a row without an acknowledgement the link counts as lost, 1 or more
+ * @param listensFirst whether a station waits for a clear channel before it begins an over
+ * @param marginNanos how long the sender waits beyond the latest instant an acknowledgement could end, zero or more
+ */
+public record ArqRules(
+        ArqScheme scheme,
+        int windowFrames,
+        int shortOverFrames,
+        int longOverFrames,
+        long longestOverNanos,
+        Combining combining,
+        int storeFrames,
+        AnswerToSilence answerToSilence,
+        int silencesToLost,
+        boolean listensFirst,
+        long marginNanos) {
+
+    /** What the sender does when no acknowledgement comes. */
+    public enum AnswerToSilence {
+        /** Send the whole over again. */
+        REPEAT,
+        /** Ask for the acknowledgement with a short control burst. */
+        POLL
+    }
+
+    /** Checks every value. */
+    public ArqRules {
+        require(windowFrames >= 1, "windowFrames must be at least 1", windowFrames);
+        require(shortOverFrames >= 1, "shortOverFrames must be at least 1", shortOverFrames);
+        require(longOverFrames >= shortOverFrames, "longOverFrames must not be below shortOverFrames", longOverFrames);
+        require(longestOverNanos > 0, "longestOverNanos must be positive", longestOverNanos);
+        require(storeFrames >= 0, "storeFrames must not be negative", storeFrames);
+        require(silencesToLost >= 1, "silencesToLost must be at least 1", silencesToLost);
+        require(marginNanos >= 0, "marginNanos must not be negative", marginNanos);
+    }
+
+    private static void require(boolean holds, String message, long value) {
+        if (!holds) {
+            throw new IllegalArgumentException(message + ": " + value);
+        }
+    }
+}

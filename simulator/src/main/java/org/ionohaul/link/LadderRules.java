@@ -1,0 +1,78 @@
+package org.ionohaul.link;
+
+/** How a mode chooses its speed level; level 1 is the most robust. */
+public sealed interface LadderRules {
+    /** Returns the level of the first over, 1 or more. */
+    int startLevel();
+
+    /**
+     * Always the same level.
+     *
+     * @param startLevel the level
+     */
+    record Fixed(int startLevel) implements LadderRules {}
+
+    /**
+     * Counts good and bad overs in a row.
+     *
+     * @param startLevel level of the first over
+     * @param goodToRise how many overs in a row without loss make it rise one level, 1 or more
+     * @param badToFall how many overs in a row with heavy loss (or none acknowledged) make it fall one, 1 or more
+     * @param badShare from which share of lost frames on an over counts as bad, above 0, at most 1
+     * @param doublesPatience whether a rise that fails at once doubles the count needed for the next (up to 16 times)
+     */
+    record Count(int startLevel, int goodToRise, int badToFall, double badShare, boolean doublesPatience)
+            implements LadderRules {}
+
+    /**
+     * Holds the smoothed share of lost frames between two marks.
+     *
+     * @param startLevel level of the first over
+     * @param riseBelow rises while the smoothed loss is below this, from 0 to below {@code fallAbove}
+     * @param fallAbove falls while it is above this, at most 1
+     * @param memory weight of the newest over in the smoothing, above 0, at most 1
+     */
+    record ErrorRate(int startLevel, double riseBelow, double fallAbove, double memory) implements LadderRules {}
+
+    /**
+     * Looks the measured SNR up in the levels' needs and corrects itself by what gets lost (outer loop).
+     *
+     * @param startLevel level of the first over
+     * @param targetLoss share of lost frames it aims at, above 0, below 1
+     * @param hysteresisDb how much more than a higher level's need it wants before it rises, in dB, zero or more
+     * @param correctionStepDb outer-loop step after an over that was lost, in dB; 0 switches it off
+     * @param estimateDeviationDb standard deviation of the error of measured SNR, in dB, zero or more
+     */
+    record SnrLookup(
+            int startLevel, double targetLoss, double hysteresisDb, double correctionStepDb, double estimateDeviationDb)
+            implements LadderRules {}
+
+    /**
+     * Sends most overs at the level with the least expected airtime a byte and now and then samples one that could be
+     * better.
+     *
+     * @param startLevel level of the first over
+     * @param samplingShare share of overs used for sampling, from 0 to below 1
+     * @param memory weight of the newest over in each level's loss, above 0, at most 1
+     */
+    record ExpectedAirtime(int startLevel, double samplingShare, double memory) implements LadderRules {}
+
+    /**
+     * Keeps a belief about the path's SNR, updates it with each frame's outcome and forgets with time.
+     *
+     * @param startLevel level of the first over
+     * @param priorDeviationDb width of the belief before the first over, in dB, positive
+     * @param forgettingDbPerRootSecond how fast the belief widens, in dB per square root of a second, zero or more
+     * @param estimateDeviationDb standard deviation of the error of measured SNR, in dB, zero or more
+     */
+    record LatentSnr(
+            int startLevel, double priorDeviationDb, double forgettingDbPerRootSecond, double estimateDeviationDb)
+            implements LadderRules {}
+
+    /**
+     * The yardstick: knows the sky over the coming over and takes the best level. No real station can.
+     *
+     * @param startLevel unused but for display
+     */
+    record Omniscient(int startLevel) implements LadderRules {}
+}

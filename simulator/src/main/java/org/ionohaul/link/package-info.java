@@ -1,0 +1,3 @@
+/** Moves frames over a half-duplex link: ARQ, turnarounds, speed policies. */
+@org.jspecify.annotations.NullMarked
+package org.ionohaul.link;

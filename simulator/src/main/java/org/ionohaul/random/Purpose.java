@@ -1,0 +1,39 @@
+package org.ionohaul.random;
+
+/**
+ * What a random stream is for. The numbers are part of a stream's address: changing one changes results under the same
+ * seed, so a new purpose gets a new number and old numbers are never reused.
+ */
+public enum Purpose {
+    /** Complex gains of the propagation paths; element = path. */
+    FADING(1),
+    /** Slow variation of the path's median level. */
+    SLOW_VARIATION(2),
+    /** Other stations heard at an end; element = end. */
+    INTERFERENCE(3),
+    /** Impulsive noise at an end; element = end. */
+    IMPULSES(4),
+    /** Scenario inputs that are distributions; element = hash of the key. */
+    UNCERTAIN_INPUT(5),
+    /** Whether bursts are detected; element = mode. */
+    DETECTION(6),
+    /** Whether frames are decoded; element = mode. */
+    DECODING(7),
+    /** Errors of measured SNR; element = mode. */
+    SNR_ESTIMATE(8),
+    /** Waits and busy channels while dialling; element = mode. */
+    DIALLING(9),
+    /** Choices of a speed policy; element = mode. */
+    POLICY(10);
+
+    private final int number;
+
+    Purpose(int number) {
+        this.number = number;
+    }
+
+    /** Returns the number that stands for this purpose in a stream's address, 1 or more. */
+    public int number() {
+        return number;
+    }
+}

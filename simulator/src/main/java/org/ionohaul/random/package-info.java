@@ -1,0 +1,3 @@
+/** Gives each purpose in each trial its own addressed random stream. */
+@org.jspecify.annotations.NullMarked
+package org.ionohaul.random;

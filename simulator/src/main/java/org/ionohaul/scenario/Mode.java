@@ -1,0 +1,43 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.LadderRules;
+import org.ionohaul.session.SessionRules;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Emission;
+
+/**
+ * A mode as its file describes it: waveforms and protocol, compared as one.
+ *
+ * @param name the file's name without its ending: lower-case words with hyphens
+ * @param title what people call it
+ * @param about one or two sentences on what it is made for
+ * @param emission what its signals have in common
+ * @param levels overs that carry frames, one shape a speed level, level 1 (most robust) first
+ * @param acknowledgement the acknowledgement burst
+ * @param call the burst that dials, and its answer
+ * @param control the burst of introductions, offers, polls and hang-up
+ * @param arq how frames move
+ * @param ladder how the level is chosen
+ * @param session how links open and close
+ * @param processingSeconds how long the mode's equipment thinks before it answers, on top of the station's own times
+ */
+public record Mode(
+        String name,
+        String title,
+        String about,
+        Emission emission,
+        List<BurstShape> levels,
+        BurstShape acknowledgement,
+        BurstShape call,
+        BurstShape control,
+        ArqRules arq,
+        LadderRules ladder,
+        SessionRules session,
+        double processingSeconds) {
+    /** Copies the levels. */
+    public Mode {
+        levels = List.copyOf(levels);
+    }
+}

@@ -1,0 +1,43 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import org.ionohaul.channel.End;
+
+/**
+ * Everything that one study simulates, as read and checked from a scenario file and its mode files.
+ *
+ * @param name the file's name without its ending
+ * @param title one line that says what it is about
+ * @param seed seed of all chance
+ * @param trials how many trials to run
+ * @param horizonSeconds how long after pressing send a trial is watched, positive
+ * @param distanceMetres length of the radio path, for its propagation time, zero or more
+ * @param transfers what is sent, at least one
+ * @param modes the modes compared, at least one
+ * @param near the station that dials
+ * @param far the station that is called
+ * @param sky what lies between them
+ */
+public record Scenario(
+        String name,
+        String title,
+        long seed,
+        int trials,
+        double horizonSeconds,
+        double distanceMetres,
+        List<Transfer> transfers,
+        List<Mode> modes,
+        Station near,
+        Station far,
+        SkyDescription sky) {
+    /** Copies the lists. */
+    public Scenario {
+        transfers = List.copyOf(transfers);
+        modes = List.copyOf(modes);
+    }
+
+    /** Returns the station at an end. */
+    public Station station(End end) {
+        return end == End.NEAR ? near : far;
+    }
+}

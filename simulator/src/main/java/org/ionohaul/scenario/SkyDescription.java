@@ -1,0 +1,14 @@
+package org.ionohaul.scenario;
+
+import org.ionohaul.channel.SkyConditions;
+
+/** The sky as the scenario describes it: known up to the inputs that are distributions. */
+@FunctionalInterface
+public interface SkyDescription {
+    /**
+     * Returns the conditions of one trial.
+     *
+     * @param draws where the uncertain inputs' chance comes from
+     */
+    SkyConditions conditions(Draws draws);
+}

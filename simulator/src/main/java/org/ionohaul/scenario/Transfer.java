@@ -1,0 +1,26 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+
+/**
+ * What is sent in one session, and by when.
+ *
+ * @param name short name, unique in the scenario
+ * @param files the files in the order sent, at least one
+ * @param directions which ways to simulate, at least one
+ * @param deadlinesSeconds deadlines to judge by, in seconds after pressing send, rising; may be empty
+ */
+public record Transfer(
+        String name, List<PayloadFile> files, List<Direction> directions, List<Double> deadlinesSeconds) {
+    /** Copies the lists. */
+    public Transfer {
+        files = List.copyOf(files);
+        directions = List.copyOf(directions);
+        deadlinesSeconds = List.copyOf(deadlinesSeconds);
+    }
+
+    /** Returns the bytes of all files together. */
+    public long totalBytes() {
+        return files.stream().mapToLong(PayloadFile::bytes).sum();
+    }
+}

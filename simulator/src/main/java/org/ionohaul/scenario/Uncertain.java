@@ -1,0 +1,79 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/** A number of a scenario that may not be known exactly; drawn once a trial. */
+public sealed interface Uncertain {
+    /**
+     * Returns the value below which the true one lies with the given probability.
+     *
+     * @param probability above 0, below 1
+     */
+    double quantile(double probability);
+
+    /**
+     * A known number.
+     *
+     * @param value the number
+     */
+    record Known(double value) implements Uncertain {
+        @Override
+        public double quantile(double probability) {
+            return value;
+        }
+    }
+
+    /**
+     * A number known to within a normal error, written {@code "12 dB ± 3 dB"}.
+     *
+     * @param mean the centre
+     * @param deviation the standard deviation, positive
+     */
+    record Normal(double mean, double deviation) implements Uncertain {
+        @Override
+        public double quantile(double probability) {
+            return NormalDistribution.of(mean, deviation).inverseCumulativeProbability(probability);
+        }
+    }
+
+    /**
+     * Anything in a range with equal chance, written {@code "9 dB .. 15 dB"}.
+     *
+     * @param low the lower end
+     * @param high the upper end, above {@code low}
+     */
+    record Range(double low, double high) implements Uncertain {
+        @Override
+        public double quantile(double probability) {
+            return low + probability * (high - low);
+        }
+    }
+
+    /**
+     * One of several values, each with a weight, written as a list of {@code {value = ..., weight = ...}}.
+     *
+     * @param values the values
+     * @param weights their weights, positive; same length
+     */
+    record Weighted(List<Double> values, List<Double> weights) implements Uncertain {
+        /** Copies both lists. */
+        public Weighted {
+            values = List.copyOf(values);
+            weights = List.copyOf(weights);
+        }
+
+        @Override
+        public double quantile(double probability) {
+            double left = probability
+                    * weights.stream().mapToDouble(Double::doubleValue).sum();
+            for (int i = 0; i < values.size() - 1; i++) {
+                left -= weights.get(i);
+                if (left < 0) {
+                    return values.get(i);
+                }
+            }
+            return values.get(values.size() - 1);
+        }
+    }
+}

@@ -1,0 +1,15 @@
+package org.ionohaul.session;
+
+/** How a session ended; each trial has exactly one outcome. */
+public enum Outcome {
+    /** Everything delivered, the sender knows it, and both ends hung up. */
+    CLOSED,
+    /** Everything delivered and the sender knows it, but an end never heard the hang-up. */
+    CONFIRMED_NOT_CLOSED,
+    /** The far side of the transfer holds everything, but the sender gave up before it knew. */
+    DELIVERED_UNCONFIRMED,
+    /** The link was lost, or never made, and the station gave up with bytes missing. */
+    GAVE_UP,
+    /** Still running when the horizon came: what is missing is censored. */
+    RUNNING
+}

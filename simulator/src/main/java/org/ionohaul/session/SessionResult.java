@@ -1,0 +1,44 @@
+package org.ionohaul.session;
+
+import java.util.List;
+import java.util.OptionalLong;
+
+/**
+ * What one session came to. Instants are nanoseconds since the trial began, when the operator pressed send.
+ *
+ * @param outcome how it ended
+ * @param endedNanos when it ended for the station that dialled, or the horizon
+ * @param deliveredNanos when the receiver held the last byte of the last file
+ * @param confirmedNanos when the sender knew it
+ * @param closedNanos when both ends had hung up
+ * @param filesDeliveredNanos when the receiver held each file, in the order sent; empty where it never did
+ * @param progress what the receiver held over time
+ * @param budget where the time went; sums to {@code endedNanos}
+ * @param levels use of each speed level, level 1 first
+ * @param linksLost how often the link was lost
+ * @param oversSent overs that carried frames
+ * @param acknowledgementsLost acknowledgements sent but not decoded
+ */
+public record SessionResult(
+        Outcome outcome,
+        long endedNanos,
+        OptionalLong deliveredNanos,
+        OptionalLong confirmedNanos,
+        OptionalLong closedNanos,
+        List<OptionalLong> filesDeliveredNanos,
+        ProgressCurve progress,
+        TimeBudget budget,
+        List<LevelUse> levels,
+        int linksLost,
+        int oversSent,
+        int acknowledgementsLost) {
+    /** Copies the lists and checks that the budget sums to the elapsed time. */
+    public SessionResult {
+        filesDeliveredNanos = List.copyOf(filesDeliveredNanos);
+        levels = List.copyOf(levels);
+        if (budget.totalNanos() != endedNanos) {
+            throw new IllegalArgumentException(
+                    "budget of " + budget.totalNanos() + " ns does not sum to elapsed " + endedNanos + " ns");
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package org.ionohaul.session;
+
+/**
+ * The rules by which a mode opens and closes a link.
+ *
+ * @param callAttempts how many calls it makes before it pauses and dials anew, 1 or more
+ * @param callPauseNanos pause after an unanswered call, zero or more
+ * @param introductions how many control exchanges it takes to get to know each other, zero or more
+ * @param controlAttempts how often a control burst (introduction, offer, poll, hang-up) is repeated before giving up, 1
+ *     or more
+ * @param resumes whether a transfer goes on where it stopped when a lost link is dialled anew; else from the beginning
+ * @param redials how many times a lost link or unanswered dialling is tried anew before giving up, zero or more
+ * @param redialPauseNanos pause before dialling anew, zero or more
+ */
+public record SessionRules(
+        int callAttempts,
+        long callPauseNanos,
+        int introductions,
+        int controlAttempts,
+        boolean resumes,
+        int redials,
+        long redialPauseNanos) {
+    /** Checks every value. */
+    public SessionRules {
+        require(callAttempts >= 1, "callAttempts must be at least 1", callAttempts);
+        require(callPauseNanos >= 0, "callPauseNanos must not be negative", callPauseNanos);
+        require(introductions >= 0, "introductions must not be negative", introductions);
+        require(controlAttempts >= 1, "controlAttempts must be at least 1", controlAttempts);
+        require(redials >= 0, "redials must not be negative", redials);
+        require(redialPauseNanos >= 0, "redialPauseNanos must not be negative", redialPauseNanos);
+    }
+
+    private static void require(boolean holds, String message, long value) {
+        if (!holds) {
+            throw new IllegalArgumentException(message + ": " + value);
+        }
+    }
+}

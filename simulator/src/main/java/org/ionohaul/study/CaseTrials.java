@@ -1,0 +1,19 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Transfer;
+
+/**
+ * One transfer in one direction, tried with every mode under the same skies.
+ *
+ * @param transfer what was sent
+ * @param direction which way
+ * @param modes the modes' trials, in the scenario's order
+ */
+public record CaseTrials(Transfer transfer, Direction direction, List<ModeTrials> modes) {
+    /** Copies the list. */
+    public CaseTrials {
+        modes = List.copyOf(modes);
+    }
+}

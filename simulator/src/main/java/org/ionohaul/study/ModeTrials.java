@@ -1,0 +1,17 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import org.ionohaul.scenario.Mode;
+
+/**
+ * All trials of one mode in one case.
+ *
+ * @param mode the mode
+ * @param rows its trials, in order of trial number
+ */
+public record ModeTrials(Mode mode, List<TrialRow> rows) {
+    /** Copies the list. */
+    public ModeTrials {
+        rows = List.copyOf(rows);
+    }
+}

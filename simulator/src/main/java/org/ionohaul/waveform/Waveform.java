@@ -1,0 +1,54 @@
+package org.ionohaul.waveform;
+
+import org.ionohaul.channel.Reception;
+
+/**
+ * One kind of burst: how long it lasts and how likely the receiver finds it and decodes each frame in it.
+ *
+ * <p>What a receiver holds of a frame after one or more copies is a single number, its <em>evidence</em>, whose meaning
+ * is private to the implementation: more is better, zero is nothing. All methods are pure functions of the reception
+ * and their arguments; none draws a random number, so that chance is drawn in one place, by the link.
+ */
+public interface Waveform {
+    /** Returns the user bytes a frame carries, zero or more. */
+    int payloadBytes();
+
+    /**
+     * Returns how long a burst is on the air, in nanoseconds, preamble and interleaver fill included.
+     *
+     * @param frames how many frames it carries, 1 or more
+     */
+    long burstNanos(int frames);
+
+    /** Returns the length of the preamble in nanoseconds, zero or more. */
+    long preambleNanos();
+
+    /**
+     * Returns the probability that the receiver finds the burst.
+     *
+     * @param reception how the receiver hears the sender
+     * @param startNanos when the burst's first symbol arrives
+     */
+    double detectionProbability(Reception reception, long startNanos);
+
+    /**
+     * Returns what one copy of a frame tells the receiver.
+     *
+     * @param startNanos when the burst's first symbol arrives
+     * @param frame the frame's place in the burst, from 0
+     * @param frames how many frames the burst carries
+     */
+    double evidence(Reception reception, long startNanos, int frame, int frames);
+
+    /** Returns the evidence of an earlier copy (or of several, combined) together with that of a new one. */
+    double combined(double earlier, double fresh);
+
+    /** Returns the probability that a frame is decoded from the evidence. */
+    double decodingProbability(double evidence);
+
+    /**
+     * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: mean signal power over mean power
+     * of noise and interference.
+     */
+    double meanSnrDb(Reception reception, long startNanos, int frames);
+}
