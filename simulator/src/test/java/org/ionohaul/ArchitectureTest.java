@@ -1,0 +1,151 @@
+package org.ionohaul;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.List;
+import java.util.Set;
+
+/** The package table of DEVELOPERS.md, and the house rules that a compiler does not know. */
+@AnalyzeClasses(packages = ArchitectureTest.ROOT, importOptions = ImportOption.DoNotIncludeTests.class)
+final class ArchitectureTest {
+    static final String ROOT = "org.ionohaul";
+
+    private static final List<Row> TABLE = List.of(
+            new Row("engine"),
+            new Row("random"),
+            new Row("statistics"),
+            new Row("scenario"),
+            new Row("channel", "random"),
+            new Row("waveform", "channel"),
+            new Row("link", "engine", "waveform", "random"),
+            new Row("session", "engine", "link", "random"),
+            new Row("trial", "engine", "random", "statistics", "scenario", "channel", "waveform", "link", "session"),
+            new Row("study", "scenario", "trial", "session", "statistics"),
+            new Row("report", "scenario", "study", "trial", "session", "statistics"),
+            new Row("cli", "scenario", "report", "study", "trial", "session"));
+
+    @ArchTest
+    static final ArchRule eachPackageUsesOnlyWhatTheTableGrantsIt = packagesAsInTheTable();
+
+    @ArchTest
+    static final ArchRule everyPackageIsInTheTable = classes()
+            .should()
+            .resideInAnyPackage(TABLE.stream().map(Row::fullName).toArray(String[]::new));
+
+    @ArchTest
+    static final ArchRule packagesFormNoCycles =
+            slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule onlyRandomMakesGenerators = noClasses()
+            .that()
+            .resideOutsideOfPackage(ROOT + ".random")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.apache.commons.rng.core..",
+                    "org.apache.commons.rng.simple..",
+                    "org.apache.commons.math3.random..")
+            .because("a stream is found by its address alone");
+
+    @ArchTest
+    static final ArchRule noGeneratorComesFromTheJdk = noClasses()
+            .should()
+            .accessTargetWhere(target(memberOf(
+                            "java.util.Random",
+                            "java.util.SplittableRandom",
+                            "java.util.concurrent.ThreadLocalRandom",
+                            "java.security.SecureRandom",
+                            "java.util.random.RandomGenerator",
+                            "java.util.random.RandomGeneratorFactory"))
+                    .or(target(member("java.lang.Math", "random")))
+                    .or(target(member("java.lang.StrictMath", "random")))
+                    .or(target(member("java.util.Collections", "shuffle")))
+                    .or(target(member("java.util.UUID", "randomUUID"))))
+            .because("the same seed must give the same bytes");
+
+    @ArchTest
+    static final ArchRule onlyCliReadsTheClock = noClasses()
+            .that()
+            .resideOutsideOfPackage(ROOT + ".cli")
+            .should()
+            .accessTargetWhere(target(member("java.lang.System", "currentTimeMillis", "nanoTime"))
+                    .or(target(memberOf("java.time.Clock", "java.util.Date", "java.util.Calendar")))
+                    .or(nowOfAnyTime()))
+            .because("simulated time is the only time of a trial");
+
+    @ArchTest
+    static final ArchRule onlyCliPrints = noClasses()
+            .that()
+            .resideOutsideOfPackage(ROOT + ".cli")
+            .should()
+            .accessTargetWhere(target(member("java.lang.System", "out", "err", "console", "exit"))
+                    .or(target(describe("printStackTrace", it -> it.getName().equals("printStackTrace")))));
+
+    @ArchTest
+    static final ArchRule namesSayWhatAClassIs = noClasses()
+            .should()
+            .haveNameMatching(".*[.$](Abstract\\p{Upper}.*|.*(Base|Data|Impl|Info))")
+            .orShould()
+            .haveNameMatching(".*(Util|Utils|Utility|Utilities|Helper|Helpers|Manager)(\\p{Upper}.*|\\$.*)?");
+
+    private static ArchRule packagesAsInTheTable() {
+        LayeredArchitecture layers =
+                layeredArchitecture().consideringOnlyDependenciesInLayers().withOptionalLayers(true);
+        for (Row row : TABLE) {
+            layers = layers.layer(row.name()).definedBy(row.fullName());
+        }
+        for (Row row : TABLE) {
+            var layer = layers.whereLayer(row.name());
+            layers = row.uses().isEmpty()
+                    ? layer.mayNotAccessAnyLayer()
+                    : layer.mayOnlyAccessLayers(row.uses().toArray(String[]::new));
+        }
+        return layers;
+    }
+
+    private static DescribedPredicate<AccessTarget> memberOf(String... owners) {
+        Set<String> names = Set.of(owners);
+        return describe(
+                "any of " + String.join(", ", owners),
+                it -> names.contains(it.getOwner().getFullName()));
+    }
+
+    private static DescribedPredicate<AccessTarget> member(String owner, String... members) {
+        Set<String> names = Set.of(members);
+        return describe(
+                owner + "." + String.join("|", members),
+                it -> it.getOwner().getFullName().equals(owner) && names.contains(it.getName()));
+    }
+
+    private static DescribedPredicate<JavaAccess<?>> nowOfAnyTime() {
+        return target(describe(
+                "now() of java.time",
+                it -> it.getName().equals("now")
+                        && it.getOwner().getPackageName().startsWith("java.time")));
+    }
+
+    /** A row of the table: a package and the packages it may use. */
+    private record Row(String name, List<String> uses) {
+        Row(String name, String... uses) {
+            this(name, List.of(uses));
+        }
+
+        String fullName() {
+            return ROOT + "." + name;
+        }
+    }
+}
