@@ -1,0 +1,27 @@
+@echo off
+rem Runs ionohaul from its source tree, building it first when something is newer than the jar.
+setlocal
+set "HOME_DIR=%~dp0"
+set "JAR=%HOME_DIR%simulator\target\ionohaul.jar"
+set "JAVA=java"
+if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
+
+powershell -NoProfile -Command "if (-not (Test-Path $env:JAR)) { exit 1 }; $built = (Get-Item $env:JAR).LastWriteTime; $sources = @(Get-Item ($env:HOME_DIR + 'pom.xml'), ($env:HOME_DIR + 'simulator\pom.xml')) + @(Get-ChildItem -Recurse ($env:HOME_DIR + 'simulator\src\main')); if ($sources | Where-Object { $_.LastWriteTime -gt $built }) { exit 1 }"
+if not errorlevel 1 goto run
+
+echo building... 1>&2
+set "LOG=%TEMP%\ionohaul-build-%RANDOM%.log"
+pushd "%HOME_DIR%"
+call mvnw.cmd --batch-mode --no-transfer-progress --quiet -Dmaven.test.skip -Dspotless.check.skip package >"%LOG%" 2>&1
+set "RESULT=%ERRORLEVEL%"
+popd
+if not "%RESULT%"=="0" type "%LOG%" 1>&2
+del "%LOG%"
+if not "%RESULT%"=="0" (
+  echo ionohaul: the build failed 1>&2
+  exit /b 1
+)
+
+:run
+"%JAVA%" -Xmx400m -XX:+UseSerialGC -jar "%JAR%" %*
+exit /b %ERRORLEVEL%
