@@ -1,6 +1,7 @@
 package org.ionohaul;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -10,6 +11,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -27,15 +29,38 @@ final class ArchitectureTest {
             new Row("engine"),
             new Row("random"),
             new Row("statistics"),
-            new Row("scenario"),
             new Row("channel", "random"),
             new Row("waveform", "channel"),
             new Row("link", "engine", "waveform", "random"),
             new Row("session", "engine", "link", "random"),
-            new Row("trial", "engine", "random", "statistics", "scenario", "channel", "waveform", "link", "session"),
-            new Row("study", "scenario", "trial", "session", "statistics"),
-            new Row("report", "scenario", "study", "trial", "session", "statistics"),
-            new Row("cli", "scenario", "report", "study", "trial", "session"));
+            new Row("scenario", "channel", "waveform", "link", "session"),
+            new Row("trial", "engine", "random", "statistics", "channel", "waveform", "link", "session", "scenario"),
+            new Row("study", "statistics", "session", "scenario", "trial"),
+            new Row(
+                    "report",
+                    "engine",
+                    "random",
+                    "statistics",
+                    "channel",
+                    "waveform",
+                    "link",
+                    "session",
+                    "scenario",
+                    "trial",
+                    "study"),
+            new Row(
+                    "cli",
+                    "engine",
+                    "random",
+                    "statistics",
+                    "channel",
+                    "waveform",
+                    "link",
+                    "session",
+                    "scenario",
+                    "trial",
+                    "study",
+                    "report"));
 
     @ArchTest
     static final ArchRule eachPackageUsesOnlyWhatTheTableGrantsIt = packagesAsInTheTable();
@@ -44,6 +69,18 @@ final class ArchitectureTest {
     static final ArchRule everyPackageIsInTheTable = classes()
             .should()
             .resideInAnyPackage(TABLE.stream().map(Row::fullName).toArray(String[]::new));
+
+    @ArchTest
+    static final ArchRule scenarioReadsIntoRulesAndRunsNothing = noClasses()
+            .that()
+            .resideInAPackage(ROOT + ".scenario")
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage(ROOT + "..")
+                    .and(not(JavaClass.Predicates.resideInAPackage(ROOT + ".scenario")))
+                    .and(describe(
+                            "are neither records nor enums nor interfaces",
+                            it -> !it.isRecord() && !it.isEnum() && !it.isInterface())))
+            .because("a scenario says what to simulate, in the rule records of the layers it configures");
 
     @ArchTest
     static final ArchRule packagesFormNoCycles =
