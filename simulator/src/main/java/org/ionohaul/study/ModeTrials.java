@@ -14,4 +14,9 @@ public record ModeTrials(Mode mode, List<TrialRow> rows) {
     public ModeTrials {
         rows = List.copyOf(rows);
     }
+
+    /** Returns each trial's completion time in seconds, infinite if it never came, in order of trial number. */
+    public double[] completionSeconds() {
+        return rows.stream().mapToDouble(TrialRow::deliveredSeconds).toArray();
+    }
 }

@@ -1,7 +1,12 @@
 package org.ionohaul.study;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
 
 /**
  * Everything a study found.
@@ -20,5 +25,27 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
     /** Returns whether the study was interrupted before all trials were done. */
     public boolean isPartial() {
         return trialsDone < trialsAsked;
+    }
+
+    /** Returns the result of trials whose rows come in the order that {@link TrialSource#run} states. */
+    static StudyResult of(Scenario scenario, List<List<TrialRow>> rowsByTrial) {
+        List<CaseTrials> cases = new ArrayList<>();
+        for (Transfer transfer : scenario.transfers()) {
+            for (Direction direction : transfer.directions()) {
+                int firstColumn = cases.size() * scenario.modes().size();
+                cases.add(new CaseTrials(transfer, direction, modes(scenario.modes(), rowsByTrial, firstColumn)));
+            }
+        }
+        return new StudyResult(scenario, cases, scenario.trials(), rowsByTrial.size());
+    }
+
+    private static List<ModeTrials> modes(List<Mode> modes, List<List<TrialRow>> rowsByTrial, int firstColumn) {
+        return IntStream.range(0, modes.size())
+                .mapToObj(i -> new ModeTrials(modes.get(i), column(rowsByTrial, firstColumn + i)))
+                .toList();
+    }
+
+    private static List<TrialRow> column(List<List<TrialRow>> rowsByTrial, int index) {
+        return rowsByTrial.stream().map(rows -> rows.get(index)).toList();
     }
 }

@@ -1,0 +1,58 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import org.ionohaul.statistics.DiscordantPairs;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.PairedTimes;
+import org.ionohaul.statistics.Proportion;
+
+/**
+ * Two modes under the same skies, trial by trial.
+ *
+ * @param first name of the one mode
+ * @param second name of the other
+ * @param firstBefore in how many trials the first delivered before the second
+ * @param secondBefore in how many trials the second delivered before the first
+ * @param neither in how many trials neither delivered
+ * @param firstBeforeShare share of {@code firstBefore}, with interval
+ * @param medianLeadSeconds median of how much earlier the first delivers, in seconds, over trials in which at least one
+ *     delivers; infinite if mostly just one does
+ * @param signPValue chance of so uneven a split if neither came first more often (exact sign test)
+ * @param deadlines for each deadline, the trials in which just one of the two kept it
+ */
+public record Comparison(
+        String first,
+        String second,
+        Proportion firstBefore,
+        Proportion secondBefore,
+        Proportion neither,
+        Estimate firstBeforeShare,
+        Estimate medianLeadSeconds,
+        double signPValue,
+        List<DiscordantPairs> deadlines) {
+    /** Copies the list. */
+    public Comparison {
+        deadlines = List.copyOf(deadlines);
+    }
+
+    /**
+     * Compares two modes.
+     *
+     * @param first trials of the one
+     * @param second trials of the other, under the same skies
+     * @param deadlinesSeconds deadlines, in seconds after pressing send
+     */
+    public static Comparison of(ModeTrials first, ModeTrials second, List<Double> deadlinesSeconds) {
+        PairedTimes times = PairedTimes.of(first.completionSeconds(), second.completionSeconds());
+        return new Comparison(
+                first.mode().name(),
+                second.mode().name(),
+                times.firstBefore(),
+                times.secondBefore(),
+                times.neither(),
+                times.firstBefore().wilson(ModeSummary.CONFIDENCE),
+                times.lead(0.5, ModeSummary.CONFIDENCE),
+                times.signs().exactPValue(),
+                deadlinesSeconds.stream().map(times::deadlineKeptByOne).toList());
+    }
+}

@@ -1,0 +1,168 @@
+package org.ionohaul.study;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.Observation;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.Proportion;
+import org.ionohaul.statistics.SurvivalCurve;
+
+/**
+ * What the trials of one mode in one case come to. All intervals have confidence {@link #CONFIDENCE}.
+ *
+ * @param mode the mode
+ * @param trials how many trials
+ * @param outcomes how sessions ended, one entry an outcome
+ * @param delivered share of trials in which everything was delivered
+ * @param tenthSeconds the completion time that 1 of 10 trials keeps, in seconds; infinite if not reached
+ * @param medianSeconds the completion time that 5 of 10 trials keep
+ * @param ninthSeconds the completion time that 9 of 10 trials keep
+ * @param deadlines chance of each deadline
+ * @param medianBytesPerMinute user bytes a minute from pressing send to delivered, over all trials; 0 where never
+ * @param medianIfNobodyBrokeOffSeconds Kaplan-Meier median completion time, in seconds: sessions that broke off or were
+ *     still running count as not watched further instead of as never
+ * @param causes mean time budget, one entry a cause
+ * @param meanElapsedSeconds mean time from pressing send to the session's end or the horizon: the causes' sum
+ * @param levels use of the speed levels, level 1 first
+ * @param meanLinksLost mean number of lost links a trial
+ */
+public record ModeSummary(
+        Mode mode,
+        int trials,
+        List<OutcomeShare> outcomes,
+        Estimate delivered,
+        Estimate tenthSeconds,
+        Estimate medianSeconds,
+        Estimate ninthSeconds,
+        List<DeadlineChance> deadlines,
+        Estimate medianBytesPerMinute,
+        double medianIfNobodyBrokeOffSeconds,
+        List<CauseTime> causes,
+        double meanElapsedSeconds,
+        List<LevelShare> levels,
+        double meanLinksLost) {
+    /** Confidence of every interval. */
+    public static final double CONFIDENCE = 0.95;
+
+    /** Copies the lists. */
+    public ModeSummary {
+        outcomes = List.copyOf(outcomes);
+        deadlines = List.copyOf(deadlines);
+        causes = List.copyOf(causes);
+        levels = List.copyOf(levels);
+    }
+
+    /**
+     * Summarises the trials of a mode.
+     *
+     * @param transfer what was sent
+     * @param trials the trials, at least one
+     */
+    public static ModeSummary of(Transfer transfer, ModeTrials trials) {
+        List<TrialRow> rows = trials.rows();
+        OrderedSample completion = OrderedSample.of(trials.completionSeconds());
+        Estimate median = time(completion, 0.5);
+        return new ModeSummary(
+                trials.mode(),
+                rows.size(),
+                outcomes(rows),
+                completion.atMost(Double.MAX_VALUE).wilson(CONFIDENCE),
+                time(completion, 0.1),
+                median,
+                time(completion, 0.9),
+                deadlines(transfer, completion),
+                pace(transfer.totalBytes(), median),
+                SurvivalCurve.of(rows.stream().map(ModeSummary::watched).toList())
+                        .quantile(0.5),
+                causes(rows),
+                meanSeconds(rows.stream().mapToLong(TrialRow::endedNanos)),
+                levels(rows),
+                rows.stream().mapToInt(TrialRow::linksLost).average().orElseThrow());
+    }
+
+    /** Returns the mean over deadlines of the chance to keep them; 1 if there are none. */
+    double meanDeadlineShare() {
+        return deadlines.stream()
+                .mapToDouble(it -> it.chance().value())
+                .average()
+                .orElse(1);
+    }
+
+    private static List<OutcomeShare> outcomes(List<TrialRow> rows) {
+        return Arrays.stream(Outcome.values())
+                .map(outcome -> new OutcomeShare(outcome, new Proportion(count(rows, outcome), rows.size())))
+                .toList();
+    }
+
+    private static int count(List<TrialRow> rows, Outcome outcome) {
+        return (int) rows.stream().filter(row -> row.outcome() == outcome).count();
+    }
+
+    private static Estimate time(OrderedSample completion, double probability) {
+        Estimate found = completion.quantile(probability, CONFIDENCE);
+        return new Estimate(found.value(), Math.max(0, found.low()), found.high());
+    }
+
+    private static List<DeadlineChance> deadlines(Transfer transfer, OrderedSample completion) {
+        return transfer.deadlinesSeconds().stream()
+                .map(deadline -> deadline(deadline, completion.atMost(deadline)))
+                .toList();
+    }
+
+    private static DeadlineChance deadline(double seconds, Proportion kept) {
+        return new DeadlineChance(seconds, kept, kept.wilson(CONFIDENCE));
+    }
+
+    private static Estimate pace(long bytes, Estimate seconds) {
+        double byteSeconds = bytes * 60.0;
+        return new Estimate(byteSeconds / seconds.value(), byteSeconds / seconds.high(), byteSeconds / seconds.low());
+    }
+
+    private static Observation watched(TrialRow row) {
+        return row.deliveredNanos().isPresent()
+                ? new Observation(row.deliveredSeconds(), true)
+                : new Observation(row.endedNanos() / 1e9, false);
+    }
+
+    private static List<CauseTime> causes(List<TrialRow> rows) {
+        return Arrays.stream(Cause.values())
+                .map(cause -> new CauseTime(cause, meanSeconds(rows.stream().mapToLong(row -> row.budgetNanos(cause)))))
+                .toList();
+    }
+
+    private static double meanSeconds(LongStream nanos) {
+        return nanos.mapToDouble(it -> it / 1e9).average().orElseThrow();
+    }
+
+    private static List<LevelShare> levels(List<TrialRow> rows) {
+        double airtime = IntStream.rangeClosed(1, rows.get(0).levels())
+                .mapToDouble(level -> airtimeNanos(rows, level))
+                .sum();
+        return IntStream.rangeClosed(1, rows.get(0).levels())
+                .mapToObj(level -> new LevelShare(
+                        level,
+                        airtime > 0 ? airtimeNanos(rows, level) / airtime : 0,
+                        rows.stream()
+                                .mapToLong(row -> row.level(level).framesSent())
+                                .sum(),
+                        rows.stream()
+                                .mapToLong(row -> row.level(level).framesLost())
+                                .sum()))
+                .toList();
+    }
+
+    private static double airtimeNanos(List<TrialRow> rows, int level) {
+        return rows.stream()
+                .map(row -> row.level(level))
+                .mapToDouble(LevelUse::airtimeNanos)
+                .sum();
+    }
+}

@@ -1,0 +1,25 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+
+/**
+ * The file sizes at which progress is kept: the preferred numbers of ISO 3, series R10, from 1 kB to 1 MB, ten a decade.
+ *
+ * <p>A fixed grid, so that rows stay small and those of different studies can be compared.
+ */
+public final class SizeGrid {
+    private static final long[] R10 = {1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000, 6300, 8000};
+    private static final int DECADES = 3;
+
+    /** The sizes in bytes, rising. */
+    public static final List<Long> BYTES = LongStream.concat(
+                    IntStream.range(0, DECADES * R10.length)
+                            .mapToLong(i -> R10[i % R10.length] * Math.round(Math.pow(10, i / R10.length))),
+                    LongStream.of(1_000_000))
+            .boxed()
+            .toList();
+
+    private SizeGrid() {}
+}
