@@ -1,11 +1,10 @@
 package org.ionohaul.study;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -47,16 +46,12 @@ final class ParallelTrials {
     List<List<TrialRow>> run(int threads) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            List<Future<?>> workers = new ArrayList<>();
-            IntStream.range(0, threads).forEach(i -> workers.add(pool.submit(this::work)));
-            for (Future<?> worker : workers) {
-                worker.get();
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while trials were running", e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause().getMessage(), e.getCause());
+            CompletableFuture.allOf(IntStream.range(0, threads)
+                            .mapToObj(i -> CompletableFuture.runAsync(this::work, pool))
+                            .toArray(CompletableFuture<?>[]::new))
+                    .join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof IllegalStateException failure ? failure : e;
         } finally {
             pool.shutdownNow();
         }

@@ -15,11 +15,14 @@ public final class SizeGrid {
 
     /** The sizes in bytes, rising. */
     public static final List<Long> BYTES = LongStream.concat(
-                    IntStream.range(0, DECADES * R10.length)
-                            .mapToLong(i -> R10[i % R10.length] * Math.round(Math.pow(10, i / R10.length))),
-                    LongStream.of(1_000_000))
+                    IntStream.range(0, DECADES).boxed().flatMapToLong(SizeGrid::decade), LongStream.of(1_000_000))
             .boxed()
             .toList();
 
     private SizeGrid() {}
+
+    private static LongStream decade(int decade) {
+        long factor = Math.round(Math.pow(10, decade));
+        return LongStream.of(R10).map(size -> size * factor);
+    }
 }
