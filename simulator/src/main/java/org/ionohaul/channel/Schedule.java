@@ -36,4 +36,28 @@ public record Schedule(List<Point> points) {
             }
         }
     }
+
+    /**
+     * Returns the level at an instant, in dB.
+     *
+     * @param atSeconds the instant, in seconds since the trial began
+     */
+    public double levelDb(double atSeconds) {
+        if (points.isEmpty()) {
+            return 0;
+        }
+        int next = 0;
+        while (next < points.size() && points.get(next).atSeconds() <= atSeconds) {
+            next++;
+        }
+        if (next == 0 || next == points.size()) {
+            return points.get(Math.max(0, next - 1)).levelDb();
+        }
+        return between(points.get(next - 1), points.get(next), atSeconds);
+    }
+
+    private static double between(Point from, Point to, double atSeconds) {
+        double share = (atSeconds - from.atSeconds()) / (to.atSeconds() - from.atSeconds());
+        return from.levelDb() + share * (to.levelDb() - from.levelDb());
+    }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.channel;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -28,5 +29,20 @@ public record SkyConditions(
     /** Returns what the given end receives. */
     public EndConditions at(End end) {
         return end == End.NEAR ? near : far;
+    }
+
+    /** Returns the widest Doppler spread of the paths (2 sigma), in Hz. */
+    public double dopplerSpreadHz() {
+        return paths.stream()
+                .mapToDouble(PropagationPath::dopplerSpreadHz)
+                .max()
+                .orElseThrow();
+    }
+
+    /** Returns the difference between the longest and the shortest delay of the paths, in seconds. */
+    public double delaySpreadSeconds() {
+        DoubleSummaryStatistics delays =
+                paths.stream().mapToDouble(PropagationPath::delaySeconds).summaryStatistics();
+        return delays.getMax() - delays.getMin();
     }
 }

@@ -1,0 +1,57 @@
+package org.ionohaul.channel;
+
+/**
+ * Level of a signal at the receiver's input from what an operator can know of a link.
+ *
+ * @param powerDbm peak envelope power at the transmitting antenna, in dBm
+ * @param transmitGainDbi gain of the transmitting antenna towards the path, in dBi
+ * @param receiveGainDbi gain of the receiving antenna towards the path, in dBi
+ * @param frequencyHz carrier frequency, positive
+ * @param slantMetres length of the path up to the ionosphere and down again, positive
+ * @param lossesDb everything beyond spreading: absorption, ground reflections, polarisation, feeders; zero or more
+ */
+public record LinkBudget(
+        double powerDbm,
+        double transmitGainDbi,
+        double receiveGainDbi,
+        double frequencyHz,
+        double slantMetres,
+        double lossesDb) {
+    /** Checks every value. */
+    public LinkBudget {
+        requireLevel("powerDbm", powerDbm);
+        requireLevel("transmitGainDbi", transmitGainDbi);
+        requireLevel("receiveGainDbi", receiveGainDbi);
+        if (!(frequencyHz > 0 && frequencyHz < 1e12)) {
+            throw new IllegalArgumentException("frequencyHz must be positive: " + frequencyHz);
+        }
+        if (!(slantMetres > 0 && slantMetres < 1e9)) {
+            throw new IllegalArgumentException("slantMetres must be positive: " + slantMetres);
+        }
+        if (!(lossesDb >= 0 && lossesDb < 400)) {
+            throw new IllegalArgumentException("lossesDb must be from 0 to 400: " + lossesDb);
+        }
+    }
+
+    /**
+     * Returns the basic transmission loss in dB: 32.45 + 20 log10(f / MHz) + 20 log10(p' / km) + losses (ITU-R P.533,
+     * equation 18).
+     */
+    public double lossDb() {
+        return 32.45 + 20 * Math.log10(frequencyHz / 1e6) + 20 * Math.log10(slantMetres / 1e3) + lossesDb;
+    }
+
+    /**
+     * Returns the median power at the receiver's input, in dBm: power plus gains minus loss. Going over field strength
+     * with the rounded constants of P.533 (equations 17 and 43) gives 0.60 dB less.
+     */
+    public double receivedDbm() {
+        return powerDbm + transmitGainDbi + receiveGainDbi - lossDb();
+    }
+
+    private static void requireLevel(String name, double level) {
+        if (!(Math.abs(level) < 200)) {
+            throw new IllegalArgumentException(name + " must be within 200 dB: " + level);
+        }
+    }
+}

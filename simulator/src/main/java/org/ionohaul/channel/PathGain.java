@@ -1,0 +1,26 @@
+package org.ionohaul.channel;
+
+import org.ionohaul.random.TrialStreams;
+
+/**
+ * Complex gain of one propagation path over time, of mean power 1: the path's own power and delay are applied by the
+ * reception.
+ */
+interface PathGain {
+    /**
+     * Writes the gain at an instant.
+     *
+     * @param atNanos the instant
+     * @param gains receives the real part at {@code 2 * path} and the imaginary part after it
+     * @param path the path's place in {@code gains}
+     */
+    void at(long atNanos, double[] gains, int path);
+
+    /** Returns the gain of the path with the given number. */
+    static PathGain of(PropagationPath path, TrialStreams streams, int number) {
+        PathGain gain = path.dopplerSpreadHz() > 0
+                ? new FadingGain(path.dopplerSpreadHz(), streams, number)
+                : new SteadyGain(streams, number);
+        return path.dopplerShiftHz() == 0 ? gain : new ShiftedGain(gain, path.dopplerShiftHz());
+    }
+}

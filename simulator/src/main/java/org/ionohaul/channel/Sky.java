@@ -1,0 +1,77 @@
+package org.ionohaul.channel;
+
+import java.util.List;
+import org.ionohaul.random.TrialStreams;
+
+/**
+ * Everything that one trial's channel holds: the fading of every path, the slow variation and the trend of the level, and
+ * at each end the noise, the impulses and the other stations.
+ *
+ * <p>A pure function of (conditions, streams, time): asked at any instant, in any order, by any number of modes, it
+ * answers the same. Both directions share the path gains, the slow variation and the trend (reciprocity); noise and
+ * interference belong to each end. What was drawn is kept, so an instance belongs to one thread. It schedules nothing.
+ */
+public final class Sky {
+    private final SkyConditions conditions;
+    private final PathGain[] gains;
+    private final SlowLevel slowLevel;
+    private final NoiseAtEnd near;
+    private final NoiseAtEnd far;
+
+    /** Prepares the sky of one trial. */
+    public Sky(SkyConditions conditions, TrialStreams streams) {
+        this.conditions = conditions;
+        List<PropagationPath> paths = conditions.paths();
+        this.gains = new PathGain[paths.size()];
+        for (int i = 0; i < gains.length; i++) {
+            gains[i] = PathGain.of(paths.get(i), streams, i);
+        }
+        this.slowLevel = new SlowLevel(conditions.slowVariation(), streams);
+        this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
+        this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
+    }
+
+    /**
+     * Returns how an end hears the other through a passband.
+     *
+     * @param receiver the end that listens
+     */
+    public Reception reception(End receiver, Passband passband) {
+        return new SkyReception(this, receiver, passband);
+    }
+
+    /**
+     * Returns whether a listener hears other stations on the frequency: whether their power together, in 3 kHz, exceeds
+     * the noise floor of the moment.
+     *
+     * @param listener the end that listens
+     * @param atNanos the instant, in nanoseconds since the trial began, zero or more
+     * @param overFloorDb by how much it must exceed the floor, in dB
+     */
+    public boolean isOccupied(End listener, long atNanos, double overFloorDb) {
+        NoiseAtEnd noise = noise(listener);
+        Occupancy occupancy = noise.occupancy();
+        double power = 0;
+        for (Over over : occupancy.on(occupancy.spanAt(atNanos))) {
+            power += over.power();
+        }
+        return power > noise.floor(atNanos) * Decibels.toRatio(overFloorDb);
+    }
+
+    SkyConditions conditions() {
+        return conditions;
+    }
+
+    PathGain[] gains() {
+        return gains;
+    }
+
+    NoiseAtEnd noise(End end) {
+        return end == End.NEAR ? near : far;
+    }
+
+    /** Returns what trend and slow variation do to the path's median level at an instant, in dB. */
+    double levelDb(long atNanos) {
+        return conditions.trendDb().levelDb(atNanos * 1e-9) + slowLevel.levelDb(atNanos);
+    }
+}
