@@ -6,4 +6,24 @@ package org.ionohaul.scenario;
  * @param name what people call it
  * @param bytes size as it goes on the air, after any compression, 1 or more
  */
-public record PayloadFile(String name, long bytes) {}
+public record PayloadFile(String name, long bytes) {
+    /** Checks the size. */
+    public PayloadFile {
+        if (bytes < 1) {
+            throw new IllegalArgumentException("size must be at least 1 B: " + bytes);
+        }
+    }
+
+    /**
+     * Returns a file that is compressed before it goes on the air.
+     *
+     * @param size bytes before compression, 1 or more
+     * @param compression what compression leaves of it, above 0; above 1 if it makes the file larger
+     */
+    static PayloadFile compressed(String name, long size, double compression) {
+        if (!(compression > 0 && compression <= 10)) {
+            throw new IllegalArgumentException("compression must be above 0 and at most 10: " + compression);
+        }
+        return new PayloadFile(name, (long) Math.ceil(size * compression));
+    }
+}

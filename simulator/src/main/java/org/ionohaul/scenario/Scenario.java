@@ -30,8 +30,17 @@ public record Scenario(
         Station near,
         Station far,
         SkyDescription sky) {
-    /** Copies the lists. */
+    /** Copies the lists and checks every number. */
     public Scenario {
+        if (trials < 1) {
+            throw new IllegalArgumentException("trials must be at least 1: " + trials);
+        }
+        if (!(horizonSeconds > 0 && horizonSeconds <= 86_400)) {
+            throw new IllegalArgumentException("horizonSeconds must be above 0 and at most a day: " + horizonSeconds);
+        }
+        if (!(distanceMetres >= 0 && distanceMetres < 1e9)) {
+            throw new IllegalArgumentException("distanceMetres must not be negative: " + distanceMetres);
+        }
         transfers = List.copyOf(transfers);
         modes = List.copyOf(modes);
     }

@@ -9,4 +9,11 @@ import org.ionohaul.link.StationTimes;
  * @param times how fast it changes between sending and receiving; processing is the mode's
  * @param patienceSeconds how long its operator waits before breaking off, positive; infinite if never
  */
-public record Station(String name, StationTimes times, double patienceSeconds) {}
+public record Station(String name, StationTimes times, double patienceSeconds) {
+    /** Checks the patience. */
+    public Station {
+        if (!(patienceSeconds > 0)) {
+            throw new IllegalArgumentException("patienceSeconds must be above 0: " + patienceSeconds);
+        }
+    }
+}

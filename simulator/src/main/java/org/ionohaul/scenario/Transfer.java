@@ -12,11 +12,16 @@ import java.util.List;
  */
 public record Transfer(
         String name, List<PayloadFile> files, List<Direction> directions, List<Double> deadlinesSeconds) {
-    /** Copies the lists. */
+    /** Copies the lists and checks that the deadlines rise. */
     public Transfer {
         files = List.copyOf(files);
         directions = List.copyOf(directions);
         deadlinesSeconds = List.copyOf(deadlinesSeconds);
+        for (int i = 0; i < deadlinesSeconds.size(); i++) {
+            if (!(deadlinesSeconds.get(i) > (i == 0 ? 0 : deadlinesSeconds.get(i - 1)))) {
+                throw new IllegalArgumentException("deadlinesSeconds must rise from above 0: " + deadlinesSeconds);
+            }
+        }
     }
 
     /** Returns the bytes of all files together. */

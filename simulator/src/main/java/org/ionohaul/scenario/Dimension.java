@@ -1,0 +1,131 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a quantity measures, and the units that people write after the number. A number without a unit is refused: a
+ * reader of the file could not tell what it means. Units are case-sensitive, as in the SI.
+ *
+ * @param words what it is called in a sentence, such as "a time"
+ * @param example how people write one, such as "20 min"
+ * @param mayBeNegative whether a value below zero makes sense
+ * @param units its units, most usual first
+ */
+record Dimension(String words, String example, boolean mayBeNegative, List<Unit> units) {
+    static final Dimension TIME = of(
+            "a time",
+            "20 min",
+            false,
+            new Unit("s", 1),
+            new Unit("min", 60),
+            new Unit("h", 3600),
+            new Unit("ms", 1e-3),
+            new Unit("µs", 1e-6),
+            new Unit("us", 1e-6));
+    static final Dimension SIZE = of(
+            "a size",
+            "64 kB",
+            false,
+            new Unit("B", 1),
+            new Unit("kB", 1e3),
+            new Unit("MB", 1e6),
+            new Unit("KiB", 1024),
+            new Unit("MiB", 1024 * 1024));
+    static final Dimension RATIO = of("a ratio in dB", "14 dB", true, new Unit("dB", 1));
+    static final Dimension FREQUENCY = of(
+            "a frequency",
+            "2.4 kHz",
+            true,
+            new Unit("Hz", 1),
+            new Unit("kHz", 1e3),
+            new Unit("MHz", 1e6),
+            new Unit("mHz", 1e-3));
+    static final Dimension SYMBOL_RATE = of("a symbol rate", "120 Bd", false, new Unit("Bd", 1), new Unit("kBd", 1e3));
+    static final Dimension DISTANCE = of("a distance", "70 km", false, new Unit("km", 1e3), new Unit("m", 1));
+    static final Dimension RATE =
+            of("a number of times an hour", "6 /h", false, new Unit("/h", 1), new Unit("/min", 60));
+    static final Dimension WIDENING =
+            of("a widening of belief", "0.4 dB/√s", false, new Unit("dB/√s", 1), new Unit("dB/sqrt(s)", 1));
+
+    private static final List<Dimension> ALL =
+            List.of(TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, DISTANCE, RATE, WIDENING);
+    private static final Pattern TERM =
+            Pattern.compile("([+\\-−]?\\d+(?:\\.\\d+)?)\\s*([^\\s\\d+\\-−.,][^\\s\\d]*)?\\s*");
+
+    /**
+     * A unit.
+     *
+     * @param symbol how it is written
+     * @param factor how many of the dimension's first-named unit it is
+     */
+    record Unit(String symbol, double factor) {}
+
+    private static Dimension of(String words, String example, boolean mayBeNegative, Unit... units) {
+        return new Dimension(words, example, mayBeNegative, List.of(units));
+    }
+
+    /**
+     * Returns the quantity in the unit whose factor is 1. Several terms, as in "1 h 30 min", add up.
+     *
+     * @throws WrongValue if the text is no such quantity
+     */
+    double read(String text) throws WrongValue {
+        String stripped = text.strip();
+        Matcher term = TERM.matcher(stripped);
+        double sum = 0;
+        int end = 0;
+        while (term.find() && term.start() == end) {
+            sum += Double.parseDouble(term.group(1).replace('−', '-')) * factor(text, term.group(2));
+            end = term.end();
+        }
+        if (end == 0 || end != stripped.length()) {
+            throw new WrongValue("\"" + text + "\" is not " + words, remedy());
+        }
+        if (sum < 0 && !mayBeNegative) {
+            throw new WrongValue("\"" + text + "\" is negative", remedy());
+        }
+        return sum;
+    }
+
+    private double factor(String text, @Nullable String symbol) throws WrongValue {
+        if (symbol == null) {
+            throw new WrongValue("\"" + text + "\" has no unit", remedy());
+        }
+        Optional<Unit> unit = unit(symbol);
+        if (unit.isEmpty()) {
+            throw new WrongValue(wrongUnit(text, symbol), suggestion(symbol));
+        }
+        return unit.get().factor();
+    }
+
+    private Optional<Unit> unit(String symbol) {
+        return units.stream().filter(unit -> unit.symbol().equals(symbol)).findFirst();
+    }
+
+    private String wrongUnit(String text, String symbol) {
+        return ALL.stream()
+                .filter(other -> other.unit(symbol).isPresent())
+                .findFirst()
+                .map(other -> "\"" + text + "\" is " + other.words + ", not " + words)
+                .orElseGet(() -> "unit \"" + symbol + "\" in \"" + text + "\" is unknown");
+    }
+
+    private String suggestion(String symbol) {
+        return Spelling.nearest(symbol, symbols())
+                .map(near -> "did you mean \"" + near + "\"?")
+                .orElseGet(this::remedy);
+    }
+
+    private List<String> symbols() {
+        return units.stream().map(Unit::symbol).toList();
+    }
+
+    /** Returns advice on how to write one. */
+    String remedy() {
+        return "write " + words + " such as \"" + example + "\" (units: " + String.join(", ", symbols()) + ")";
+    }
+}

@@ -1,0 +1,133 @@
+package org.ionohaul.scenario;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseError;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
+
+/**
+ * One file while it is being read, with the values that replace some of its own, and where its problems are collected.
+ *
+ * <p>Reading never stops at a problem: what can't be read is stood in for by its key's example, so that everything wrong
+ * comes out in one go. What was built is worth nothing once there is a problem.
+ */
+final class Document {
+    /** What stands for the file in a problem with a value that came from no file. */
+    static final String OVERRIDES = "--set";
+
+    private final String name;
+    private final TomlParseResult content;
+    private final Map<String, Object> overrides;
+    private final Set<String> askedKeys = new TreeSet<>();
+    private final String overridePrefix;
+    private final Set<Problem> problems;
+    private final Set<String> uncertainKeys = new TreeSet<>();
+
+    private Document(
+            String name,
+            TomlParseResult content,
+            Map<String, Object> overrides,
+            String overridePrefix,
+            Set<Problem> problems) {
+        this.name = name;
+        this.content = content;
+        this.overrides = overrides;
+        this.overridePrefix = overridePrefix;
+        this.problems = problems;
+        content.errors().forEach(this::addSyntaxError);
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @param overrides values that replace those of the file, by full key, written as in TOML or as plain text
+     * @param overridePrefix what the user wrote before those keys, for messages
+     * @param problems where problems go
+     * @throws UncheckedIOException if the file can't be read
+     */
+    static Document open(Path file, Map<String, String> overrides, String overridePrefix, Set<Problem> problems) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        overrides.forEach((key, text) -> values.put(key, valueOf(text)));
+        return new Document(file.toString(), Toml.parse(textOf(file)), values, overridePrefix, problems);
+    }
+
+    private static String textOf(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (CharacterCodingException e) {
+            throw new UncheckedIOException(file + " is not a text file in UTF-8", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file + " can't be read", e);
+        }
+    }
+
+    private static Object valueOf(String text) {
+        TomlParseResult parsed = Toml.parse("value = " + text);
+        Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));
+        return value == null ? text : value;
+    }
+
+    private void addSyntaxError(TomlParseError error) {
+        add(error.position(), "", String.valueOf(error.getMessage()), "");
+    }
+
+    /** Returns the top of the file as a section with the given keys. */
+    Section top(Group group) {
+        return Section.of(this, "", content, TomlPosition.positionAt(1, 1), group);
+    }
+
+    /** Returns whether missing keys may just be victims of an error of syntax. */
+    boolean isBroken() {
+        return content.hasErrors();
+    }
+
+    /** Returns the value that replaces the one of a key, if there is one. */
+    Optional<Object> override(String fullKey) {
+        askedKeys.add(fullKey);
+        return Optional.ofNullable(overrides.get(fullKey));
+    }
+
+    /** Returns whether any value below a heading is replaced. */
+    boolean overridesBelow(String heading) {
+        return overrides.keySet().stream().anyMatch(key -> key.startsWith(heading + "."));
+    }
+
+    void noteUncertain(String fullKey) {
+        uncertainKeys.add(fullKey);
+    }
+
+    /** Returns the keys whose values are distributions, in alphabetical order. */
+    List<String> uncertainKeys() {
+        return List.copyOf(uncertainKeys);
+    }
+
+    void add(TomlPosition position, String key, String message, String remedy) {
+        problems.add(
+                overrides.containsKey(key)
+                        ? new Problem(OVERRIDES, 0, 0, overridePrefix + key, message, remedy)
+                        : new Problem(name, position.line(), position.column(), key, message, remedy));
+    }
+
+    /** Adds a problem for each replacing value that no key has asked for; call when everything has been read. */
+    void refuseUnusedOverrides() {
+        for (String key : overrides.keySet()) {
+            if (!askedKeys.contains(key)) {
+                String remedy = Spelling.nearest(key, askedKeys)
+                        .map(near -> "did you mean \"" + overridePrefix + near + "\"?")
+                        .orElse("");
+                add(TomlPosition.positionAt(1, 1), key, "there is no such key", remedy);
+            }
+        }
+    }
+}

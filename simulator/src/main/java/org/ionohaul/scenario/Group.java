@@ -1,0 +1,40 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The keys that may stand together under one heading of a file.
+ *
+ * @param name the heading; empty for the top of the file
+ * @param meaning one sentence for the manual
+ * @param keys the keys, in the order of the manual
+ * @param parts the headings below this one
+ * @param isOpen whether more keys may stand here, depending on the value of one
+ */
+record Group(String name, String meaning, List<Key<?>> keys, List<Group> parts, boolean isOpen) {
+    static Group of(String name, String meaning, Key<?>... keys) {
+        return new Group(name, meaning, List.of(keys), List.of(), false);
+    }
+
+    Group with(Group... moreParts) {
+        return new Group(
+                name,
+                meaning,
+                keys,
+                Stream.concat(parts.stream(), Stream.of(moreParts)).toList(),
+                isOpen);
+    }
+
+    /** Returns the same group as far as it is known before the value is read on which its other keys depend. */
+    Group open() {
+        return new Group(name, meaning, keys, parts, true);
+    }
+
+    /** Returns every name that may stand under this heading. */
+    List<String> names() {
+        return Stream.concat(keys.stream().map(Key::name), parts.stream().map(Group::name))
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,175 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.ionohaul.link.LadderRules;
+
+/** The keys of a mode's ladder, which differ from policy to policy, and what each policy makes of them. */
+final class LadderFormat {
+    static final Key<Integer> START_LEVEL =
+            Key.of("start-level", "startLevel", Kind.count(), 1L, "Level of the first over, from 1.");
+    static final Key<Integer> GOOD_TO_RISE = Key.of(
+            "good-to-rise",
+            "goodToRise",
+            Kind.count(),
+            3L,
+            "Overs in a row without loss until it rises one level, 1 or more.");
+    static final Key<Integer> BAD_TO_FALL = Key.of(
+            "bad-to-fall", "badToFall", Kind.count(), 2L, "Bad overs in a row until it falls one level, 1 or more.");
+    static final Key<Double> BAD_SHARE = Key.of(
+            "bad-share",
+            "badShare",
+            Kind.share(),
+            "50 %",
+            "From which share of lost frames on an over is bad, above 0, at most 1.");
+    static final Key<Boolean> DOUBLES_PATIENCE = Key.of(
+            "doubles-patience",
+            "doublesPatience",
+            Kind.flag(),
+            true,
+            "Whether a rise that fails at once doubles the count needed for the next one.");
+    static final Key<Double> RISE_BELOW = Key.of(
+            "rise-below", "riseBelow", Kind.share(), "5 %", "Rises while the smoothed loss is below this, from 0.");
+    static final Key<Double> FALL_ABOVE = Key.of(
+            "fall-above", "fallAbove", Kind.share(), "40 %", "Falls while the smoothed loss is above this, at most 1.");
+    static final Key<Double> MEMORY = Key.of(
+            "memory",
+            "memory",
+            Kind.share(),
+            "25 %",
+            "Weight of the newest over in the smoothing, above 0, at most 1.");
+    static final Key<Double> TARGET_LOSS = Key.of(
+            "target-loss", "targetLoss", Kind.share(), "10 %", "Share of lost frames it aims at, above 0, below 1.");
+    static final Key<Double> HYSTERESIS = Key.of(
+            "hysteresis",
+            "hysteresisDb",
+            Kind.quantity(Dimension.RATIO),
+            "2 dB",
+            "How much more than a higher level's need it wants before it rises, 0 or more.");
+    static final Key<Double> CORRECTION_STEP = Key.of(
+            "correction-step",
+            "correctionStepDb",
+            Kind.quantity(Dimension.RATIO),
+            "0.5 dB",
+            "Step of the outer loop after a lost over; \"0 dB\" switches it off.");
+    static final Key<Double> ESTIMATE_DEVIATION = Key.of(
+            "estimate-deviation",
+            "estimateDeviationDb",
+            Kind.quantity(Dimension.RATIO),
+            "1.5 dB",
+            "Standard deviation of the error of measured SNR, 0 or more.");
+    static final Key<Double> SAMPLING_SHARE = Key.of(
+            "sampling-share", "samplingShare", Kind.share(), "8 %", "Share of overs used for sampling, 0 to below 1.");
+    static final Key<Double> PRIOR_DEVIATION = Key.of(
+            "prior-deviation",
+            "priorDeviationDb",
+            Kind.quantity(Dimension.RATIO),
+            "8 dB",
+            "Width of the belief before the first over, above 0.");
+    static final Key<Double> FORGETTING = Key.of(
+            "forgetting",
+            "forgettingDbPerRootSecond",
+            Kind.quantity(Dimension.WIDENING),
+            "0.4 dB/√s",
+            "How fast the belief widens, 0 or more.");
+
+    /** The policies by the name that chooses them. */
+    static final List<Policy> POLICIES = List.of(
+            policy("fixed", "Always the same level.", s -> new LadderRules.Fixed(s.get(START_LEVEL))),
+            policy(
+                    "count",
+                    "Counts good and bad overs in a row.",
+                    s -> new LadderRules.Count(
+                            s.get(START_LEVEL),
+                            s.get(GOOD_TO_RISE),
+                            s.get(BAD_TO_FALL),
+                            s.get(BAD_SHARE),
+                            s.get(DOUBLES_PATIENCE)),
+                    GOOD_TO_RISE,
+                    BAD_TO_FALL,
+                    BAD_SHARE,
+                    DOUBLES_PATIENCE),
+            policy(
+                    "error-rate",
+                    "Holds the smoothed share of lost frames between two marks.",
+                    s -> new LadderRules.ErrorRate(
+                            s.get(START_LEVEL), s.get(RISE_BELOW), s.get(FALL_ABOVE), s.get(MEMORY)),
+                    RISE_BELOW,
+                    FALL_ABOVE,
+                    MEMORY),
+            policy(
+                    "snr-lookup",
+                    "Looks the measured SNR up in the levels' needs and corrects itself by what gets lost.",
+                    s -> new LadderRules.SnrLookup(
+                            s.get(START_LEVEL),
+                            s.get(TARGET_LOSS),
+                            s.get(HYSTERESIS),
+                            s.get(CORRECTION_STEP),
+                            s.get(ESTIMATE_DEVIATION)),
+                    TARGET_LOSS,
+                    HYSTERESIS,
+                    CORRECTION_STEP,
+                    ESTIMATE_DEVIATION),
+            policy(
+                    "expected-airtime",
+                    "Uses the level with the least expected airtime a byte and now and then samples a better one.",
+                    s -> new LadderRules.ExpectedAirtime(s.get(START_LEVEL), s.get(SAMPLING_SHARE), s.get(MEMORY)),
+                    SAMPLING_SHARE,
+                    MEMORY),
+            policy(
+                    "latent-snr",
+                    "Keeps a belief about the path's SNR and updates it with each frame's outcome.",
+                    s -> new LadderRules.LatentSnr(
+                            s.get(START_LEVEL), s.get(PRIOR_DEVIATION), s.get(FORGETTING), s.get(ESTIMATE_DEVIATION)),
+                    PRIOR_DEVIATION,
+                    FORGETTING,
+                    ESTIMATE_DEVIATION),
+            policy(
+                    "omniscient",
+                    "The yardstick, which no real station can be: knows the sky over the coming over.",
+                    s -> new LadderRules.Omniscient(s.get(START_LEVEL))));
+
+    static final Key<Policy> POLICY = Key.of(
+            "policy",
+            "policy",
+            Kind.choice(POLICIES, Policy::name),
+            "count",
+            "How the level is chosen; sets the keys.");
+
+    /** The ladder before its policy is known. */
+    static final Group ANY =
+            Group.of("ladder", "How the level is chosen.", POLICY).open();
+
+    private LadderFormat() {}
+
+    /** Turns a ladder's keys into its rules. */
+    @FunctionalInterface
+    interface Reading {
+        /** Returns the rules that the section's keys describe. */
+        LadderRules rules(Section section);
+    }
+
+    /**
+     * One way of choosing levels.
+     *
+     * @param name the word that chooses it
+     * @param meaning one sentence for the manual
+     * @param keys its keys besides the policy
+     * @param reading what becomes of them
+     */
+    record Policy(String name, String meaning, List<Key<?>> keys, Reading reading) {
+        /** Returns the ladder's keys under this policy. */
+        Group group() {
+            Key<?>[] all = Stream.concat(Stream.of(POLICY), keys.stream()).toArray(Key<?>[]::new);
+            return Group.of("ladder", meaning, all);
+        }
+    }
+
+    private static Policy policy(String name, String meaning, Reading reading, Key<?>... more) {
+        return new Policy(
+                name,
+                meaning,
+                Stream.concat(Stream.of(START_LEVEL), Stream.of(more)).toList(),
+                reading);
+    }
+}

@@ -1,0 +1,252 @@
+package org.ionohaul.scenario;
+
+import org.ionohaul.link.ArqRules.AnswerToSilence;
+import org.ionohaul.link.ArqScheme;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Modulation;
+
+/** The keys of a mode file: what the reader accepts and the manual lists. */
+final class ModeFormat {
+    static final Key<String> TITLE = Key.of("title", "title", Kind.text(), "Fieldpost", "What people call the mode.");
+    static final Key<String> ABOUT = Key.of(
+            "about",
+            "about",
+            Kind.text(),
+            "Short notes over a quiet path.",
+            "One or two sentences on what it is made for.");
+
+    static final Key<Double> BANDWIDTH = Key.of(
+            "bandwidth", "bandwidthHz", Kind.quantity(Dimension.FREQUENCY), "2.2 kHz", "Occupied bandwidth, above 0.");
+    static final Key<Double> CREST_FACTOR = Key.of(
+            "crest-factor",
+            "crestFactorDb",
+            Kind.quantity(Dimension.RATIO),
+            "3 dB",
+            "Peak over mean power, 0 or more: a transmitter limited by its peak power puts out so much less.");
+    static final Group EMISSION =
+            Group.of("emission", "What all signals of the mode have in common on the air.", BANDWIDTH, CREST_FACTOR);
+
+    static final Key<Modulation> MODULATION = Key.of(
+            "modulation",
+            "modulation",
+            Kind.choice(Modulation.class),
+            "qpsk",
+            "What a symbol carries; N-fsk is detected by energy unless it says coherent.");
+    static final Key<Double> SYMBOL_RATE = Key.of(
+            "symbol-rate",
+            "symbolRateBd",
+            Kind.quantity(Dimension.SYMBOL_RATE),
+            "1800 Bd",
+            "Symbols a second over all carriers together, known symbols and guard intervals counted; above 0.");
+    static final Key<Double> KNOWN_SHARE = Key.of(
+            "known-share",
+            "knownShare",
+            Kind.share(),
+            "20 %",
+            "Share of the airtime without data (known symbols, pilots, guard intervals), from 0 to below 1.");
+    static final Key<Double> CODE_RATE = Key.of(
+            "code-rate",
+            "codeRate",
+            Kind.share(),
+            "1/2",
+            "Information bits a code bit, above 0; 1 means uncoded, where one wrong bit loses the frame.");
+    static final Key<Integer> PAYLOAD = Key.of(
+            "payload",
+            "payloadBytes",
+            Kind.bytes(),
+            "90 B",
+            "User bytes a frame; \"0 B\" for control bursts, which carry just their overhead.");
+    static final Key<Integer> OVERHEAD =
+            Key.of("overhead", "overheadBytes", Kind.bytes(), "7 B", "Header and check bytes a frame, 0 or more.");
+    static final Key<Double> INTERLEAVER = Key.of(
+                    "interleaver",
+                    "interleaverSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "2 s",
+                    "Time over which a frame's bits are spread; bursts are filled up to a whole number of it. 0 for just the"
+                            + " frame's own airtime.")
+            .otherwise("0 s");
+    static final Key<Double> DELAY_TOLERANCE = Key.of(
+            "delay-tolerance",
+            "delayToleranceSeconds",
+            Kind.quantity(Dimension.TIME),
+            "5 ms",
+            "Longest delay spread that the guard interval or the equaliser absorbs, 0 or more.");
+    static final Key<Double> GAP = Key.of(
+            "gap",
+            "gapDb",
+            Kind.quantity(Dimension.RATIO),
+            "1.5 dB",
+            "How much more SNR the real receiver needs than an ideal one.");
+    static final Key<Double> CEILING = Key.of(
+            "ceiling",
+            "ceilingDb",
+            Kind.quantity(Dimension.RATIO),
+            "26 dB",
+            "The receiver's own residual distortion: it never sees a better SINR than this.");
+    static final Key<Double> PREAMBLE = Key.of(
+            "preamble",
+            "preambleSeconds",
+            Kind.quantity(Dimension.TIME),
+            "300 ms",
+            "Length of what comes before the frames so that the receiver finds them, 0 or more.");
+    static final Key<Double> DETECTION = Key.of(
+            "detection",
+            "detectionSnrDb",
+            Kind.quantity(Dimension.RATIO),
+            "-4 dB",
+            "SNR in 3 kHz at which half of the preambles are found on a steady path.");
+    static final Group WAVEFORM = burst(
+            "waveform",
+            "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
+    static final Group LEVEL = burst(
+            "level", "A speed level, repeated: the overs that carry files; level 1, the most robust, comes first.");
+    static final Group ACKNOWLEDGEMENT = burst("acknowledgement", "The burst that says which frames arrived.");
+    static final Group CALL = burst("call", "The burst that dials, and its answer.");
+    static final Group CONTROL = burst("control", "The burst of introductions, offers, polls and hang-up.");
+
+    static final Key<ArqScheme> SCHEME =
+            Key.of("scheme", "scheme", Kind.choice(ArqScheme.class), "selective-repeat", "Which frames go out again.");
+    static final Key<Integer> WINDOW =
+            Key.of("window", "windowFrames", Kind.count(), 12L, "Most frames unacknowledged at once, 1 or more.");
+    static final Key<Integer> SHORT_OVER = Key.of(
+            "short-over",
+            "shortOverFrames",
+            Kind.count(),
+            3L,
+            "Most frames an over carries while the queue is short or frames get lost, 1 or more.");
+    static final Key<Integer> LONG_OVER = Key.of(
+            "long-over",
+            "longOverFrames",
+            Kind.count(),
+            9L,
+            "Most frames an over carries when more than a short over waits and the last one came through whole.");
+    static final Key<Long> LONGEST_OVER = Key.of(
+            "longest-over",
+            "longestOverNanos",
+            Kind.nanos(),
+            "25 s",
+            "No over lasts longer unless one frame alone does; above 0.");
+    static final Key<Combining> COMBINING = Key.of(
+            "combining",
+            "combining",
+            Kind.choice(Combining.class),
+            "chase",
+            "What the receiver does with a frame that failed when it comes again.");
+    static final Key<Integer> STORE = Key.of(
+                    "store",
+                    "storeFrames",
+                    Kind.count(),
+                    8L,
+                    "How many failed frames the receiver keeps for combining, 0 or more.")
+            .otherwise(0L);
+    static final Key<AnswerToSilence> ANSWER_TO_SILENCE = Key.of(
+            "answer-to-silence",
+            "answerToSilence",
+            Kind.choice(AnswerToSilence.class),
+            "repeat",
+            "What the sender does when no acknowledgement comes: repeat the over, or poll for the acknowledgement.");
+    static final Key<Integer> SILENCES_TO_LOST = Key.of(
+            "silences-to-lost",
+            "silencesToLost",
+            Kind.count(),
+            7L,
+            "After how many overs in a row without acknowledgement the link is lost, 1 or more.");
+    static final Key<Boolean> LISTENS_FIRST = Key.of(
+            "listens-first",
+            "listensFirst",
+            Kind.flag(),
+            true,
+            "Whether a station waits for a clear channel before it begins an over.");
+    static final Key<Long> MARGIN = Key.of(
+            "margin",
+            "marginNanos",
+            Kind.nanos(),
+            "150 ms",
+            "How long the sender waits beyond the latest instant an acknowledgement could end, 0 or more.");
+    static final Key<Double> PROCESSING = Key.of(
+            "processing",
+            "processingSeconds",
+            Kind.quantity(Dimension.TIME),
+            "60 ms",
+            "How long the equipment thinks before it answers, 0 or more.");
+    static final Group ARQ = Group.of(
+            "arq",
+            "How frames move.",
+            SCHEME,
+            WINDOW,
+            SHORT_OVER,
+            LONG_OVER,
+            LONGEST_OVER,
+            COMBINING,
+            STORE,
+            ANSWER_TO_SILENCE,
+            SILENCES_TO_LOST,
+            LISTENS_FIRST,
+            MARGIN,
+            PROCESSING);
+
+    static final Key<Integer> CALL_ATTEMPTS = Key.of(
+            "call-attempts", "callAttempts", Kind.count(), 5L, "Calls before it pauses and dials anew, 1 or more.");
+    static final Key<Long> CALL_PAUSE =
+            Key.of("call-pause", "callPauseNanos", Kind.nanos(), "2 s", "Pause after an unanswered call, 0 or more.");
+    static final Key<Integer> INTRODUCTIONS = Key.of(
+            "introductions",
+            "introductions",
+            Kind.count(),
+            2L,
+            "Control exchanges it takes to get to know each other, 0 or more.");
+    static final Key<Integer> CONTROL_ATTEMPTS = Key.of(
+            "control-attempts",
+            "controlAttempts",
+            Kind.count(),
+            6L,
+            "How often a control burst is tried before giving up, 1 or more.");
+    static final Key<Boolean> RESUMES = Key.of(
+            "resumes",
+            "resumes",
+            Kind.flag(),
+            true,
+            "Whether a transfer goes on where it stopped after a lost link; else it begins anew.");
+    static final Key<Integer> REDIALS = Key.of(
+            "redials",
+            "redials",
+            Kind.count(),
+            3L,
+            "How many times a lost link or unanswered dialling is tried anew, 0 or more.");
+    static final Key<Long> REDIAL_PAUSE =
+            Key.of("redial-pause", "redialPauseNanos", Kind.nanos(), "20 s", "Pause before dialling anew, 0 or more.");
+    static final Group SESSION = Group.of(
+            "session",
+            "How links open and close.",
+            CALL_ATTEMPTS,
+            CALL_PAUSE,
+            INTRODUCTIONS,
+            CONTROL_ATTEMPTS,
+            RESUMES,
+            REDIALS,
+            REDIAL_PAUSE);
+
+    static final Group TOP = Group.of("", "The top of the file.", TITLE, ABOUT)
+            .with(EMISSION, WAVEFORM, LEVEL, ACKNOWLEDGEMENT, CALL, CONTROL, ARQ, LadderFormat.ANY, SESSION);
+
+    private ModeFormat() {}
+
+    private static Group burst(String name, String meaning) {
+        return Group.of(
+                name,
+                meaning,
+                MODULATION,
+                SYMBOL_RATE,
+                KNOWN_SHARE,
+                CODE_RATE,
+                PAYLOAD,
+                OVERHEAD,
+                INTERLEAVER,
+                DELAY_TOLERANCE,
+                GAP,
+                CEILING,
+                PREAMBLE,
+                DETECTION);
+    }
+}

@@ -1,0 +1,100 @@
+package org.ionohaul.scenario;
+
+import static org.ionohaul.scenario.ModeFormat.*;
+
+import java.util.List;
+import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.LadderRules;
+import org.ionohaul.session.SessionRules;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Emission;
+import org.ionohaul.waveform.FrameShape;
+
+/** Turns a mode file into a mode. */
+final class ModeReader {
+    private ModeReader() {}
+
+    /** Returns the mode; worthless if the document had a problem. */
+    static Mode read(String name, Document document) {
+        Section top = document.top(TOP);
+        Section waveform = top.partOrEmpty(WAVEFORM);
+        List<BurstShape> levels = top.someParts(LEVEL).stream()
+                .map(level -> burst(level.inheriting(waveform)))
+                .toList();
+        Section arq = top.part(ARQ);
+        return new Mode(
+                name,
+                top.get(TITLE),
+                top.get(ABOUT),
+                emission(top.part(EMISSION)),
+                levels,
+                burst(top.part(ACKNOWLEDGEMENT).inheriting(waveform)),
+                burst(top.part(CALL).inheriting(waveform)),
+                burst(top.part(CONTROL).inheriting(waveform)),
+                arq(arq),
+                ladder(top.part(LadderFormat.ANY), levels.size()),
+                session(top.part(SESSION)),
+                arq.get(PROCESSING));
+    }
+
+    private static Emission emission(Section section) {
+        return section.build(() -> new Emission(section.get(BANDWIDTH), section.get(CREST_FACTOR)));
+    }
+
+    private static BurstShape burst(Section section) {
+        return section.build(() -> new BurstShape(section.get(PREAMBLE), section.get(DETECTION), frame(section)));
+    }
+
+    private static FrameShape frame(Section section) {
+        return new FrameShape(
+                section.get(MODULATION),
+                section.get(SYMBOL_RATE),
+                section.get(KNOWN_SHARE),
+                section.get(CODE_RATE),
+                section.get(PAYLOAD),
+                section.get(OVERHEAD),
+                section.get(INTERLEAVER),
+                section.get(DELAY_TOLERANCE),
+                section.get(GAP),
+                section.get(CEILING));
+    }
+
+    private static ArqRules arq(Section section) {
+        return section.build(() -> new ArqRules(
+                section.get(SCHEME),
+                section.get(WINDOW),
+                section.get(SHORT_OVER),
+                section.get(LONG_OVER),
+                section.get(LONGEST_OVER),
+                section.get(COMBINING),
+                section.get(STORE),
+                section.get(ANSWER_TO_SILENCE),
+                section.get(SILENCES_TO_LOST),
+                section.get(LISTENS_FIRST),
+                section.get(MARGIN)));
+    }
+
+    private static LadderRules ladder(Section any, int levels) {
+        LadderFormat.Policy policy = any.get(LadderFormat.POLICY);
+        Section section = any.as(policy.group());
+        LadderRules rules = section.build(() -> policy.reading().rules(section));
+        if (rules.startLevel() < 1 || rules.startLevel() > levels) {
+            section.problem(
+                    LadderFormat.START_LEVEL,
+                    "there is no level " + rules.startLevel(),
+                    "this mode has levels 1 to " + levels);
+        }
+        return rules;
+    }
+
+    private static SessionRules session(Section section) {
+        return section.build(() -> new SessionRules(
+                section.get(CALL_ATTEMPTS),
+                section.get(CALL_PAUSE),
+                section.get(INTRODUCTIONS),
+                section.get(CONTROL_ATTEMPTS),
+                section.get(RESUMES),
+                section.get(REDIALS),
+                section.get(REDIAL_PAUSE)));
+    }
+}

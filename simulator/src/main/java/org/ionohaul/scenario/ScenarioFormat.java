@@ -1,0 +1,229 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+
+/** The keys of a scenario file: what the reader accepts and the manual lists. */
+final class ScenarioFormat {
+    static final Key<String> TITLE = Key.of(
+            "title", "title", Kind.text(), "A roster by evening", "One line that says what the scenario is about.");
+    static final Key<Long> SEED = Key.of(
+                    "seed", "seed", Kind.wholeNumber(), 7L, "Seed of all chance: the same seed gives the same results.")
+            .otherwise(1L);
+    static final Key<Integer> TRIALS = Key.of("trials", "trials", Kind.count(), 1000L, "How many trials, 1 or more.")
+            .otherwise(1000L);
+    static final Key<Double> HORIZON = Key.of(
+            "horizon",
+            "horizonSeconds",
+            Kind.quantity(Dimension.TIME),
+            "2 h",
+            "How long after pressing send a trial is watched, above 0.");
+    static final Key<Double> CLOCK = Key.of(
+                    "clock", "clock", Moment.clock(), "18:05", "Time of day when the operator presses send.")
+            .otherwise("12:00");
+    static final Key<Double> DISTANCE = Key.of(
+            "distance",
+            "distanceMetres",
+            Kind.quantity(Dimension.DISTANCE),
+            "90 km",
+            "Length of the radio path, up to the ionosphere and down again; gives the propagation time.");
+    static final Key<List<String>> MODES = Key.of(
+            "modes",
+            "modes",
+            Kind.list(Kind.text()),
+            List.of("fieldpost"),
+            "The modes to compare: names of files in the folder modes beside the scenario, without .toml.");
+
+    static final Key<String> TRANSFER_NAME =
+            Key.of("name", "name", Kind.text(), "photo", "Short name of the transfer, unlike the others'.");
+    static final Key<List<Direction>> DIRECTIONS = Key.of(
+            "directions",
+            "directions",
+            Kind.list(Kind.choice(Direction.class)),
+            List.of("upload", "download"),
+            "Which ways to simulate: upload is from near to far. The near end dials in either case.");
+    static final Key<List<Double>> DEADLINES = Key.of(
+            "deadlines",
+            "deadlinesSeconds",
+            Kind.list(Kind.quantity(Dimension.TIME)),
+            List.of("20 min", "45 min"),
+            "Times after pressing send to judge by, rising. No deadlines if left out.");
+
+    static final Key<String> FILE_NAME = Key.of("name", "name", Kind.text(), "photo.jpg", "What people call the file.");
+    static final Key<Integer> SIZE =
+            Key.of("size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.");
+    static final Key<Double> COMPRESSION = Key.of(
+                    "compression",
+                    "compression",
+                    Kind.share(),
+                    "60 %",
+                    "What compression leaves of it on the air, above 0; a photo stays at 1.")
+            .otherwise(1.0);
+    static final Group FILE = Group.of("files", "A file, in the order sent.", FILE_NAME, SIZE, COMPRESSION);
+    static final Group TRANSFER = Group.of(
+                    "transfer",
+                    "What is sent in one session, and by when; repeated.",
+                    TRANSFER_NAME,
+                    DIRECTIONS,
+                    DEADLINES)
+            .with(FILE);
+
+    static final Key<Moment> AT = Key.of(
+            "at",
+            "atSeconds",
+            Moment.kind(),
+            "18:20",
+            "When: a time of day, or a time after pressing send (\"20 min\").");
+    static final Key<Uncertain> RISE = Key.of(
+            "rise",
+            "levelDb",
+            Kind.uncertain(Dimension.RATIO),
+            "6 dB",
+            "By how much the level lies above the stated one then; points are joined by straight lines.");
+    static final Group NOISE_POINT =
+            Group.of("noise-schedule", "A point of the noise over the clock, above what snr or noise state.", AT, RISE);
+    static final Group TREND_POINT =
+            Group.of("trend", "A point of the path's median level over the clock, for both directions.", AT, RISE);
+
+    static final Key<Uncertain> SNR = Key.of(
+            "snr",
+            "snrDb",
+            Kind.uncertain(Dimension.RATIO),
+            "14 dB",
+            "Median SNR in 3 kHz at this end when the other sends a steady carrier at full power.");
+
+    static final Key<Double> IMPULSE_SHARE =
+            Key.of("share", "probability", Kind.share(), "2 %", "Share of slots with an impulse, from 0 to 1.");
+    static final Key<Double> IMPULSE_RISE = Key.of(
+            "rise",
+            "riseDb",
+            Kind.quantity(Dimension.RATIO),
+            "15 dB",
+            "By how much an impulse raises the noise of its slot, 0 or more.");
+    static final Key<Double> IMPULSE_SLOT =
+            Key.of("slot", "slotSeconds", Kind.quantity(Dimension.TIME), "10 ms", "Length of a slot, above 0.");
+    static final Group IMPULSES =
+            Group.of("impulses", "Impulsive noise over the steady floor.", IMPULSE_SHARE, IMPULSE_RISE, IMPULSE_SLOT);
+
+    static final Key<Uncertain> VISITS = Key.of(
+            "visits",
+            "visitsPerHour",
+            Kind.uncertain(Dimension.RATE),
+            "6 /h",
+            "How often another station turns up on the frequency, on average.");
+    static final Key<Uncertain> VISIT = Key.of(
+            "visit", "visitSeconds", Kind.uncertain(Dimension.TIME), "3 min", "Mean length of such a visit, above 0.");
+    static final Key<Double> OVER = Key.of(
+            "over",
+            "overSeconds",
+            Kind.quantity(Dimension.TIME),
+            "15 s",
+            "Mean length of the visitor's overs, above 0.");
+    static final Key<Double> PAUSE = Key.of(
+            "pause", "pauseSeconds", Kind.quantity(Dimension.TIME), "10 s", "Mean pause between its overs, above 0.");
+    static final Key<Uncertain> MEDIAN = Key.of(
+            "median",
+            "medianDb",
+            Kind.uncertain(Dimension.RATIO),
+            "3 dB",
+            "Median level of visitors over the noise floor in 3 kHz.");
+    static final Key<Double> DEVIATION = Key.of(
+            "deviation",
+            "deviationDb",
+            Kind.quantity(Dimension.RATIO),
+            "8 dB",
+            "Standard deviation of their level from one to the next, 0 or more.");
+    static final Key<Double> BAND_SHARE = Key.of(
+            "band-share",
+            "bandShare",
+            Kind.share(),
+            "40 %",
+            "Share of the 3 kHz that a visitor covers, above 0, at most 1.");
+    static final Group INTERFERENCE = Group.of(
+            "interference",
+            "Other stations heard at this end; repeated for several kinds of them.",
+            VISITS,
+            VISIT,
+            OVER,
+            PAUSE,
+            MEDIAN,
+            DEVIATION,
+            BAND_SHARE);
+
+    static final Key<Long> HANG = Key.of(
+            "hang", "hangNanos", Kind.nanos(), "30 ms", "How long the transmitter stays up after the last symbol.");
+    static final Key<Long> RELAY = Key.of(
+            "relay", "relayNanos", Kind.nanos(), "15 ms", "How long the relays take to change over, either way.");
+    static final Key<Long> RECOVERY =
+            Key.of("recovery", "recoveryNanos", Kind.nanos(), "25 ms", "How long the receiver is deaf after that.");
+    static final Group STATION =
+            Group.of("station", "How fast the station changes between sending and receiving.", HANG, RELAY, RECOVERY);
+
+    static final Key<String> END_NAME =
+            Key.of("name", "name", Kind.text(), "Weir Cottage", "What people call the station.");
+    static final Key<Double> PATIENCE = Key.of(
+            "patience",
+            "patienceSeconds",
+            Kind.quantity(Dimension.TIME),
+            "45 min",
+            "How long its operator waits before breaking off; for ever if left out.");
+    static final Group NEAR = end("near", "The station that dials.");
+    static final Group FAR = end("far", "The station that is called.");
+
+    static final Key<Double> SLOW_DEVIATION = Key.of(
+            "deviation",
+            "deviationDb",
+            Kind.quantity(Dimension.RATIO),
+            "2.5 dB",
+            "Standard deviation of the median level around its mean, 0 or more.");
+    static final Key<Double> TIME_CONSTANT = Key.of(
+            "time-constant",
+            "timeConstantSeconds",
+            Kind.quantity(Dimension.TIME),
+            "45 s",
+            "After how long its correlation has fallen to 1/e, 1 s or more.");
+    static final Group SLOW_VARIATION = Group.of(
+            "slow-variation",
+            "Slow variation of the path's median level, apart from the fast fading; none if left out.",
+            SLOW_DEVIATION,
+            TIME_CONSTANT);
+
+    static final Key<Uncertain> DELAY =
+            Key.of("delay", "delaySeconds", Kind.uncertain(Dimension.TIME), "2 ms", "Delay after the earliest path.");
+    static final Key<Uncertain> POWER = Key.of(
+                    "power",
+                    "powerDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "-3 dB",
+                    "Mean power relative to the other paths.")
+            .otherwise("0 dB");
+    static final Key<Uncertain> DOPPLER_SHIFT = Key.of(
+                    "doppler-shift",
+                    "dopplerShiftHz",
+                    Kind.uncertain(Dimension.FREQUENCY),
+                    "0.5 Hz",
+                    "Shift of its frequency.")
+            .otherwise("0 Hz");
+    static final Key<Uncertain> DOPPLER_SPREAD = Key.of(
+            "doppler-spread",
+            "dopplerSpreadHz",
+            Kind.uncertain(Dimension.FREQUENCY),
+            "1 Hz",
+            "Width of its Doppler spectrum, twice the standard deviation; 0 for a path that doesn't fade.");
+    static final Group PATH = Group.of(
+            "path",
+            "One way the signal takes; repeated, by rising delay.",
+            DELAY,
+            POWER,
+            DOPPLER_SHIFT,
+            DOPPLER_SPREAD);
+    static final Group SKY = Group.of("sky", "What lies between the ends.").with(PATH, SLOW_VARIATION, TREND_POINT);
+
+    static final Group TOP = Group.of("", "The top of the file.", TITLE, SEED, TRIALS, HORIZON, CLOCK, DISTANCE, MODES)
+            .with(TRANSFER, NEAR, FAR, SKY);
+
+    private ScenarioFormat() {}
+
+    private static Group end(String name, String meaning) {
+        return Group.of(name, meaning, END_NAME, SNR, PATIENCE).with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION);
+    }
+}

@@ -1,0 +1,192 @@
+package org.ionohaul.scenario;
+
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.link.StationTimes;
+
+/**
+ * Reads a scenario file and the mode files it names, and checks everything they say.
+ *
+ * <p>Mode files lie in the folder {@code modes} beside the scenario file.
+ */
+public final class ScenarioReader {
+    private static final String MODE_PREFIX = "modes.";
+
+    private final Set<Problem> problems = new TreeSet<>();
+
+    private ScenarioReader() {}
+
+    /**
+     * Reads a scenario.
+     *
+     * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
+     */
+    public static Scenario read(Path file) throws ScenarioProblems {
+        return read(file, Map.of());
+    }
+
+    /**
+     * Reads a scenario with some values replaced, as if they stood in the files.
+     *
+     * @param overrides the values by full key: {@code near.snr}, {@code transfer.1.files.2.size},
+     *     {@code modes.NAME.arq.window}; entries of repeated headings count from 1
+     * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
+     */
+    public static Scenario read(Path file, Map<String, String> overrides) throws ScenarioProblems {
+        ScenarioReader reader = new ScenarioReader();
+        return reader.allOrProblems(file, () -> reader.scenario(file, overrides));
+    }
+
+    /**
+     * Reads one mode file.
+     *
+     * @throws ScenarioProblems if anything in it is wrong, with all that is
+     */
+    public static Mode readMode(Path file) throws ScenarioProblems {
+        ScenarioReader reader = new ScenarioReader();
+        return reader.allOrProblems(file, () -> reader.mode(file, Map.of()));
+    }
+
+    private <T> T allOrProblems(Path file, Supplier<T> reading) throws ScenarioProblems {
+        try {
+            T read = reading.get();
+            if (problems.isEmpty()) {
+                return read;
+            }
+        } catch (UncheckedIOException e) {
+            problems.add(new Problem(file.toString(), 0, 0, "", String.valueOf(e.getMessage()), ""));
+        }
+        throw new ScenarioProblems(List.copyOf(problems));
+    }
+
+    private Scenario scenario(Path file, Map<String, String> overrides) {
+        Map<String, String> own = new TreeMap<>(overrides);
+        own.keySet().removeIf(key -> key.startsWith(MODE_PREFIX));
+        Document document = Document.open(file, own, "", problems);
+        Section top = document.top(ScenarioFormat.TOP);
+        Section near = top.part(ScenarioFormat.NEAR);
+        Section far = top.part(ScenarioFormat.FAR);
+        Described<SkyConditions> sky =
+                new SkyReader(top.get(ScenarioFormat.CLOCK)).sky(top.part(ScenarioFormat.SKY), near, far);
+        List<Transfer> transfers = transfers(top);
+        List<Mode> modes = modes(top, ModeFolder.beside(file), overrides);
+        Station nearStation = station(near);
+        Station farStation = station(far);
+        document.refuseUnusedOverrides();
+        return top.build(() -> new Scenario(
+                ModeFolder.nameOf(file),
+                top.get(ScenarioFormat.TITLE),
+                top.get(ScenarioFormat.SEED),
+                top.get(ScenarioFormat.TRIALS),
+                top.get(ScenarioFormat.HORIZON),
+                top.get(ScenarioFormat.DISTANCE),
+                transfers,
+                modes,
+                nearStation,
+                farStation,
+                new DescribedSky(sky, document.uncertainKeys())));
+    }
+
+    private static List<Transfer> transfers(Section top) {
+        List<Transfer> transfers = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Section section : top.someParts(ScenarioFormat.TRANSFER)) {
+            Transfer transfer = transfer(section);
+            if (!names.add(transfer.name())) {
+                section.problem(
+                        ScenarioFormat.TRANSFER_NAME,
+                        "\"" + transfer.name() + "\" is the name of an earlier transfer",
+                        "give each transfer its own name");
+            }
+            transfers.add(transfer);
+        }
+        return transfers;
+    }
+
+    private static Transfer transfer(Section section) {
+        List<PayloadFile> files = section.someParts(ScenarioFormat.FILE).stream()
+                .map(ScenarioReader::payloadFile)
+                .toList();
+        return section.build(() -> new Transfer(
+                section.get(ScenarioFormat.TRANSFER_NAME),
+                files,
+                section.get(ScenarioFormat.DIRECTIONS),
+                section.find(ScenarioFormat.DEADLINES).orElse(List.of())));
+    }
+
+    private static PayloadFile payloadFile(Section section) {
+        return section.build(() -> PayloadFile.compressed(
+                section.get(ScenarioFormat.FILE_NAME),
+                section.get(ScenarioFormat.SIZE),
+                section.get(ScenarioFormat.COMPRESSION)));
+    }
+
+    private static Station station(Section end) {
+        Section times = end.part(ScenarioFormat.STATION);
+        StationTimes stationTimes = times.build(() -> new StationTimes(
+                times.get(ScenarioFormat.HANG),
+                times.get(ScenarioFormat.RELAY),
+                times.get(ScenarioFormat.RECOVERY),
+                0));
+        return end.build(() -> new Station(
+                end.get(ScenarioFormat.END_NAME),
+                stationTimes,
+                end.find(ScenarioFormat.PATIENCE).orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private List<Mode> modes(Section top, ModeFolder folder, Map<String, String> overrides) {
+        List<String> names = top.get(ScenarioFormat.MODES);
+        List<Mode> modes = new ArrayList<>();
+        for (String name : names) {
+            if (folder.names().contains(name)) {
+                modes.add(mode(folder.file(name), overridesOf(name, overrides)));
+            } else if (top.has(ScenarioFormat.MODES)) {
+                top.problem(
+                        ScenarioFormat.MODES,
+                        "there is no mode file " + folder.file(name),
+                        Spelling.advice(name, folder.names()));
+            }
+        }
+        for (String key : overrides.keySet()) {
+            if (key.startsWith(MODE_PREFIX)
+                    && names.stream().noneMatch(name -> key.startsWith(MODE_PREFIX + name + "."))) {
+                problems.add(new Problem(
+                        Document.OVERRIDES,
+                        0,
+                        0,
+                        key,
+                        "is a key of no mode in this scenario",
+                        "modes: " + String.join(", ", names)));
+            }
+        }
+        return modes;
+    }
+
+    private static Map<String, String> overridesOf(String mode, Map<String, String> overrides) {
+        String prefix = MODE_PREFIX + mode + ".";
+        Map<String, String> own = new TreeMap<>();
+        overrides.forEach((key, value) -> {
+            if (key.startsWith(prefix)) {
+                own.put(key.substring(prefix.length()), value);
+            }
+        });
+        return own;
+    }
+
+    private Mode mode(Path file, Map<String, String> overrides) {
+        String name = ModeFolder.nameOf(file);
+        Document document = Document.open(file, overrides, MODE_PREFIX + name + ".", problems);
+        Mode mode = ModeReader.read(name, document);
+        document.refuseUnusedOverrides();
+        return mode;
+    }
+}

@@ -1,0 +1,297 @@
+package org.ionohaul.scenario;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import org.tomlj.Toml;
+import org.tomlj.TomlArray;
+import org.tomlj.TomlPosition;
+import org.tomlj.TomlTable;
+
+/** The keys below one heading of a file while they are being read; see {@link Document} on how problems are handled. */
+final class Section {
+    private static final Pattern LIMIT = Pattern.compile("(\\w+) (.*): [^:]*");
+
+    private final Document document;
+    private final String path;
+    private final TomlTable table;
+    private final TomlPosition position;
+    private final Group group;
+    private final boolean isStandIn;
+    private final @Nullable Section inherited;
+    private final Set<String> replaced = new HashSet<>();
+
+    private Section(
+            Document document,
+            String path,
+            TomlTable table,
+            TomlPosition position,
+            Group group,
+            boolean isStandIn,
+            @Nullable Section inherited) {
+        this.document = document;
+        this.path = path;
+        this.table = table;
+        this.position = position;
+        this.group = group;
+        this.isStandIn = isStandIn;
+        this.inherited = inherited;
+    }
+
+    /** Returns a section over a table, after refusing keys that its group doesn't have. */
+    static Section of(Document document, String path, TomlTable table, TomlPosition position, Group group) {
+        Section section = new Section(document, path, table, position, group, false, null);
+        section.refuseUnknownKeys();
+        return section;
+    }
+
+    private void refuseUnknownKeys() {
+        for (String name : table.keySet()) {
+            if (!group.isOpen() && !group.names().contains(name)) {
+                document.add(
+                        positionOf(name), fullKey(name), "there is no such key", Spelling.advice(name, group.names()));
+            }
+        }
+    }
+
+    /** Returns the value of a key; where there is none, its default or, after a problem, its example. */
+    <T> T get(Key<T> key) {
+        if (replaced.contains(key.name())) {
+            return standIn(key, key.example());
+        }
+        Optional<T> found = find(key);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        if (key.otherwise().isEmpty() && mayComplain()) {
+            document.add(
+                    position,
+                    fullKey(key.name()),
+                    "is missing",
+                    "add a line such as: " + key.name() + " = " + Kind.shown(key.example()));
+        }
+        return standIn(key, key.otherwise().orElse(key.example()));
+    }
+
+    /** Returns the value of a key if it stands in the file. */
+    <T> Optional<T> find(Key<T> key) {
+        Object value = value(key.name());
+        if (value == null) {
+            return Optional.empty();
+        }
+        if (replaced.contains(key.name())) {
+            return Optional.of(standIn(key, key.example()));
+        }
+        try {
+            return Optional.of(key.kind().read(value));
+        } catch (WrongValue e) {
+            problem(key, e.message(), e.remedy());
+            return Optional.of(standIn(key, key.example()));
+        }
+    }
+
+    private static <T> T standIn(Key<T> key, Object value) {
+        try {
+            return key.kind().read(value);
+        } catch (WrongValue e) {
+            throw new IllegalStateException("bad example or default of key " + key.name() + ": " + e.message(), e);
+        }
+    }
+
+    private @Nullable Object value(String name) {
+        Object own = document.override(fullKey(name)).orElseGet(() -> plain(table.get(List.of(name))));
+        return own == null && inherited != null ? inherited.value(name) : own;
+    }
+
+    /** Returns the value of a key that may be uncertain, with its name. */
+    Input input(Key<Uncertain> key) {
+        Input input = new Input(fullKey(key.name()), get(key));
+        if (!(input.value() instanceof Uncertain.Known)) {
+            document.noteUncertain(input.key());
+        }
+        return input;
+    }
+
+    /** Returns whether a key stands in the file. */
+    boolean has(Key<?> key) {
+        return value(key.name()) != null;
+    }
+
+    /** Returns the section below a heading; if it is missing, that is a problem. */
+    Section part(Group part) {
+        return findPart(part).orElseGet(() -> {
+            if (mayComplain()) {
+                String heading = "[" + fullKey(part.name()) + "]";
+                document.add(position, fullKey(part.name()), "is missing", "add a section with the heading " + heading);
+            }
+            return standIn(part);
+        });
+    }
+
+    /** Returns the section below a heading if it stands in the file. */
+    Optional<Section> findPart(Group part) {
+        Object value = table.get(List.of(part.name()));
+        if (value instanceof TomlTable below) {
+            return Optional.of(of(document, fullKey(part.name()), below, positionOf(part.name()), part));
+        }
+        if (value != null) {
+            document.add(
+                    positionOf(part.name()),
+                    fullKey(part.name()),
+                    "is not a section",
+                    "write it as a heading: [" + fullKey(part.name()) + "]");
+            return Optional.of(standIn(part));
+        }
+        return document.overridesBelow(fullKey(part.name()))
+                ? Optional.of(of(document, fullKey(part.name()), Toml.parse(""), position, part))
+                : Optional.empty();
+    }
+
+    /** Returns the section below a heading; an empty one, all of whose keys may be missing, if it is not in the file. */
+    Section partOrEmpty(Group part) {
+        return findPart(part).orElseGet(() -> standIn(part));
+    }
+
+    /** Returns the sections of a repeated heading, in order; none if it is missing. */
+    List<Section> parts(Group part) {
+        Object value = table.get(List.of(part.name()));
+        if (value == null) {
+            return List.of();
+        }
+        if (!(value instanceof TomlArray array)
+                || !IntStream.range(0, array.size()).allMatch(i -> array.get(i) instanceof TomlTable)) {
+            document.add(
+                    positionOf(part.name()),
+                    fullKey(part.name()),
+                    "is not a list of sections",
+                    "write it as a heading: [[" + fullKey(part.name()) + "]]");
+            return List.of(standIn(part));
+        }
+        List<Section> sections = new ArrayList<>();
+        for (int i = 0; i < array.size(); i++) {
+            String heading = fullKey(part.name()) + "." + (i + 1);
+            sections.add(of(document, heading, array.getTable(i), array.inputPositionOf(i), part));
+        }
+        return sections;
+    }
+
+    /** Returns the sections of a repeated heading of which there must be one. */
+    List<Section> someParts(Group part) {
+        List<Section> found = parts(part);
+        if (!found.isEmpty()) {
+            return found;
+        }
+        if (mayComplain()) {
+            document.add(
+                    position,
+                    fullKey(part.name()),
+                    "is missing",
+                    "add a section with the heading [[" + fullKey(part.name()) + "]]");
+        }
+        return List.of(standIn(part));
+    }
+
+    private Section standIn(Group part) {
+        return new Section(document, fullKey(part.name()), Toml.parse(""), position, part, true, null);
+    }
+
+    /** Returns this section read with the keys of another group. */
+    Section as(Group other) {
+        Section same = new Section(document, path, table, position, other, isStandIn, inherited);
+        same.refuseUnknownKeys();
+        return same;
+    }
+
+    /** Returns this section with the values of another one for the keys that it leaves out. */
+    Section inheriting(Section other) {
+        return new Section(document, path, table, position, group, isStandIn, other);
+    }
+
+    /**
+     * Builds a record from this section's keys. Where the record refuses a value, that is a problem of the key that
+     * fills it, and the record is built again with the key's example.
+     *
+     * @param building builds the record, reading the keys afresh each time
+     */
+    <T> T build(Supplier<T> building) {
+        while (true) {
+            try {
+                return building.get();
+            } catch (IllegalArgumentException e) {
+                refuse(String.valueOf(e.getMessage()), e);
+            }
+        }
+    }
+
+    private void refuse(String reason, IllegalArgumentException cause) {
+        Matcher limit = LIMIT.matcher(reason);
+        Optional<Key<?>> guilty = limit.matches() ? keyOf(limit.group(1)) : Optional.empty();
+        if (guilty.isPresent()) {
+            problem(guilty.get(), inKeys(limit.group(2)) + ", but is " + Kind.shown(shownValue(guilty.get())), "");
+            replaced.add(guilty.get().name());
+        } else if (replaced.size() < group.keys().size()) {
+            problem(inKeys(reason), "");
+            group.keys().forEach(key -> replaced.add(key.name()));
+        } else {
+            throw new IllegalStateException("the examples of [" + path + "] don't go together: " + reason, cause);
+        }
+    }
+
+    private Optional<Key<?>> keyOf(String component) {
+        return group.keys().stream()
+                .filter(key -> key.component().equals(component) && !replaced.contains(key.name()))
+                .findFirst();
+    }
+
+    private String inKeys(String reason) {
+        String words = reason;
+        for (Key<?> key : group.keys()) {
+            words = words.replaceAll("\\b" + key.component() + "\\b", Matcher.quoteReplacement(key.name()));
+        }
+        return words;
+    }
+
+    private Object shownValue(Key<?> key) {
+        Object value = value(key.name());
+        return value == null ? key.otherwise().orElse(key.example()) : value;
+    }
+
+    /** Adds a problem with the value of a key. */
+    void problem(Key<?> key, String message, String remedy) {
+        document.add(positionOf(key.name()), fullKey(key.name()), message, remedy);
+    }
+
+    /** Adds a problem with the section as a whole. */
+    void problem(String message, String remedy) {
+        document.add(position, path, message, remedy);
+    }
+
+    /** Returns whether a missing key is a problem here, and not just a consequence of one. */
+    private boolean mayComplain() {
+        return !isStandIn && !document.isBroken();
+    }
+
+    private TomlPosition positionOf(String name) {
+        TomlPosition found = table.inputPositionOf(List.of(name));
+        if (found != null) {
+            return found;
+        }
+        return inherited == null ? position : inherited.positionOf(name);
+    }
+
+    private String fullKey(String name) {
+        return path.isEmpty() ? name : path + "." + name;
+    }
+
+    /** Returns a value of the file with lists as lists of Java. */
+    static @Nullable Object plain(@Nullable Object value) {
+        return value instanceof TomlArray array ? array.toList() : value;
+    }
+}

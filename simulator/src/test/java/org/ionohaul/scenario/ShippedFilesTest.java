@@ -1,0 +1,64 @@
+package org.ionohaul.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.FrameShape;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every scenario and mode file that we ship can be read and means something. */
+final class ShippedFilesTest {
+    static final Path SCENARIOS = Path.of("..", "scenarios");
+
+    static List<Path> scenarioFiles() throws IOException {
+        return tomlFilesIn(SCENARIOS);
+    }
+
+    static List<Path> modeFiles() throws IOException {
+        return tomlFilesIn(SCENARIOS.resolve("modes"));
+    }
+
+    private static List<Path> tomlFilesIn(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".toml"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("scenarioFiles")
+    void everyScenarioDescribesASkyInEveryDraw(Path file) throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(file);
+        for (double probability : new double[] {1e-9, 0.5, 1 - 1e-9}) {
+            SkyConditions sky = scenario.sky().conditions(key -> probability);
+            assertTrue(Double.isFinite(sky.at(End.NEAR).snrDb()));
+        }
+        assertFalse(scenario.modes().isEmpty());
+    }
+
+    @ParameterizedTest
+    @MethodSource("modeFiles")
+    void everyLevelOfEveryModeIsFasterThanTheOneBelow(Path file) throws ScenarioProblems {
+        Mode mode = ScenarioReader.readMode(file);
+        List<Double> rates = mode.levels().stream()
+                .map(BurstShape::frame)
+                .map(ShippedFilesTest::payloadBitsPerSecond)
+                .toList();
+        assertEquals(rates.stream().sorted().toList(), rates);
+    }
+
+    private static double payloadBitsPerSecond(FrameShape frame) {
+        return 8 * frame.payloadBytes() / frame.airtimeSeconds();
+    }
+}
