@@ -1,5 +1,7 @@
 package org.ionohaul.waveform;
 
+import org.ionohaul.channel.Passband;
+
 /**
  * What a mode's signals have in common on the air.
  *
@@ -8,6 +10,9 @@ package org.ionohaul.waveform;
  *     much less mean power
  */
 public record Emission(double bandwidthHz, double crestFactorDb) {
+    private static final double SUB_BAND_HZ = 300;
+    private static final int MOST_SUB_BANDS = 8;
+
     /** Checks both values. */
     public Emission {
         if (!(bandwidthHz > 0 && bandwidthHz < 1e5)) {
@@ -16,5 +21,14 @@ public record Emission(double bandwidthHz, double crestFactorDb) {
         if (!(crestFactorDb >= 0 && crestFactorDb < 30)) {
             throw new IllegalArgumentException("crestFactorDb must be from 0 to 30: " + crestFactorDb);
         }
+    }
+
+    /**
+     * Returns the passband through which this emission is to be heard: one sub-band for narrow signals, one for every 300
+     * Hz of wider ones, at most eight; enough to follow the notches of echoes some milliseconds apart.
+     */
+    public Passband passband() {
+        long subBands = Math.round(bandwidthHz / SUB_BAND_HZ);
+        return new Passband(bandwidthHz, (int) Math.max(1, Math.min(MOST_SUB_BANDS, subBands)));
     }
 }

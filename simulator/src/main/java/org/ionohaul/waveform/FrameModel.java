@@ -1,0 +1,23 @@
+package org.ionohaul.waveform;
+
+/**
+ * What makes a frame decodable: symbols at local SINRs are rated, the ratings are averaged over the frame, and the
+ * average becomes evidence. Thread-safe; shared by nobody all the same.
+ */
+interface FrameModel {
+    /**
+     * Returns the rating of a symbol, to be averaged over the frame's symbols.
+     *
+     * @param esN0 symbol energy over the density of noise, interference and distortion, linear, zero or more
+     */
+    double rating(double esN0);
+
+    /** Returns the evidence of one copy whose symbols have this mean rating. */
+    double evidence(double meanRating);
+
+    /** Returns the evidence of two copies together. */
+    double combined(double earlier, double fresh);
+
+    /** Returns the probability that the frame is decoded from the evidence. */
+    double decodingProbability(double evidence);
+}

@@ -1,0 +1,357 @@
+package org.ionohaul.waveform;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.ionohaul.channel.Reception;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+final class WaveformsTest {
+    private static final double NO_CEILING_DB = 900;
+    private static final Emission NARROW = new Emission(500, 0);
+
+    @Test
+    void aBurstLastsAsLongAsItsSymbols() {
+        // 100 bytes + 4 at rate 1/2 on QPSK: 832 symbols, two thirds of 2400 Bd: 0.52 s a frame.
+        Waveform waveform =
+                Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0)), NARROW, Combining.NONE);
+        assertEquals(200_000_000, waveform.preambleNanos());
+        assertEquals(720_000_000, waveform.burstNanos(1));
+        assertEquals(200_000_000 + 7 * 520_000_000L, waveform.burstNanos(7));
+        assertEquals(100, waveform.payloadBytes());
+    }
+
+    @Test
+    void aBurstIsFilledUpToWholeInterleavers() {
+        Waveform waveform =
+                Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.NONE);
+        assertEquals(800_000_000, waveform.burstNanos(1));
+        assertEquals(200_000_000 + 2 * 600_000_000L, waveform.burstNanos(2));
+        assertEquals(200_000_000 + 7 * 600_000_000L, waveform.burstNanos(8));
+    }
+
+    @Test
+    void aFrameListensOnlyWhileItIsOnTheAir() {
+        Waveform waveform =
+                Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0)), NARROW, Combining.NONE);
+        assertHeardWithin(waveform, 2, 200_000_000 + 2 * 520_000_000L, 200_000_000 + 3 * 520_000_000L);
+    }
+
+    @Test
+    void aFrameListensOverItsInterleavers() {
+        // Frame 1 runs from 0.52 to 1.04 s of the payload: it lies in the interleavers 0 to 0.6 and 0.6 to 1.2 s.
+        Waveform waveform =
+                Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.NONE);
+        assertHeardWithin(waveform, 1, 200_000_000, 1_400_000_000);
+    }
+
+    @Test
+    void interleaversCountByHowMuchOfTheFrameTheyHold() {
+        // Frame 1: 0.08 s in the first interleaver, 0.44 s in the second. A blackout of either costs that share.
+        Waveform waveform = Waveforms.of(
+                burst(0, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.INCREMENTAL_REDUNDANCY);
+        double whole = waveform.evidence(new SteadyReception(6), 0, 1, 2);
+        double second = waveform.evidence(fromOnward(600_000_000, 6), 0, 1, 2);
+        assertEquals(44.0 / 52, second / whole, 1e-9);
+    }
+
+    @Test
+    void aFadedHalfCostsHalfTheInformation() {
+        Waveform waveform = Waveforms.of(
+                burst(0, coded(Modulation.QPSK, 0.5, 2400, 0, 0)), NARROW, Combining.INCREMENTAL_REDUNDANCY);
+        double whole = waveform.evidence(new SteadyReception(6), 0, 0, 1);
+        double half = waveform.evidence(fromOnward(832_000_000_000L / 4800, 6), 0, 0, 1);
+        assertEquals(0.5, half / whole, 0.01);
+    }
+
+    @Test
+    void interferenceInOneSubBandHurtsThatOneAlone() {
+        Waveform waveform = Waveforms.of(
+                burst(0, coded(Modulation.QPSK, 0.5, 2400, 0, 0)), NARROW, Combining.INCREMENTAL_REDUNDANCY);
+        double clear = waveform.evidence(new SteadyReception(6), 0, 0, 1);
+        double jammed = waveform.evidence(
+                ScriptedReception.of(8, Long.MAX_VALUE, (at, band) -> band == 3 ? 0 : Decibels.toRatio(6)), 0, 0, 1);
+        assertEquals(7.0 / 8, jammed / clear, 1e-9);
+    }
+
+    /** Mean mutual information of BPSK at two SINRs, mapped back (MIESM), computed independently. */
+    @ParameterizedTest(name = "half at {0} dB, half at {1} dB: effectively {2} dB")
+    @CsvSource({"0, 10, 2.01550", "-5, 5, -0.74968", "3, 3, 3.0"})
+    void effectiveSinrIsThatOfTheMeanInformation(double firstDb, double secondDb, double effectiveDb) {
+        // 3000 symbols a second make Es/N0 equal to the SNR in 3 kHz.
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.BPSK, 0.5, 3000, 0, 0)), NARROW, Combining.NONE);
+        Reception reception =
+                ScriptedReception.of(2, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(band == 0 ? firstDb : secondDb));
+        assertEquals(effectiveDb, Decibels.of(waveform.evidence(reception, 0, 0, 1)), 5e-4);
+    }
+
+    @Test
+    void chaseCombiningAddsSinrs() {
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.BPSK, 0.5, 3000, 0, 0)), NARROW, Combining.CHASE);
+        double once = waveform.evidence(new SteadyReception(0), 0, 0, 1);
+        assertEquals(3.0103, Decibels.of(waveform.combined(once, once)), 1e-4);
+        double uneven = waveform.combined(
+                waveform.combined(waveform.evidence(new SteadyReception(-3), 0, 0, 1), once),
+                waveform.evidence(new SteadyReception(2), 0, 0, 1));
+        assertEquals(4.8941, Decibels.of(uneven), 1e-4);
+    }
+
+    @Test
+    void withoutCombiningOnlyTheNewestCopyCounts() {
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.BPSK, 0.5, 3000, 0, 0)), NARROW, Combining.NONE);
+        assertEquals(2, waveform.combined(5, 2));
+    }
+
+    @Test
+    void incrementalRedundancyGainsMoreOverChaseTheHigherTheCodeRate() {
+        // Direction known from Cheng, IEEE Trans. Commun. 54(6), 2006, and Frenger et al., VTC 2001.
+        double before = 0;
+        for (double rate : new double[] {0.25, 0.5, 0.75, 0.9}) {
+            double gainDb = needOfTwoCopiesDb(rate, Combining.CHASE)
+                    - needOfTwoCopiesDb(rate, Combining.INCREMENTAL_REDUNDANCY);
+            assertTrue(gainDb > before, "gain at rate " + rate + ": " + gainDb + " dB after " + before);
+            before = gainDb;
+        }
+    }
+
+    @Test
+    void firstCopiesFareAlikeUnderEitherCombining() {
+        for (double snrDb = -2; snrDb <= 4; snrDb += 0.5) {
+            assertEquals(success(Combining.CHASE, snrDb), success(Combining.INCREMENTAL_REDUNDANCY, snrDb), 1e-6);
+        }
+    }
+
+    @Test
+    void symbolEnergyFollowsSymbolRateCrestFactorAndGap() {
+        // 75 Bd in 3 kHz: 16.0206 dB more energy a symbol; 4 dB of crest and 2 dB of gap take 6 of them away.
+        FrameShape slow = shape(Modulation.BPSK, 75, 0, 0.5, 100, 4, 0, 1, 2, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, slow), new Emission(500, 4), Combining.CHASE);
+        assertEquals(10.0206 - 15, Decibels.of(waveform.evidence(new SteadyReception(-15), 0, 0, 1)), 1e-3);
+    }
+
+    @Test
+    void noSignalIsStrongEnoughToPassTheCeiling() {
+        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 20);
+        Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
+        assertEquals(20, Decibels.of(waveform.evidence(new SteadyReception(80), 0, 0, 1)), 1e-3);
+        assertEquals(20 - 3.0103, Decibels.of(waveform.evidence(new SteadyReception(20), 0, 0, 1)), 1e-3);
+    }
+
+    @Test
+    void theCeilingComesDownWithDopplerSpread() {
+        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 20);
+        Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
+        Reception fast = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, 1, 0, new ArrayList<>());
+        assertTrue(Decibels.of(waveform.evidence(fast, 0, 0, 1)) < 18);
+    }
+
+    @Test
+    void echoesLaterThanTheToleranceAreNoise() {
+        FrameShape guarded = shape(Modulation.QPSK, 3000, 0, 0.5, 100, 4, 0, 2e-3, 0, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, guarded), NARROW, Combining.CHASE);
+        assertEquals(6, Decibels.of(waveform.evidence(delayed(2e-3), 0, 0, 1)), 1e-3);
+        assertTrue(Decibels.of(waveform.evidence(delayed(4e-3), 0, 0, 1)) < 3);
+        assertTrue(Decibels.of(waveform.evidence(delayed(50e-3), 0, 0, 1)) < 0);
+    }
+
+    /** Mean bit error rates over Rayleigh fading (Proakis), through the whole path: one bit cannot be sent, a byte can. */
+    @ParameterizedTest(name = "{0} at a mean of {1} dB")
+    @CsvSource({
+        "BPSK, 10, 2.326871e-2", "BPSK, 20, 2.481405e-3", "BPSK, 30, 2.498127e-4",
+        "DBPSK, 10, 4.545455e-2", "DBPSK, 20, 4.950495e-3", "DBPSK, 30, 4.995005e-4",
+        "FSK2, 10, 8.333333e-2", "FSK2, 20, 9.803922e-3", "FSK2, 30, 9.980040e-4"
+    })
+    void rayleighFading(Modulation modulation, double meanDb, double rate) {
+        FrameShape oneByte = shape(modulation, 3000, 0, 1, 1, 0, 0, 1, 0, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, oneByte), NARROW, Combining.NONE);
+        double mean = Decibels.toRatio(meanDb);
+        var rule = new GaussIntegratorFactory().legendre(400, 0, 40);
+        // The exponential law of power, on a grid fine where the errors are: power = mean x^2 / 40.
+        double errors = rule.integrate(x -> {
+            double share = x * x / 40;
+            Reception steady = new SteadyReception(Decibels.of(mean * share));
+            double success = waveform.decodingProbability(waveform.evidence(steady, 0, 0, 1));
+            return (1 - Math.pow(success, 1.0 / 8)) * Math.exp(-share) * x / 20;
+        });
+        assertEquals(rate, errors, 2e-4 * rate);
+    }
+
+    @Test
+    void anUncodedFrameSurvivesIfEveryBitDoes() {
+        // NC-FSK at Eb/N0 10 dB: 3.3690e-3 a bit, 160 bits.
+        FrameShape frame = shape(Modulation.FSK2, 300, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.NONE);
+        double success = waveform.decodingProbability(waveform.evidence(new SteadyReception(0), 0, 0, 1));
+        assertEquals(Math.pow(1 - 3.3690e-3, 160), success, 1e-4);
+    }
+
+    @Test
+    void anUncodedFrameHalfFadedIsTheProductOfItsHalves() {
+        FrameShape frame = shape(Modulation.FSK2, 300, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.NONE);
+        Reception halves = ScriptedReception.of(2, Long.MAX_VALUE, (at, band) -> band == 0 ? 1 : Decibels.toRatio(-2));
+        double success = waveform.decodingProbability(waveform.evidence(halves, 0, 0, 1));
+        // NC-FSK at Eb/N0 10 dB: 3.3690e-3; at 8 dB: 2.1324e-2.
+        assertEquals(Math.pow(1 - 3.3690e-3, 80) * Math.pow(1 - 2.1324e-2, 80), success, 1e-3);
+    }
+
+    @Test
+    void copiesOfAnUncodedFrameAddTheirSinrs() {
+        FrameShape frame = shape(Modulation.FSK2, 3000, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
+        double once = waveform.evidence(new SteadyReception(5), 0, 0, 1);
+        assertEquals(5 + 3.0103, Decibels.of(waveform.combined(once, once)), 1e-4);
+    }
+
+    @Test
+    void detectionIsEvenAtItsThresholdAndCertainAbove() {
+        Waveform waveform =
+                Waveforms.of(burst(0.1, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), new Emission(500, 3), Combining.NONE);
+        assertEquals(0.5, waveform.detectionProbability(new SteadyReception(-5 + 3), 0), 1e-9);
+        // Three standard deviations of 1 dB: 0.99865.
+        assertEquals(0.99865, waveform.detectionProbability(new SteadyReception(-2 + 3), 0), 1e-5);
+        assertTrue(waveform.detectionProbability(new SteadyReception(-10), 0) < 1e-9);
+        assertEquals(0, waveform.detectionProbability(ScriptedReception.of(1, 1, (at, band) -> 0), 0));
+    }
+
+    @Test
+    void theMeterShowsTheMeanOverTheBurstWithoutTheCrest() {
+        Waveform waveform =
+                Waveforms.of(burst(0.1, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), new Emission(500, 3), Combining.NONE);
+        assertEquals(4, waveform.meanSnrDb(new SteadyReception(7), 0, 3), 1e-9);
+        Reception uneven = ScriptedReception.of(2, Long.MAX_VALUE, (at, band) -> band == 0 ? 0 : 20);
+        assertEquals(10 - 3, waveform.meanSnrDb(uneven, 0, 3), 1e-9);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Modulation.class)
+    void moreSignalNeverHurts(Modulation modulation) {
+        for (Combining combining : Combining.values()) {
+            for (double rate : new double[] {0.5, 1}) {
+                assertRises(Waveforms.of(burst(0, coded(modulation, rate, 1200, 0, 0)), NARROW, combining));
+            }
+        }
+    }
+
+    @Test
+    void theNeedOfASteadyPathIsWhereTheLossIs() {
+        Waveform waveform =
+                Waveforms.of(burst(0, coded(Modulation.QPSK, 0.5, 2400, 0, 0)), new Emission(500, 3), Combining.NONE);
+        double needDb = SteadyNeed.snrDb(waveform, 0.1);
+        double success = waveform.decodingProbability(waveform.evidence(new SteadyReception(needDb + 3), 0, 0, 1));
+        assertEquals(0.9, success, 1e-5);
+        // Never below the capacity limit of QPSK at rate 1/2: Es/N0 0.187 dB, 2400 Bd in 3 kHz, three quarters of a dB
+        // for
+        // the finite length of 832 symbols.
+        assertTrue(needDb > 0.187 - 0.969 && needDb < 0.187 - 0.969 + 0.75, "need " + needDb);
+    }
+
+    @Test
+    void aNeedBeyondTheCeilingIsInfinite() {
+        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 10);
+        Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.NONE);
+        assertEquals(Double.POSITIVE_INFINITY, SteadyNeed.snrDb(waveform, 0.5));
+        assertThrows(IllegalArgumentException.class, () -> SteadyNeed.snrDb(waveform, Double.NaN));
+    }
+
+    @Test
+    void wideEmissionsAreHeardInSubBands() {
+        assertEquals(1, new Emission(170, 0).passband().subBands());
+        assertEquals(2, new Emission(500, 0).passband().subBands());
+        assertEquals(8, new Emission(2400, 0).passband().subBands());
+        assertEquals(8, new Emission(24000, 0).passband().subBands());
+    }
+
+    @Test
+    void framesThatAreNotThereAreRefused() {
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.QPSK, 0.5, 2400, 0, 0)), NARROW, Combining.NONE);
+        assertThrows(IllegalArgumentException.class, () -> waveform.burstNanos(0));
+        assertThrows(IllegalArgumentException.class, () -> waveform.evidence(new SteadyReception(0), 0, 2, 2));
+    }
+
+    private static void assertRises(Waveform waveform) {
+        double before = 0;
+        for (double snrDb = -30; snrDb <= 40; snrDb += 0.5) {
+            double now = waveform.decodingProbability(waveform.evidence(new SteadyReception(snrDb), 0, 0, 1));
+            assertTrue(now >= before - 1e-9, "falls at " + snrDb + " dB: " + before + ", " + now);
+            before = now;
+        }
+        assertTrue(before > 0.999, "ends at " + before);
+    }
+
+    private static void assertHeardWithin(Waveform waveform, int frame, long fromNanos, long toNanos) {
+        List<Long> asked = new ArrayList<>();
+        waveform.evidence(new ScriptedReception(1, (at, band) -> 1, 10_000_000, 0, 0, asked), 0, frame, frame + 1);
+        assertTrue(asked.size() >= 10, "asked " + asked.size() + " times");
+        assertTrue(asked.stream().allMatch(at -> at > fromNanos && at < toNanos), asked.toString());
+        long first = asked.stream().mapToLong(Long::longValue).min().orElseThrow();
+        long last = asked.stream().mapToLong(Long::longValue).max().orElseThrow();
+        assertTrue(first - fromNanos < 30_000_000 && toNanos - last < 30_000_000, "from " + first + " to " + last);
+    }
+
+    private static double needOfTwoCopiesDb(double codeRate, Combining combining) {
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.QPSK, codeRate, 3000, 0, 0)), NARROW, combining);
+        double db = -20;
+        while (true) {
+            double once = waveform.evidence(new SteadyReception(db), 0, 0, 1);
+            if (waveform.decodingProbability(waveform.combined(once, once)) > 0.9) {
+                return db;
+            }
+            db += 0.01;
+        }
+    }
+
+    private static double success(Combining combining, double snrDb) {
+        Waveform waveform = Waveforms.of(burst(0, coded(Modulation.QPSK, 0.5, 2400, 0, 0)), NARROW, combining);
+        return waveform.decodingProbability(waveform.evidence(new SteadyReception(snrDb), 0, 0, 1));
+    }
+
+    private static Reception fromOnward(long nanos, double snrDb) {
+        return ScriptedReception.of(1, 1_000_000, (at, band) -> at < nanos ? 0 : Decibels.toRatio(snrDb));
+    }
+
+    private static Reception delayed(double seconds) {
+        return new ScriptedReception(
+                1, (at, band) -> Decibels.toRatio(6), Long.MAX_VALUE, 0, seconds, new ArrayList<>());
+    }
+
+    private static BurstShape burst(double preambleSeconds, FrameShape frame) {
+        return new BurstShape(preambleSeconds, -5, frame);
+    }
+
+    private static FrameShape coded(
+            Modulation modulation, double codeRate, double symbolRateBd, double knownShare, double interleaverSeconds) {
+        return shape(modulation, symbolRateBd, knownShare, codeRate, 100, 4, interleaverSeconds, 1, 0, NO_CEILING_DB);
+    }
+
+    private static FrameShape shape(
+            Modulation modulation,
+            double symbolRateBd,
+            double knownShare,
+            double codeRate,
+            int payloadBytes,
+            int overheadBytes,
+            double interleaverSeconds,
+            double delayToleranceSeconds,
+            double gapDb,
+            double ceilingDb) {
+        return new FrameShape(
+                modulation,
+                symbolRateBd,
+                knownShare,
+                codeRate,
+                payloadBytes,
+                overheadBytes,
+                interleaverSeconds,
+                delayToleranceSeconds,
+                gapDb,
+                ceilingDb);
+    }
+}
