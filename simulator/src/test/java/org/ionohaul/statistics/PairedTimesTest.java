@@ -1,0 +1,79 @@
+package org.ionohaul.statistics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+/** Two settings under the same conditions. */
+final class PairedTimesTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    /** P. Armitage and G. Berry's example as worked in the StatsDirect help: 20/12/2/16. */
+    @Test
+    void discordantPairsGiveTheTextbookTests() {
+        DiscordantPairs pairs = new DiscordantPairs(12, 2);
+        assertEquals(5.785714, pairs.correctedChiSquared(), 5e-7);
+        assertEquals(0.0162, pairs.correctedPValue(), 5e-5);
+        assertEquals(0.012939, pairs.exactPValue(), 5e-7);
+        Estimate ratio = pairs.ratio(0.95);
+        assertEquals(6, ratio.value());
+        assertEquals(1.335744, ratio.low(), 5e-7);
+        assertEquals(55.197091, ratio.high(), 5e-7);
+    }
+
+    /** Example of stat-tools.xyz: 12 against 5. */
+    @Test
+    void anUndecidedSplitHasALargePValue() {
+        DiscordantPairs pairs = new DiscordantPairs(12, 5);
+        assertEquals(2.1176, pairs.correctedChiSquared(), 5e-5);
+        assertEquals(0.1456, pairs.correctedPValue(), 5e-5);
+        assertEquals(0.1435, pairs.exactPValue(), 5e-5);
+    }
+
+    /** By hand: (|121 - 59| - 1)^2 / 180. */
+    @Test
+    void manyPairsGiveTheCorrectedStatistic() {
+        assertEquals(61 * 61 / 180.0, new DiscordantPairs(121, 59).correctedChiSquared(), 1e-12);
+    }
+
+    /** Binomial probabilities by hand: 2 (1 + 5) / 32 less the split's own 5 / 32. */
+    @Test
+    void midPCountsTheSplitSeenByHalf() {
+        assertEquals(12 / 32.0 - 5 / 32.0, new DiscordantPairs(4, 1).midPValue(), 1e-12);
+    }
+
+    @Test
+    void withoutPairsNothingIsTold() {
+        assertEquals(1, new DiscordantPairs(0, 0).exactPValue());
+        assertEquals(1, new DiscordantPairs(0, 0).midPValue());
+    }
+
+    @Test
+    void everyTrialIsWonTiedOrNeither() {
+        PairedTimes times = PairedTimes.of(new double[] {1, 5, NEVER, NEVER, 3}, new double[] {2, NEVER, 7, NEVER, 3});
+        assertEquals(new Proportion(2, 5), times.firstBefore());
+        assertEquals(new Proportion(1, 5), times.secondBefore());
+        assertEquals(new Proportion(1, 5), times.neither());
+        assertEquals(new DiscordantPairs(2, 1), times.signs());
+    }
+
+    @Test
+    void theLeadIsInfiniteWhereJustOneArrives() {
+        PairedTimes times = PairedTimes.of(new double[] {1, 5, 4, NEVER}, new double[] {2, NEVER, NEVER, NEVER});
+        assertEquals(NEVER, times.lead(0.5, 0.95).value());
+        assertEquals(1, times.lead(0.3, 0.95).value());
+    }
+
+    @Test
+    void aDeadlineIsComparedOverThePairsThatDisagree() {
+        PairedTimes times = PairedTimes.of(new double[] {10, 11, 30, 9}, new double[] {20, 10, 9, NEVER});
+        assertEquals(new DiscordantPairs(2, 1), times.deadlineKeptByOne(15));
+    }
+
+    @Test
+    void timesThatAreNoPairsAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> PairedTimes.of(new double[2], new double[3]));
+        assertThrows(IllegalArgumentException.class, () -> PairedTimes.of(new double[0], new double[0]));
+    }
+}
