@@ -10,12 +10,16 @@ import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
  * <p>Streams are addressed, never allocated: which streams were opened before, by whom and on which thread changes no
  * number. The generator is the counter-based Philox 4x64 of Salmon et al., "Parallel random numbers: as easy as 1, 2,
  * 3" (SC'11): its key is (seed, purpose and element); the highest word of its counter is the trial and the next one the
- * block, so streams with different addresses share no state for 2^128 draws.
+ * block. The second lowest tells streams that are opened from those that only seed a block, so streams with different
+ * addresses share no state for 2^66 draws.
  *
  * @param seed the study's seed
  * @param trial the trial's number, zero or more
  */
 public record TrialStreams(long seed, long trial) {
+    private static final long OPENED = 0;
+    private static final long SEEDS_BLOCK = 1;
+
     /** Checks the trial's number. */
     public TrialStreams {
         if (trial < 0) {
@@ -25,7 +29,7 @@ public record TrialStreams(long seed, long trial) {
 
     /** Returns the stream of a purpose and element, from its beginning; equal addresses give equal streams. */
     public UniformRandomProvider open(Purpose purpose, int element) {
-        return addressed(purpose, element, 0);
+        return addressed(purpose, element, 0, OPENED);
     }
 
     /**
@@ -35,12 +39,13 @@ public record TrialStreams(long seed, long trial) {
      * @param block the block's number; any value
      */
     public UniformRandomProvider openBlock(Purpose purpose, int element, long block) {
-        Philox4x64 source = addressed(purpose, element, block);
+        Philox4x64 source = addressed(purpose, element, block, SEEDS_BLOCK);
         return new XoShiRo256PlusPlus(source.nextLong(), source.nextLong(), source.nextLong(), source.nextLong());
     }
 
-    private Philox4x64 addressed(Purpose purpose, int element, long block) {
+    private Philox4x64 addressed(Purpose purpose, int element, long block, long use) {
         long key = ((long) purpose.number() << Integer.SIZE) | Integer.toUnsignedLong(element);
-        return new Philox4x64(new long[] {seed, key, 0, 0, block, trial});
+        // The generator takes its key first, then its counter from the lowest word.
+        return new Philox4x64(new long[] {seed, key, 0, use, block, trial});
     }
 }
