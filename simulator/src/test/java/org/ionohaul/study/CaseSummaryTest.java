@@ -1,0 +1,188 @@
+package org.ionohaul.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Proportion;
+import org.junit.jupiter.api.Test;
+
+/** What a case's trials come to, by hand from invented sessions. */
+final class CaseSummaryTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    /** 14 deliveries at 10, 20 ... 140 s, 4 break-offs and 2 still running, of 20. */
+    private final ModeSummary mixed = ModeSummary.of(
+            InventedStudy.LETTER,
+            InventedStudy.oneCase(List.of(), List.of("hare"), List.of(mixedSessions()))
+                    .modes()
+                    .get(0));
+
+    private static List<SessionResult> mixedSessions() {
+        Stream<SessionResult> delivered = IntStream.rangeClosed(1, 14).mapToObj(i -> InventedStudy.delivered(10 * i));
+        Stream<SessionResult> gaveUp = IntStream.range(0, 4).mapToObj(i -> InventedStudy.gaveUp(15));
+        Stream<SessionResult> running = IntStream.range(0, 2).mapToObj(i -> InventedStudy.running(3600));
+        return Stream.of(delivered, gaveUp, running).flatMap(it -> it).toList();
+    }
+
+    @Test
+    void everyTrialHasOneOutcome() {
+        assertEquals(
+                List.of(14, 0, 0, 4, 2),
+                mixed.outcomes().stream().map(it -> it.count().hits()).toList());
+        assertEquals(
+                List.of(Outcome.values()),
+                mixed.outcomes().stream().map(OutcomeShare::outcome).toList());
+        assertEquals(0.7, mixed.delivered().value());
+    }
+
+    @Test
+    void thoseThatNeverArriveCountAmongTheTimes() {
+        assertEquals(20, mixed.tenthSeconds().value());
+        assertEquals(100, mixed.medianSeconds().value());
+        assertEquals(NEVER, mixed.ninthSeconds().value());
+        // Ranks 6 and 15 of 20: the table value for the median.
+        assertEquals(60, mixed.medianSeconds().low());
+        assertEquals(NEVER, mixed.medianSeconds().high());
+    }
+
+    @Test
+    void deadlinesCountThoseThatNeverArriveAsMissed() {
+        assertEquals(new Proportion(6, 20), mixed.deadlines().get(0).count());
+        assertEquals(new Proportion(12, 20), mixed.deadlines().get(1).count());
+    }
+
+    @Test
+    void paceIsBytesOverTheMedianTime() {
+        assertEquals(2000 / (100 / 60.0), mixed.medianBytesPerMinute().value(), 1e-9);
+        assertEquals(0, mixed.medianBytesPerMinute().low());
+        assertEquals(2000, mixed.medianBytesPerMinute().high(), 1e-9);
+    }
+
+    /** By hand: 19/20 at 10 s, the four leave at 15 s, then 1/15 of 19/20 at each of 20, 30 ... 90 s: 0.4433. */
+    @Test
+    void survivalCurveTakesThoseWhoBrokeOffAsUnknown() {
+        assertEquals(90, mixed.medianIfNobodyBrokeOffSeconds());
+    }
+
+    @Test
+    void timeBudgetSumsToTheElapsedTime() {
+        assertEquals((1050 + 4 * 15 + 2 * 3600) / 20.0, mixed.meanElapsedSeconds(), 1e-9);
+        assertEquals(
+                mixed.meanElapsedSeconds(),
+                mixed.causes().stream().mapToDouble(CauseTime::meanSeconds).sum(),
+                1e-9);
+        assertEquals(
+                new CauseTime(Cause.DIALLING, 14 * 5 / 20.0), mixed.causes().get(0));
+    }
+
+    @Test
+    void levelsShareTheAirtime() {
+        assertEquals(List.of(new LevelShare(1, 1, 14 * 20, 14 * 4)), mixed.levels());
+    }
+
+    @Test
+    void theModeThatKeepsDeadlinesIsBest() {
+        CaseSummary summary = summary(List.of(60.0), "hare", many(70), "tortoise", many(50), "snail", many(90));
+        assertEquals(List.of(1, 0, 2), summary.ranking());
+        assertEquals("tortoise", summary.best().mode().name());
+        assertEquals(
+                List.of("hare", "snail"),
+                summary.comparisons().stream().map(Comparison::second).toList());
+    }
+
+    @Test
+    void withoutDeadlinesTheModeThatArrivesMoreOftenIsBest() {
+        List<SessionResult> fastButFickle =
+                Stream.concat(many(20).stream().limit(30), failures().limit(10)).toList();
+        CaseSummary summary = summary(List.of(), "hare", fastButFickle, "tortoise", many(90));
+        assertEquals(List.of(1, 0), summary.ranking());
+        assertEquals(Verdict.Reason.MORE_ARRIVES, summary.verdict().reason());
+        assertEquals(Cause.REDIALLING, summary.verdict().cause());
+    }
+
+    @Test
+    void theVerdictNamesWhereTheTimeIsSaved() {
+        CaseSummary summary = summary(List.of(), "hare", many(200), "tortoise", many(20));
+        assertEquals(
+                new Verdict(
+                        Verdict.Reason.LESS_TIME,
+                        Cause.NEW_PAYLOAD,
+                        180,
+                        true,
+                        "Tortoise beats Hare mostly because it spends 3.0 min less a trial on sending payload the first"
+                                + " time."),
+                summary.verdict());
+    }
+
+    @Test
+    void equalModesAreTooCloseToCall() {
+        Verdict verdict =
+                summary(List.of(), "hare", many(20), "tortoise", many(20)).verdict();
+        assertFalse(verdict.isClear());
+        assertTrue(verdict.sentence().startsWith("Hare and Tortoise are too close to call"), verdict.sentence());
+    }
+
+    @Test
+    void whereNothingArrivesTheVerdictSaysWhatTheTimeWentInto() {
+        Verdict verdict = summary(List.of(), "hare", failures().toList()).verdict();
+        assertEquals(Verdict.Reason.NOTHING_ARRIVES, verdict.reason());
+        assertEquals(Cause.REDIALLING, verdict.cause());
+    }
+
+    @Test
+    void modesAreComparedUnderTheSameSkies() {
+        List<SessionResult> alternating = IntStream.range(0, 40)
+                .mapToObj(i -> i % 4 == 0 ? InventedStudy.gaveUp(20) : InventedStudy.delivered(25))
+                .toList();
+        Comparison pair = summary(List.of(60.0), "hare", many(30), "tortoise", alternating)
+                .comparisons()
+                .get(0);
+        assertEquals(new Proportion(10, 40), pair.firstBefore());
+        assertEquals(new Proportion(30, 40), pair.secondBefore());
+        assertEquals(-5, pair.medianLeadSeconds().value(), 1e-9);
+        assertEquals(10, pair.deadlines().get(0).first());
+    }
+
+    private static List<SessionResult> many(double seconds) {
+        return IntStream.range(0, 40)
+                .mapToObj(i -> InventedStudy.delivered(seconds))
+                .toList();
+    }
+
+    private static Stream<SessionResult> failures() {
+        return IntStream.range(0, 40).mapToObj(i -> InventedStudy.gaveUp(600));
+    }
+
+    private static CaseSummary summary(List<Double> deadlines, String mode, List<SessionResult> sessions) {
+        return CaseSummary.of(InventedStudy.oneCase(deadlines, List.of(mode), List.of(sessions)));
+    }
+
+    private static CaseSummary summary(
+            List<Double> deadlines,
+            String first,
+            List<SessionResult> firstSessions,
+            String second,
+            List<SessionResult> secondSessions) {
+        return CaseSummary.of(
+                InventedStudy.oneCase(deadlines, List.of(first, second), List.of(firstSessions, secondSessions)));
+    }
+
+    private static CaseSummary summary(
+            List<Double> deadlines,
+            String first,
+            List<SessionResult> firstSessions,
+            String second,
+            List<SessionResult> secondSessions,
+            String third,
+            List<SessionResult> thirdSessions) {
+        return CaseSummary.of(InventedStudy.oneCase(
+                deadlines, List.of(first, second, third), List.of(firstSessions, secondSessions, thirdSessions)));
+    }
+}

@@ -1,0 +1,173 @@
+package org.ionohaul.study;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.ArqScheme;
+import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.StationTimes;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Station;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.ProgressCurve;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionRules;
+import org.ionohaul.session.TimeBudget;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Emission;
+import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.Modulation;
+
+/** Scenarios and sessions made up for tests: no radio, just instants. */
+final class InventedStudy {
+    static final long SECOND = 1_000_000_000L;
+    static final Transfer LETTER = new Transfer(
+            "letter",
+            List.of(new PayloadFile("letter", 2000)),
+            List.of(Direction.UPLOAD, Direction.DOWNLOAD),
+            List.of(60.0, 120.0));
+
+    private InventedStudy() {}
+
+    static Scenario scenario(int trials, Transfer transfer, String... modes) {
+        StationTimes times = new StationTimes(0, 0, 0, 0);
+        return new Scenario(
+                "invented",
+                "Two invented posts",
+                42,
+                trials,
+                3600,
+                100_000,
+                List.of(transfer),
+                List.of(modes).stream().map(InventedStudy::mode).toList(),
+                new Station("near", times, Double.POSITIVE_INFINITY),
+                new Station("far", times, Double.POSITIVE_INFINITY),
+                draws -> {
+                    throw new IllegalStateException("no radio here");
+                });
+    }
+
+    static Mode mode(String name) {
+        BurstShape burst = new BurstShape(1, 0, new FrameShape(Modulation.BPSK, 100, 0, 1, 10, 2, 0, 0, 0, 100));
+        return new Mode(
+                name,
+                name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1),
+                "invented for a test",
+                new Emission(500, 0),
+                List.of(burst),
+                burst,
+                burst,
+                burst,
+                new ArqRules(
+                        ArqScheme.STOP_AND_WAIT,
+                        1,
+                        1,
+                        1,
+                        SECOND,
+                        Combining.NONE,
+                        0,
+                        ArqRules.AnswerToSilence.REPEAT,
+                        3,
+                        false,
+                        0),
+                new LadderRules.Fixed(1),
+                new SessionRules(1, 0, 0, 1, true, 0, 0),
+                0);
+    }
+
+    /** A session that delivers in so many seconds, 5 of them dialling. */
+    static SessionResult delivered(double seconds) {
+        long nanos = Math.round(seconds * SECOND);
+        return new SessionResult(
+                Outcome.CLOSED,
+                nanos,
+                OptionalLong.of(nanos),
+                OptionalLong.of(nanos),
+                OptionalLong.of(nanos),
+                List.of(OptionalLong.of(nanos)),
+                ProgressCurve.of(new long[] {nanos / 2, nanos}, new long[] {1000, 2000}),
+                budget(Map.of(Cause.DIALLING, 5 * SECOND, Cause.NEW_PAYLOAD, nanos - 5 * SECOND)),
+                List.of(new LevelUse(nanos - 5 * SECOND, 20, 4)),
+                0,
+                10,
+                1);
+    }
+
+    /** A session that gives up after so many seconds, all spent redialling, with half of the bytes held. */
+    static SessionResult gaveUp(double seconds) {
+        return unfinished(Outcome.GAVE_UP, seconds);
+    }
+
+    /** A session that still runs at the horizon, after so many seconds. */
+    static SessionResult running(double seconds) {
+        return unfinished(Outcome.RUNNING, seconds);
+    }
+
+    private static SessionResult unfinished(Outcome outcome, double seconds) {
+        long nanos = Math.round(seconds * SECOND);
+        return new SessionResult(
+                outcome,
+                nanos,
+                OptionalLong.empty(),
+                OptionalLong.empty(),
+                OptionalLong.empty(),
+                List.of(OptionalLong.empty()),
+                ProgressCurve.of(new long[] {nanos / 2}, new long[] {1000}),
+                budget(Map.of(Cause.REDIALLING, nanos)),
+                List.of(new LevelUse(0, 0, 0)),
+                2,
+                0,
+                0);
+    }
+
+    private static TimeBudget budget(Map<Cause, Long> nanos) {
+        return TimeBudget.of(new EnumMap<>(nanos));
+    }
+
+    /** Trials that depend on their number alone and take a while that differs. */
+    static TrialSource chance(Scenario scenario) {
+        return trial -> {
+            UniformRandomProvider random = new TrialStreams(scenario.seed(), trial).open(Purpose.FADING, 0);
+            List<SessionResult> results = new ArrayList<>();
+            int sessions = scenario.modes().size()
+                    * scenario.transfers().stream()
+                            .mapToInt(it -> it.directions().size())
+                            .sum();
+            for (int i = 0; i < sessions; i++) {
+                double seconds = 30 + 60 * random.nextDouble() * (i + 1);
+                results.add(random.nextDouble() < 0.1 ? gaveUp(seconds) : delivered(seconds));
+            }
+            return results;
+        };
+    }
+
+    /** The result of trials of one transfer, one way, given as one list of sessions a mode. */
+    static CaseTrials oneCase(List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+        Transfer transfer = new Transfer("letter", LETTER.files(), List.of(Direction.UPLOAD), deadlines);
+        int trials = sessionsByMode.get(0).size();
+        return new StudyRunner(
+                        scenario(trials, transfer, modes.toArray(String[]::new)),
+                        trial -> sessionsByMode.stream()
+                                .map(sessions -> sessions.get((int) trial))
+                                .toList(),
+                        1,
+                        (done, asked) -> {},
+                        () -> false)
+                .run()
+                .cases()
+                .get(0);
+    }
+}

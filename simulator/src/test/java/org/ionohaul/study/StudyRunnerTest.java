@@ -1,0 +1,95 @@
+package org.ionohaul.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Trials in parallel, results in order. */
+final class StudyRunnerTest {
+    private final Scenario scenario = InventedStudy.scenario(300, InventedStudy.LETTER, "hare", "tortoise");
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 8})
+    void resultsAreTheSameForAnyNumberOfThreads(int threads) {
+        TrialSource source = InventedStudy.chance(scenario);
+        StudyResult alone = new StudyRunner(scenario, source, 1, (done, asked) -> {}, () -> false).run();
+        StudyResult together = new StudyRunner(scenario, source, threads, (done, asked) -> {}, () -> false).run();
+        assertEquals(StudySummary.of(alone), StudySummary.of(together));
+        assertEquals(rows(alone), rows(together));
+    }
+
+    @Test
+    void rowsAreFiledByCaseModeAndTrial() {
+        TrialSource source = trial -> IntStream.range(0, 4)
+                .mapToObj(i -> InventedStudy.delivered(1000.0 * (i + 1) + (double) trial))
+                .toList();
+        StudyResult result = new StudyRunner(scenario, source, 3, (done, asked) -> {}, () -> false).run();
+        assertEquals(Direction.UPLOAD, result.cases().get(0).direction());
+        assertEquals(Direction.DOWNLOAD, result.cases().get(1).direction());
+        ModeTrials tortoiseDown = result.cases().get(1).modes().get(1);
+        assertEquals("tortoise", tortoiseDown.mode().name());
+        assertEquals(
+                LongStream.range(0, 300).mapToObj(trial -> 4000.0 + trial).toList(),
+                tortoiseDown.rows().stream().map(TrialRow::deliveredSeconds).toList());
+        assertFalse(result.isPartial());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 4})
+    void aCancelledStudyIsTheStudyOfSoManyTrials(int threads) {
+        AtomicInteger questions = new AtomicInteger();
+        TrialSource source = InventedStudy.chance(scenario);
+        StudyResult cancelled = new StudyRunner(
+                        scenario, source, threads, (done, asked) -> {}, () -> questions.incrementAndGet() > 100)
+                .run();
+        assertTrue(cancelled.isPartial());
+        assertTrue(cancelled.trialsDone() > 50 && cancelled.trialsDone() <= 100, "" + cancelled.trialsDone());
+        Scenario smaller = InventedStudy.scenario(cancelled.trialsDone(), InventedStudy.LETTER, "hare", "tortoise");
+        StudyResult whole = new StudyRunner(smaller, source, 1, (done, asked) -> {}, () -> false).run();
+        assertEquals(StudySummary.of(whole), StudySummary.of(cancelled));
+    }
+
+    @Test
+    void progressCountsEveryTrialOnce() {
+        List<Integer> heard = new ArrayList<>();
+        StudyProgress listener = (done, asked) -> {
+            assertEquals(300, asked);
+            heard.add(done);
+        };
+        new StudyRunner(scenario, InventedStudy.chance(scenario), 4, listener, () -> false).run();
+        assertEquals(IntStream.rangeClosed(1, 300).boxed().toList(), heard);
+    }
+
+    @Test
+    void aTrialThatFailsIsNamed() {
+        TrialSource source = trial -> {
+            if (trial == 17) {
+                throw new IllegalArgumentException("broken mast");
+            }
+            return InventedStudy.chance(scenario).run(trial);
+        };
+        StudyRunner runner = new StudyRunner(scenario, source, 2, (done, asked) -> {}, () -> false);
+        IllegalStateException failure = assertThrows(IllegalStateException.class, runner::run);
+        assertEquals("trial 17 failed: broken mast", failure.getMessage());
+    }
+
+    private static List<String> rows(StudyResult result) {
+        return result.cases().stream()
+                .flatMap(it -> it.modes().stream())
+                .flatMap(it -> it.rows().stream())
+                .map(row -> row.trial() + " " + row.outcome() + " " + row.endedNanos() + " " + row.reachedSeconds(0))
+                .toList();
+    }
+}

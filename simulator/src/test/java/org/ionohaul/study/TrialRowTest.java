@@ -1,0 +1,62 @@
+package org.ionohaul.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Arrays;
+import java.util.OptionalLong;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.SessionResult;
+import org.junit.jupiter.api.Test;
+
+/** What a row keeps of a session. */
+final class TrialRowTest {
+    @Test
+    void aRowKeepsWhatTheSessionCameTo() {
+        SessionResult session = InventedStudy.delivered(100);
+        TrialRow row = TrialRow.of(3, session);
+        assertEquals(3, row.trial());
+        assertEquals(session.outcome(), row.outcome());
+        assertEquals(100, row.deliveredSeconds());
+        assertEquals(session.confirmedNanos(), row.confirmedNanos());
+        assertEquals(session.closedNanos(), row.closedNanos());
+        assertEquals(session.filesDeliveredNanos().get(0), row.fileDeliveredNanos(0));
+        assertEquals(new LevelUse(95 * InventedStudy.SECOND, 20, 4), row.level(1));
+        assertEquals(
+                session.endedNanos(),
+                Arrays.stream(Cause.values()).mapToLong(row::budgetNanos).sum());
+        assertEquals(10, row.oversSent());
+        assertEquals(1, row.acknowledgementsLost());
+    }
+
+    @Test
+    void progressIsKeptAtTheSizesOfTheGrid() {
+        TrialRow row = TrialRow.of(0, InventedStudy.delivered(100));
+        assertEquals(50, row.firstByteSeconds());
+        assertEquals(50, row.reachedSeconds(SizeGrid.BYTES.indexOf(1000L)));
+        assertEquals(100, row.reachedSeconds(SizeGrid.BYTES.indexOf(1250L)));
+        assertEquals(100, row.reachedSeconds(SizeGrid.BYTES.indexOf(2000L)));
+        assertEquals(Double.POSITIVE_INFINITY, row.reachedSeconds(SizeGrid.BYTES.indexOf(2500L)));
+        assertEquals(2000, row.bytesHeld());
+    }
+
+    @Test
+    void whatNeverCameStaysEmpty() {
+        TrialRow row = TrialRow.of(0, InventedStudy.gaveUp(100));
+        assertEquals(OptionalLong.empty(), row.deliveredNanos());
+        assertEquals(Double.POSITIVE_INFINITY, row.deliveredSeconds());
+        assertEquals(OptionalLong.empty(), row.fileDeliveredNanos(0));
+        assertEquals(1000, row.bytesHeld());
+        assertEquals(2, row.linksLost());
+    }
+
+    /** ISO 3: three decades of the series R10 and the end of the last. */
+    @Test
+    void gridHasTheThirtyOneSizesFromOneKilobyteToOneMegabyte() {
+        assertEquals(31, SizeGrid.BYTES.size());
+        assertEquals(1000, SizeGrid.BYTES.get(0));
+        assertEquals(31_500, SizeGrid.BYTES.get(15));
+        assertEquals(1_000_000, SizeGrid.BYTES.get(30));
+        assertEquals(SizeGrid.BYTES.stream().sorted().toList(), SizeGrid.BYTES);
+    }
+}
