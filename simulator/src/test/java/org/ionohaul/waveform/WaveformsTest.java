@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.ionohaul.channel.Reception;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 final class WaveformsTest {
     private static final double NO_CEILING_DB = 900;
     private static final Emission NARROW = new Emission(500, 0);
+    private static final GaussIntegrator POWER_GRID = new GaussIntegratorFactory().legendre(200, 0, 40);
 
     @Test
     void aBurstLastsAsLongAsItsSymbols() {
@@ -172,9 +174,8 @@ final class WaveformsTest {
         FrameShape oneByte = shape(modulation, 3000, 0, 1, 1, 0, 0, 1, 0, NO_CEILING_DB);
         Waveform waveform = Waveforms.of(burst(0, oneByte), NARROW, Combining.NONE);
         double mean = Decibels.toRatio(meanDb);
-        var rule = new GaussIntegratorFactory().legendre(400, 0, 40);
         // The exponential law of power, on a grid fine where the errors are: power = mean x^2 / 40.
-        double errors = rule.integrate(x -> {
+        double errors = POWER_GRID.integrate(x -> {
             double share = x * x / 40;
             Reception steady = new SteadyReception(Decibels.of(mean * share));
             double success = waveform.decodingProbability(waveform.evidence(steady, 0, 0, 1));
