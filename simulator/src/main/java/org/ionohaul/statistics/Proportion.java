@@ -45,8 +45,10 @@ public record Proportion(int hits, int total) {
 
     private Estimate within(BinomialConfidenceInterval method, double confidence) {
         Interval interval = method.fromErrorRate(total, hits, 1 - confidence);
-        // Rounding can leave an end that should touch the share a few ulp beyond it.
+        // Rounding can leave an end a few ulp beyond the share that it should touch, or beyond 0 or 1.
         return new Estimate(
-                share(), Math.min(share(), interval.getLowerBound()), Math.max(share(), interval.getUpperBound()));
+                share(),
+                Math.max(0, Math.min(share(), interval.getLowerBound())),
+                Math.min(1, Math.max(share(), interval.getUpperBound())));
     }
 }

@@ -2,6 +2,7 @@ package org.ionohaul.statistics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,5 +57,13 @@ final class ProportionTest {
         assertThrows(IllegalArgumentException.class, () -> new Proportion(3, 2));
         assertThrows(IllegalArgumentException.class, () -> new Proportion(-1, 2));
         assertThrows(IllegalArgumentException.class, () -> new Proportion(0, 0));
+    }
+
+    @Test
+    void noIntervalReachesBeyondZeroOrOneByRounding() {
+        for (int total = 1; total <= 300; total++) {
+            assertTrue(new Proportion(total, total).wilson(0.95).high() <= 1, "all of " + total);
+            assertTrue(new Proportion(0, total).wilson(0.95).low() >= 0, "none of " + total);
+        }
     }
 }
