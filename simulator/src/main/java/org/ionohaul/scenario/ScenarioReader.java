@@ -81,8 +81,7 @@ public final class ScenarioReader {
         List<Mode> modes = modes(top, ModeFolder.beside(file), overrides);
         Station nearStation = station(near);
         Station farStation = station(far);
-        document.refuseUnusedOverrides();
-        return top.build(() -> new Scenario(
+        Scenario scenario = top.build(() -> new Scenario(
                 ModeFolder.nameOf(file),
                 top.get(ScenarioFormat.TITLE),
                 top.get(ScenarioFormat.SEED),
@@ -94,6 +93,8 @@ public final class ScenarioReader {
                 nearStation,
                 farStation,
                 new DescribedSky(sky, document.uncertainKeys())));
+        document.refuseUnusedOverrides();
+        return scenario;
     }
 
     private static List<Transfer> transfers(Section top) {
