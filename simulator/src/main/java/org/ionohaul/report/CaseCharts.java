@@ -1,0 +1,147 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.ionohaul.session.Cause;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.Proportion;
+import org.ionohaul.study.CaseSummary;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.CauseTime;
+import org.ionohaul.study.LevelShare;
+import org.ionohaul.study.ModeSummary;
+import org.ionohaul.study.ModeTrials;
+
+/** The pictures that show one case. */
+final class CaseCharts {
+    private static final int CURVE_POINTS = 120;
+    private static final List<StackedBars.Part> CAUSES = List.of(
+            part(Cause.DIALLING, "#999999", false),
+            part(Cause.INTRODUCTIONS, "#5f5f5f", true),
+            part(Cause.PREAMBLES, "#56b4e9", false),
+            part(Cause.NEW_PAYLOAD, "#0072b2", true),
+            part(Cause.REPEATED_PAYLOAD, "#d55e00", true),
+            part(Cause.ACKNOWLEDGEMENTS, "#009e73", true),
+            part(Cause.TURNAROUNDS, "#f0e442", false),
+            part(Cause.SILENCE, "#cc79a7", false),
+            part(Cause.REDIALLING, "#e69f00", false),
+            part(Cause.HANGING_UP, "#000000", true));
+
+    private final String id;
+    private final CaseSummary summary;
+    private final CaseTrials trials;
+    private final TimeScale scale;
+
+    CaseCharts(String id, CaseSummary summary, CaseTrials trials) {
+        this.id = id;
+        this.summary = summary;
+        this.trials = trials;
+        this.scale = CaseScale.of(summary);
+    }
+
+    String dots() {
+        return DotPlot.svg(
+                id + "-dots", trials.modes().stream().map(CaseCharts::dotRow).toList(), deadlines(), scale);
+    }
+
+    private static DotPlot.Row dotRow(ModeTrials mode) {
+        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
+        List<OptionalDouble> seconds = IntStream.range(0, DotPlot.DOTS)
+                .mapToDouble(i -> completion.quantile((i + 0.5) / DotPlot.DOTS))
+                .mapToObj(it -> Double.isFinite(it) ? OptionalDouble.of(it) : OptionalDouble.empty())
+                .toList();
+        return new DotPlot.Row(mode.mode().title(), seconds);
+    }
+
+    String completion() {
+        return CompletionChart.svg(
+                id + "-completion",
+                trials.modes().stream()
+                        .map(mode -> new CompletionChart.Line(mode.mode().title(), points(mode)))
+                        .toList(),
+                deadlines(),
+                scale);
+    }
+
+    private List<CompletionChart.Point> points(ModeTrials mode) {
+        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
+        List<CompletionChart.Point> points = new ArrayList<>();
+        for (int i = 1; i <= CURVE_POINTS; i++) {
+            double seconds = scale.endSeconds() * i / CURVE_POINTS;
+            Proportion through = completion.atMost(seconds);
+            if (through.hits() > 0) {
+                Estimate share = through.wilson(ModeSummary.CONFIDENCE);
+                points.add(new CompletionChart.Point(seconds, share.value(), share.low(), share.high()));
+            }
+        }
+        return points;
+    }
+
+    String causes() {
+        double longest = summary.modes().stream()
+                .mapToDouble(ModeSummary::meanElapsedSeconds)
+                .max()
+                .orElse(1);
+        return StackedBars.svg(
+                id + "-causes",
+                "Where the time goes: mean of all evenings",
+                CAUSES,
+                summary.modes().stream().map(CaseCharts::causeBar).toList(),
+                longest);
+    }
+
+    private static StackedBars.Bar causeBar(ModeSummary mode) {
+        return new StackedBars.Bar(
+                mode.mode().title(),
+                TimeText.clock(mode.meanElapsedSeconds()) + " on average",
+                mode.causes().stream().map(CauseTime::meanSeconds).toList(),
+                mode.causes().stream()
+                        .map(it -> TimeText.clock(it.meanSeconds()))
+                        .toList());
+    }
+
+    String levels() {
+        int most = summary.modes().stream()
+                .mapToInt(it -> it.levels().size())
+                .max()
+                .orElse(1);
+        List<StackedBars.Part> parts = IntStream.range(0, most)
+                .mapToObj(i -> new StackedBars.Part("level " + (i + 1), Palette.rung(i, most), Palette.isDark(i, most)))
+                .toList();
+        return StackedBars.svg(
+                id + "-levels",
+                "Share of the sending time at each speed level",
+                parts,
+                summary.modes().stream().map(CaseCharts::levelBar).toList(),
+                1);
+    }
+
+    private static StackedBars.Bar levelBar(ModeSummary mode) {
+        List<LevelShare> levels = mode.levels();
+        return new StackedBars.Bar(
+                mode.mode().title(),
+                levels.size() == 1 ? "one level" : levels.size() + " levels",
+                levels.stream().map(LevelShare::airtimeShare).toList(),
+                levels.stream().map(it -> Integer.toString(it.level())).toList());
+    }
+
+    private List<Double> deadlines() {
+        return summary.transfer().deadlinesSeconds();
+    }
+
+    private static StackedBars.Part part(Cause cause, String colour, boolean isDark) {
+        return new StackedBars.Part(CaseWords.cause(cause), colour, isDark);
+    }
+
+    /** Returns whether every cause has its part, in order: the bars' amounts come in the order of the causes. */
+    static boolean drawsEveryCause() {
+        return CAUSES.stream()
+                .map(StackedBars.Part::name)
+                .toList()
+                .equals(Arrays.stream(Cause.values()).map(CaseWords::cause).toList());
+    }
+}

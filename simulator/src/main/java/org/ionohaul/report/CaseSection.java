@@ -1,0 +1,76 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.CaseSummary;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.ModeSummary;
+
+/**
+ * One case on the page.
+ *
+ * @param id a name unique on the page
+ * @param heading what is sent
+ * @param route which way
+ * @param answer the sentence that answers the question
+ * @param deadlines a sentence a deadline
+ * @param decides what decides it
+ * @param completion the main table
+ * @param figures the pictures
+ * @param comparisons pairs of modes; may be empty
+ */
+public record CaseSection(
+        String id,
+        String heading,
+        String route,
+        String answer,
+        List<String> deadlines,
+        String decides,
+        Table completion,
+        List<Figure> figures,
+        Table comparisons) {
+    private static final Table ELSEWHERE = new Table("", List.of(), List.of());
+
+    static CaseSection of(String id, Scenario scenario, CaseSummary summary, CaseTrials trials) {
+        return new CaseSection(
+                id,
+                CaseWords.heading(summary.transfer()),
+                CaseWords.route(scenario, summary),
+                CaseWords.answer(summary, trials),
+                IntStream.range(0, summary.transfer().deadlinesSeconds().size())
+                        .mapToObj(i -> CaseWords.deadline(summary, i))
+                        .toList(),
+                summary.verdict().sentence(),
+                CaseTables.completion(summary.modes()),
+                figures(id, summary, trials),
+                CaseTables.comparisons(summary.comparisons()));
+    }
+
+    private static List<Figure> figures(String id, CaseSummary summary, CaseTrials trials) {
+        CaseCharts charts = new CaseCharts(id, summary, trials);
+        List<ModeSummary> modes = summary.modes();
+        return List.of(
+                new Figure(
+                        "Fifty likely evenings",
+                        "Each dot is one evening in fifty. Count the dots left of a deadline: 45 dots are 9 of 10 evenings.",
+                        charts.dots(),
+                        CaseTables.outcomes(modes)),
+                new Figure(
+                        "Through by when",
+                        "The higher the line at a given minute, the more evenings are through by then. The band shows how"
+                                + " far chance in the simulation leaves it open.",
+                        charts.completion(),
+                        ELSEWHERE),
+                new Figure(
+                        "Where the time goes",
+                        "Mean of all evenings, also of those that fail.",
+                        charts.causes(),
+                        CaseTables.causes(modes)),
+                new Figure(
+                        "Speed levels used",
+                        "Share of the sending time at each level; 1 is the slowest and most robust.",
+                        charts.levels(),
+                        CaseTables.levels(modes)));
+    }
+}

@@ -1,0 +1,183 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.Comparison;
+import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.LevelShare;
+import org.ionohaul.study.ModeSummary;
+import org.ionohaul.study.OutcomeShare;
+
+/** The tables that sum up one case: what was sent one way, a row a mode. */
+final class CaseTables {
+    private static final Cell MODE = Cell.of("mode");
+    private static final String NOT_REACHED = "not reached";
+
+    private CaseTables() {}
+
+    /** Returns how surely and how soon each mode delivers. */
+    static Table completion(List<ModeSummary> modes) {
+        List<Cell> heads = new ArrayList<>(List.of(
+                MODE,
+                new Cell("delivered", "at all"),
+                new Cell("1 of 10", "through by"),
+                new Cell("5 of 10", "through by"),
+                new Cell("9 of 10", "through by")));
+        modes.get(0)
+                .deadlines()
+                .forEach(it -> heads.add(new Cell("by " + TimeText.given(it.deadlineSeconds()), "chance")));
+        heads.add(new Cell("bytes", "a minute"));
+        return new Table(
+                "How surely and how soon everything is delivered; in small print, where the true value lies with 95 %"
+                        + " confidence",
+                heads, modes.stream().map(CaseTables::completionRow).toList());
+    }
+
+    private static List<Cell> completionRow(ModeSummary mode) {
+        List<Cell> row = new ArrayList<>(List.of(
+                name(mode),
+                chance(mode.delivered()),
+                time(mode.tenthSeconds()),
+                time(mode.medianSeconds()),
+                time(mode.ninthSeconds())));
+        mode.deadlines().stream()
+                .map(DeadlineChance::chance)
+                .map(CaseTables::chance)
+                .forEach(row::add);
+        row.add(pace(mode.medianBytesPerMinute()));
+        return row;
+    }
+
+    /** Returns how sessions ended. */
+    static Table outcomes(List<ModeSummary> modes) {
+        List<Cell> heads = new ArrayList<>(List.of(MODE));
+        Stream.of(Outcome.values()).map(CaseWords::outcome).map(Cell::of).forEach(heads::add);
+        return new Table(
+                "How sessions ended, in % of evenings",
+                heads, modes.stream().map(CaseTables::outcomeRow).toList());
+    }
+
+    private static List<Cell> outcomeRow(ModeSummary mode) {
+        return prepended(
+                name(mode),
+                mode.outcomes().stream().map(OutcomeShare::count).map(it -> Cell.of(OddsText.percent(it.share()))));
+    }
+
+    /** Returns where the time goes, as means over all evenings. */
+    static Table causes(List<ModeSummary> modes) {
+        List<Cell> heads = new ArrayList<>(List.of(MODE));
+        Stream.of(Cause.values()).map(CaseWords::cause).map(Cell::of).forEach(heads::add);
+        heads.add(Cell.of("whole session"));
+        return new Table(
+                "Where the time goes: mean of all evenings, minutes and seconds",
+                heads,
+                modes.stream().map(CaseTables::causeRow).toList());
+    }
+
+    private static List<Cell> causeRow(ModeSummary mode) {
+        return prepended(
+                name(mode),
+                Stream.concat(
+                        mode.causes().stream().map(it -> Cell.of(TimeText.clock(it.meanSeconds()))),
+                        Stream.of(Cell.of(TimeText.clock(mode.meanElapsedSeconds())))));
+    }
+
+    /** Returns how much each speed level is used; levels that a mode has not are left blank. */
+    static Table levels(List<ModeSummary> modes) {
+        int most = modes.stream().mapToInt(it -> it.levels().size()).max().orElse(0);
+        List<Cell> heads = new ArrayList<>(List.of(MODE));
+        for (int level = 1; level <= most; level++) {
+            heads.add(new Cell("level " + level, "frames lost"));
+        }
+        return new Table(
+                "Share of the sending time at each speed level (1 is the most robust); in small print, the share of its"
+                        + " frames that were lost",
+                heads,
+                modes.stream().map(it -> levelRow(it, most)).toList());
+    }
+
+    private static List<Cell> levelRow(ModeSummary mode, int most) {
+        List<Cell> row = new ArrayList<>(List.of(name(mode)));
+        mode.levels().stream().map(CaseTables::level).forEach(row::add);
+        while (row.size() <= most) {
+            row.add(Cell.of(""));
+        }
+        return row;
+    }
+
+    private static Cell level(LevelShare level) {
+        String lost = level.framesSent() == 0 ? "" : OddsText.percent((double) level.framesLost() / level.framesSent());
+        return new Cell(OddsText.percent(level.airtimeShare()), lost);
+    }
+
+    /** Returns each pair of modes under the same skies. */
+    static Table comparisons(List<Comparison> comparisons) {
+        return new Table(
+                "Pairs under the same skies: how often the first is through before the second",
+                List.of(
+                        Cell.of("pair"),
+                        new Cell("first sooner", "evenings"),
+                        new Cell("second sooner", "evenings"),
+                        new Cell("neither", "gets through"),
+                        new Cell("typical lead", "of the first")),
+                comparisons.stream().map(CaseTables::comparisonRow).toList());
+    }
+
+    private static List<Cell> comparisonRow(Comparison pair) {
+        return List.of(
+                Cell.of(pair.first() + " / " + pair.second()),
+                chance(pair.firstBeforeShare()),
+                Cell.of(OddsText.percent(pair.secondBefore().share())),
+                Cell.of(OddsText.percent(pair.neither().share())),
+                lead(pair.medianLeadSeconds()));
+    }
+
+    private static Cell lead(Estimate lead) {
+        return new Cell(signedTime(lead.value()), signedTime(lead.low()) + " to " + signedTime(lead.high()));
+    }
+
+    private static String signedTime(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return seconds > 0 ? "only the first" : "only the second";
+        }
+        return (seconds < 0 ? "-" : "") + TimeText.clock(Math.abs(seconds));
+    }
+
+    static Cell name(ModeSummary mode) {
+        return Cell.of(mode.mode().title());
+    }
+
+    static Cell chance(Estimate chance) {
+        return new Cell(OddsText.percent(chance.value()), OddsText.percentRange(chance.low(), chance.high()));
+    }
+
+    static Cell time(Estimate seconds) {
+        return new Cell(timeOrNever(seconds.value()), timeRange(seconds));
+    }
+
+    private static String timeRange(Estimate seconds) {
+        if (Double.isInfinite(seconds.low())) {
+            return "";
+        }
+        return Double.isInfinite(seconds.high())
+                ? "over " + TimeText.clock(seconds.low())
+                : TimeText.clock(seconds.low()) + "-" + TimeText.clock(seconds.high());
+    }
+
+    private static String timeOrNever(double seconds) {
+        return Double.isInfinite(seconds) ? NOT_REACHED : TimeText.clock(seconds);
+    }
+
+    private static Cell pace(Estimate pace) {
+        String high = Double.isInfinite(pace.high()) ? "" : "-" + SizeText.grouped(pace.high());
+        return new Cell(SizeText.grouped(pace.value()), SizeText.grouped(pace.low()) + high);
+    }
+
+    private static List<Cell> prepended(Cell first, Stream<Cell> others) {
+        return Stream.concat(Stream.of(first), others).toList();
+    }
+}

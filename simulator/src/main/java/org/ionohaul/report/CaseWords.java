@@ -1,0 +1,119 @@
+package org.ionohaul.report;
+
+import java.util.stream.Collectors;
+import org.ionohaul.channel.End;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.CaseSummary;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.ModeSummary;
+
+/** What is said about a case in plain words. */
+final class CaseWords {
+    /** The evening to plan for: of twenty, the slowest but one. */
+    private static final double PLANNED = 0.95;
+
+    private CaseWords() {}
+
+    /** Returns what is sent, such as {@code Photo: flood.jpg, 64 kB; roster.txt, 2 kB}. */
+    static String heading(Transfer transfer) {
+        String name = transfer.name();
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
+                + transfer.files().stream().map(CaseWords::file).collect(Collectors.joining("; "));
+    }
+
+    private static String file(PayloadFile file) {
+        return file.name() + ", " + SizeText.size(file.bytes());
+    }
+
+    /** Returns which way it goes, such as {@code from Watch post to Desk}. */
+    static String route(Scenario scenario, CaseSummary summary) {
+        return "from " + station(scenario, summary.direction().sender()) + " to "
+                + station(scenario, summary.direction().receiver());
+    }
+
+    private static String station(Scenario scenario, End end) {
+        return scenario.station(end).name();
+    }
+
+    /**
+     * Returns the sentence that answers the question: how soon, how surely, with which mode, and what to plan for.
+     *
+     * @param summary what the case comes to
+     * @param trials its trials
+     */
+    static String answer(CaseSummary summary, CaseTrials trials) {
+        ModeSummary best = summary.best();
+        String mode = best.mode().title();
+        double ninth = best.ninthSeconds().value();
+        String what = "the " + summary.transfer().name();
+        if (Double.isFinite(ninth)) {
+            return "About 9 of 10 evenings " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
+                    + "; " + plan(completion(summary, trials).quantile(PLANNED));
+        }
+        if (best.delivered().value() == 0) {
+            return "On none of " + SizeText.grouped(best.trials()) + " simulated evenings was " + what
+                    + " through, with any mode.";
+        }
+        return "Even with " + mode + ", the best, " + what + " is through on only about "
+                + OddsText.odds(best.delivered().value()) + " evenings; have another way ready.";
+    }
+
+    private static String plan(double seconds) {
+        return Double.isFinite(seconds)
+                ? "plan for " + TimeText.plan(seconds) + ", which 19 of 20 evenings keep."
+                : "on the others it may not get through at all, so have another way ready.";
+    }
+
+    private static OrderedSample completion(CaseSummary summary, CaseTrials trials) {
+        return OrderedSample.of(trials.modes().get(summary.ranking().get(0)).completionSeconds());
+    }
+
+    /** Returns what a deadline comes to with the best mode for it. */
+    static String deadline(CaseSummary summary, int deadline) {
+        ModeSummary best = summary.best();
+        for (ModeSummary mode : summary.modes()) {
+            if (share(mode, deadline) > share(best, deadline)) {
+                best = mode;
+            }
+        }
+        DeadlineChance chance = best.deadlines().get(deadline);
+        return "Within " + TimeText.given(chance.deadlineSeconds()) + ": "
+                + OddsText.odds(chance.chance().value()) + " evenings, with "
+                + best.mode().title() + ".";
+    }
+
+    private static double share(ModeSummary mode, int deadline) {
+        return mode.deadlines().get(deadline).chance().value();
+    }
+
+    static String outcome(Outcome outcome) {
+        return switch (outcome) {
+            case CLOSED -> "delivered, closed";
+            case CONFIRMED_NOT_CLOSED -> "delivered, hang-up not heard";
+            case DELIVERED_UNCONFIRMED -> "delivered, sender not told";
+            case GAVE_UP -> "gave up";
+            case RUNNING -> "still running at the end";
+        };
+    }
+
+    static String cause(Cause cause) {
+        return switch (cause) {
+            case DIALLING -> "dialling";
+            case INTRODUCTIONS -> "introductions";
+            case PREAMBLES -> "preambles";
+            case NEW_PAYLOAD -> "new payload";
+            case REPEATED_PAYLOAD -> "repeated payload";
+            case ACKNOWLEDGEMENTS -> "acknowledgements";
+            case TURNAROUNDS -> "turnarounds";
+            case SILENCE -> "waiting in silence";
+            case REDIALLING -> "redialling";
+            case HANGING_UP -> "hanging up";
+        };
+    }
+}

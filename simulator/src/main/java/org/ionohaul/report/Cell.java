@@ -1,0 +1,14 @@
+package org.ionohaul.report;
+
+/**
+ * A cell of a table.
+ *
+ * @param text what it says
+ * @param detail what it adds in small print, such as an interval; may be empty
+ */
+public record Cell(String text, String detail) {
+    /** Returns a cell without small print. */
+    static Cell of(String text) {
+        return new Cell(text, "");
+    }
+}

@@ -1,0 +1,107 @@
+package org.ionohaul.report;
+
+import java.util.List;
+
+/** A picture of how many evenings are through by which time: one rising line a mode, with the band of its uncertainty. */
+final class CompletionChart {
+    private static final double WIDTH = 480;
+    private static final double HEIGHT = 330;
+    private static final double LEFT = 48;
+    private static final double RIGHT = 14;
+    private static final double TOP = 26;
+    private static final double BOTTOM = 44;
+
+    private CompletionChart() {}
+
+    /**
+     * One mode's line.
+     *
+     * @param name the mode
+     * @param points points of the line, in order of time
+     */
+    record Line(String name, List<Point> points) {}
+
+    /**
+     * A point of a line.
+     *
+     * @param seconds the instant
+     * @param share share of evenings through by then, from 0 to 1
+     * @param low lower end of its interval
+     * @param high upper end of its interval
+     */
+    record Point(double seconds, double share, double low, double high) {}
+
+    /**
+     * Returns the picture.
+     *
+     * @param id a name unique on the page
+     * @param lines the modes
+     * @param deadlinesSeconds upright lines
+     * @param scale the axis of time
+     */
+    static String svg(String id, List<Line> lines, List<Double> deadlinesSeconds, TimeScale scale) {
+        Svg svg = new Svg(
+                id,
+                WIDTH,
+                HEIGHT + legendHeight(lines),
+                "Evenings through by a given time",
+                "One rising line a mode; the higher at a given minute, the surer. The table below has the numbers.");
+        TimePlot plot = new TimePlot(svg, scale, LEFT, TOP, WIDTH - LEFT - RIGHT, HEIGHT - TOP - BOTTOM);
+        drawShares(svg, plot);
+        plot.drawTimeAxis(scale.unit() + " after pressing send");
+        deadlinesSeconds.forEach(plot::drawDeadline);
+        for (int i = 0; i < lines.size(); i++) {
+            svg.fill(band(plot, lines.get(i).points()), Palette.colour(i), 0.15);
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            svg.stroke(steps(plot, lines.get(i).points()), Palette.colour(i), 2.2, Palette.dash(i));
+        }
+        drawLegend(svg, lines);
+        return svg.finished();
+    }
+
+    private static double legendHeight(List<Line> lines) {
+        return 20 * Math.ceil(lines.size() / 2.0);
+    }
+
+    private static void drawShares(Svg svg, TimePlot plot) {
+        for (int tenths = 0; tenths <= 10; tenths += 2) {
+            double y = plot.y(tenths / 10.0);
+            svg.line(plot.left(), y, plot.left() + plot.width(), y, Palette.RULE, 1, "none");
+            svg.text(plot.left() - 6, y + 4, Svg.Anchor.END, Palette.FAINT, tenths * 10 + " %");
+        }
+    }
+
+    private static void drawLegend(Svg svg, List<Line> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            double x = LEFT + (i % 2) * (WIDTH - LEFT) / 2;
+            double y = HEIGHT + 10 + 20 * Math.floor(i / 2.0);
+            svg.line(x, y - 4, x + 34, y - 4, Palette.colour(i), 2.6, Palette.dash(i));
+            svg.text(x + 40, y, Svg.Anchor.START, Palette.INK, lines.get(i).name());
+        }
+    }
+
+    private static SvgPath steps(TimePlot plot, List<Point> points) {
+        SvgPath path = new SvgPath().to(plot.x(0), plot.y(0));
+        double share = 0;
+        for (Point point : points) {
+            path.to(plot.x(point.seconds()), plot.y(share)).to(plot.x(point.seconds()), plot.y(point.share()));
+            share = point.share();
+        }
+        return path.to(plot.left() + plot.width(), plot.y(share));
+    }
+
+    private static SvgPath band(TimePlot plot, List<Point> points) {
+        SvgPath path = new SvgPath().to(plot.x(0), plot.y(0));
+        points.forEach(it -> path.to(plot.x(it.seconds()), plot.y(it.high())));
+        double end = plot.left() + plot.width();
+        if (!points.isEmpty()) {
+            Point last = points.get(points.size() - 1);
+            path.to(end, plot.y(last.high())).to(end, plot.y(last.low()));
+        }
+        for (int i = points.size() - 1; i >= 0; i--) {
+            path.to(plot.x(points.get(i).seconds()), plot.y(points.get(i).low()));
+        }
+        return path.close();
+    }
+}

@@ -1,0 +1,58 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Colours and dashes that tell series apart, also for colour-blind eyes and on black-and-white paper.
+ *
+ * <p>The colours are the set of Okabe and Ito, "Color Universal Design" (2008), without its yellow, which is too faint
+ * on white; lines differ by dash as well, since colour must never be the only difference.
+ */
+final class Palette {
+    static final String INK = "#1b1f23";
+    static final String FAINT = "#6a737d";
+    static final String RULE = "#d7dce1";
+    static final String ALERT = "#b3261e";
+    static final String PAPER = "#ffffff";
+
+    private static final List<String> SERIES =
+            List.of("#0072b2", "#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#000000");
+    private static final List<String> DASHES = List.of("none", "7 3", "2 3", "9 3 2 3");
+    private static final String LOW_RUNG = "#c6dbef";
+    private static final String HIGH_RUNG = "#08306b";
+
+    private Palette() {}
+
+    /** Returns the colour of a series; colours come round again when they run out. */
+    static String colour(int series) {
+        return SERIES.get(Math.floorMod(series, SERIES.size()));
+    }
+
+    /** Returns the dash pattern of a series, as SVG writes it. */
+    static String dash(int series) {
+        return DASHES.get(Math.floorMod(series, DASHES.size()));
+    }
+
+    /**
+     * Returns the colour of a rung of a ladder, light for the lowest, dark for the highest.
+     *
+     * @param rung from 0 to {@code rungs - 1}
+     * @param rungs how many there are, 1 or more
+     */
+    static String rung(int rung, int rungs) {
+        double share = rungs == 1 ? 0.5 : (double) rung / (rungs - 1);
+        StringBuilder colour = new StringBuilder("#");
+        for (int at = 1; at < 7; at += 2) {
+            int low = Integer.parseInt(LOW_RUNG, at, at + 2, 16);
+            int high = Integer.parseInt(HIGH_RUNG, at, at + 2, 16);
+            colour.append(String.format(Locale.ROOT, "%02x", Math.round(low + share * (high - low))));
+        }
+        return colour.toString();
+    }
+
+    /** Returns whether text on the rung's colour must be white to be read. */
+    static boolean isDark(int rung, int rungs) {
+        return rungs > 1 && 2 * rung >= rungs - 1;
+    }
+}

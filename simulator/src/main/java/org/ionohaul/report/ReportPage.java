@@ -1,0 +1,55 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+
+/**
+ * The page of a study, as the template wants it.
+ *
+ * @param title the scenario's title
+ * @param basis what the numbers rest on
+ * @param partial the warning on an interrupted study; empty if it was not
+ * @param cases a section a case
+ * @param caution what must be said
+ * @param limits what the model leaves out
+ * @param method how the numbers were made
+ * @param inputs the files that went in
+ * @param origin what made the page
+ */
+public record ReportPage(
+        String title,
+        String basis,
+        String partial,
+        List<CaseSection> cases,
+        String caution,
+        List<String> limits,
+        List<MethodItem> method,
+        List<InputFile> inputs,
+        String origin) {
+
+    /** Returns whether the study was interrupted. */
+    public boolean isPartial() {
+        return !partial.isEmpty();
+    }
+
+    static ReportPage of(StudyResult result, StudySummary summary, Provenance provenance) {
+        return new ReportPage(
+                result.scenario().title(),
+                StudyWords.basis(result),
+                result.isPartial() ? StudyWords.partial(result) : "",
+                IntStream.range(0, summary.cases().size())
+                        .mapToObj(i -> CaseSection.of(
+                                "case-" + (i + 1),
+                                result.scenario(),
+                                summary.cases().get(i),
+                                result.cases().get(i)))
+                        .toList(),
+                StudyWords.CAUTION,
+                StudyWords.LIMITS,
+                MethodItem.all(result),
+                provenance.inputs(),
+                StudyWords.origin(result, provenance));
+    }
+}

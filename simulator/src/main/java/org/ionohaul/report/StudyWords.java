@@ -1,0 +1,49 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import org.ionohaul.study.StudyResult;
+
+/** What is said about a study as a whole. */
+public final class StudyWords {
+    /** What must be said wherever numbers are shown. */
+    static final String CAUTION =
+            "A training and planning aid. Follow your local licence rules and your unit's plan; never"
+                    + " stake a life on one number.";
+
+    /** What the model leaves out, an item a line. */
+    static final List<String> LIMITS = List.of(
+            "Propagation is not predicted: how strong the path is, how it fades and how it changes over the hour are what"
+                    + " the scenario says. A wrong guess there outweighs everything else here.",
+            "Fading follows the Watterson model, a few paths with Gaussian gains; it holds for channels narrower than some"
+                    + " 10 kHz and for minutes, not for sporadic events, storms or fade-outs.",
+            "Receivers are a formula: mutual information, a gap and a ceiling fitted to published requirements. Filters,"
+                    + " gain control, tuning errors, drifting oscillators and overdriven amplifiers are not simulated.",
+            "Other stations come and go by chance and do not react to you; a gateway that is busy with someone else is"
+                    + " counted only as far as the scenario says so.",
+            "People are left out: typing, finding the frequency, tuning the antenna, flat batteries.",
+            "Modes are what their files say. Real equipment that differs in timing or coding gives other results.");
+
+    private StudyWords() {}
+
+    /** Returns what the numbers rest on. */
+    static String basis(StudyResult result) {
+        String trials =
+                SizeText.grouped(result.trialsDone()) + " simulated evenings, each mode under the same sky, seed "
+                        + result.scenario().seed() + ".";
+        return result.isPartial() ? partial(result) + " " + trials : trials;
+    }
+
+    /** Returns the warning on a study that was interrupted. */
+    static String partial(StudyResult result) {
+        return "PARTIAL: interrupted after " + SizeText.grouped(result.trialsDone()) + " of "
+                + SizeText.grouped(result.trialsAsked()) + " evenings.";
+    }
+
+    /** Returns what made a report, and how to get it again. */
+    static String origin(StudyResult result, Provenance provenance) {
+        return "Made by ionohaul " + provenance.version() + " with seed "
+                + result.scenario().seed() + " and "
+                + result.trialsDone() + " trials. The same version, files, seed and trials give the same numbers on any"
+                + " machine.";
+    }
+}

@@ -1,0 +1,32 @@
+package org.ionohaul.report;
+
+/** The way of a pen, in SVG's notation. */
+final class SvgPath {
+    private final StringBuilder steps = new StringBuilder();
+
+    /** Goes in a straight line; the first point is where the pen comes down. */
+    SvgPath to(double x, double y) {
+        steps.append(steps.isEmpty() ? 'M' : 'L')
+                .append(Svg.number(x))
+                .append(' ')
+                .append(Svg.number(y));
+        return this;
+    }
+
+    /** Lifts the pen: the next point begins a new line. */
+    SvgPath lift(double x, double y) {
+        steps.append('M').append(Svg.number(x)).append(' ').append(Svg.number(y));
+        return this;
+    }
+
+    /** Returns to where the line began. */
+    SvgPath close() {
+        steps.append('Z');
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return steps.toString();
+    }
+}

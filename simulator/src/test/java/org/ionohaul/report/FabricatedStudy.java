@@ -1,0 +1,180 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.ArqScheme;
+import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.StationTimes;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Station;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.ProgressCurve;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionRules;
+import org.ionohaul.session.TimeBudget;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.ModeTrials;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.TrialRow;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Emission;
+import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.Modulation;
+
+/**
+ * A study made up without simulating: round numbers whose quantiles can be reckoned on paper.
+ *
+ * <p>Of 100 trials, trial {@code i} of mode "quick" is through after {@code 10 (i + 1)} seconds up to trial 94; the last
+ * five give up. Mode "tough" takes {@code 200 + 5 i} seconds and always gets through.
+ */
+final class FabricatedStudy {
+    static final int TRIALS = 100;
+    static final String AWKWARD_NAME = "roster <v2> & \"list\", final.txt";
+
+    private static final long SECOND = 1_000_000_000L;
+    private static final int LEVELS = 3;
+
+    private FabricatedStudy() {}
+
+    static StudyResult result() {
+        return result(TRIALS);
+    }
+
+    /** Returns the study as it stands when it is interrupted after so many trials. */
+    static StudyResult result(int trialsDone) {
+        Scenario scenario = scenario();
+        List<CaseTrials> cases = new ArrayList<>();
+        for (Transfer transfer : scenario.transfers()) {
+            for (Direction direction : transfer.directions()) {
+                cases.add(new CaseTrials(transfer, direction, modes(scenario, transfer, trialsDone)));
+            }
+        }
+        return new StudyResult(scenario, cases, TRIALS, trialsDone);
+    }
+
+    static Provenance provenance() {
+        return new Provenance(
+                "1.2.3-test",
+                List.of(
+                        new InputFile("weir.toml", "title = \"<Weir> & dam\"\n"),
+                        new InputFile("modes/quick.toml", "")));
+    }
+
+    private static Scenario scenario() {
+        Transfer photo = new Transfer(
+                "photo",
+                List.of(new PayloadFile("gauge.jpg", 48_000), new PayloadFile(AWKWARD_NAME, 2_000)),
+                List.of(Direction.UPLOAD, Direction.DOWNLOAD),
+                List.of(300.0, 900.0));
+        return new Scenario(
+                "weir",
+                "A photo from <Weir> & dam (invented)",
+                4711,
+                TRIALS,
+                3600,
+                90_000,
+                List.of(photo),
+                List.of(mode("quick", "Quick"), mode("tough", "Tough")),
+                station("Weir Cottage"),
+                station("Flood Desk"),
+                draws -> {
+                    throw new UnsupportedOperationException("a made-up study has no sky: " + SkyConditions.class);
+                });
+    }
+
+    private static Station station(String name) {
+        return new Station(name, new StationTimes(0, 0, 0, 0), Double.POSITIVE_INFINITY);
+    }
+
+    private static Mode mode(String name, String title) {
+        BurstShape burst =
+                new BurstShape(0.1, -3, new FrameShape(Modulation.QPSK, 100, 0, 0.5, 50, 4, 0, 0.002, 1, 30));
+        return new Mode(
+                name,
+                title,
+                "Made up for a test.",
+                new Emission(500, 3),
+                List.of(burst, burst, burst),
+                burst,
+                burst,
+                burst,
+                new ArqRules(
+                        ArqScheme.SELECTIVE_REPEAT,
+                        8,
+                        4,
+                        8,
+                        SECOND,
+                        Combining.NONE,
+                        0,
+                        ArqRules.AnswerToSilence.REPEAT,
+                        5,
+                        true,
+                        0),
+                new LadderRules.Fixed(1),
+                new SessionRules(3, SECOND, 2, 3, true, 2, SECOND),
+                0.1);
+    }
+
+    private static List<ModeTrials> modes(Scenario scenario, Transfer transfer, int trials) {
+        return IntStream.range(0, scenario.modes().size())
+                .mapToObj(mode -> new ModeTrials(
+                        scenario.modes().get(mode),
+                        LongStream.range(0, trials)
+                                .mapToObj(trial -> TrialRow.of(trial, session(mode, transfer, (int) trial)))
+                                .toList()))
+                .toList();
+    }
+
+    private static SessionResult session(int mode, Transfer transfer, int trial) {
+        boolean delivers = mode == 1 || trial < 95;
+        long delivered = (mode == 0 ? 10L * (trial + 1) : 200L + 5L * trial) * SECOND;
+        long ended = delivered + 4 * SECOND;
+        OptionalLong at = delivers ? OptionalLong.of(delivered) : OptionalLong.empty();
+        long[] atNanos = {delivered / 2, delivered};
+        long[] held = {transfer.totalBytes() / 2, transfer.totalBytes()};
+        return new SessionResult(
+                delivers ? Outcome.CLOSED : Outcome.GAVE_UP,
+                ended,
+                at,
+                delivers ? OptionalLong.of(delivered + SECOND) : OptionalLong.empty(),
+                delivers ? OptionalLong.of(ended) : OptionalLong.empty(),
+                transfer.files().stream().map(file -> at).toList(),
+                delivers
+                        ? ProgressCurve.of(atNanos, held)
+                        : ProgressCurve.of(Arrays.copyOf(atNanos, 1), Arrays.copyOf(held, 1)),
+                budget(ended, mode),
+                IntStream.range(0, LEVELS)
+                        .mapToObj(level -> new LevelUse(delivered / (level + 2), 100 * (level + 1), 10 * level))
+                        .toList(),
+                delivers ? 0 : 1,
+                12,
+                3);
+    }
+
+    private static TimeBudget budget(long ended, int mode) {
+        Map<Cause, Long> nanos = new EnumMap<>(Cause.class);
+        long left = ended;
+        for (Cause cause : Cause.values()) {
+            long share = cause == Cause.NEW_PAYLOAD ? ended / (3 + mode) : ended / (12 + mode);
+            nanos.put(cause, share);
+            left -= share;
+        }
+        nanos.merge(Cause.REPEATED_PAYLOAD, left, Long::sum);
+        return TimeBudget.of(nanos);
+    }
+}

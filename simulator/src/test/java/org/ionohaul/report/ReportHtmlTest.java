@@ -1,0 +1,91 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class ReportHtmlTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String page(int trials) throws IOException {
+        StudyResult result = FabricatedStudy.result(trials);
+        Path file = folder.resolve("report.html");
+        new ReportHtml(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        return Files.readString(file);
+    }
+
+    @Test
+    void nothingIsFetchedFromElsewhere() throws IOException {
+        String page = page(100);
+        assertFalse(Pattern.compile("(?i)\\b(src|srcset|action|data|poster)\\s*=")
+                .matcher(page)
+                .find());
+        assertFalse(
+                Pattern.compile("(?i)href\\s*=\\s*\"(?!#|data:)").matcher(page).find());
+        assertFalse(Pattern.compile("(?i)@import|url\\(|<script|<iframe")
+                .matcher(page)
+                .find());
+    }
+
+    @Test
+    void namesFromFilesAreTextAndNeverMarkup() throws IOException {
+        String page = page(100);
+        assertTrue(
+                page.contains("roster &lt;v2> &amp; \"list\", final.txt") || page.contains("roster &lt;v2&gt; &amp; "));
+        assertFalse(page.contains("<v2>"));
+        assertFalse(page.contains("<Weir>"));
+    }
+
+    @Test
+    void theAnswerComesBeforeAnyTableAndTheCautionIsThere() throws IOException {
+        String page = page(100);
+        int answer = page.indexOf("About 9 of 10 evenings");
+        assertAll(
+                () -> assertTrue(answer > 0 && answer < page.indexOf("<table")),
+                () -> assertTrue(page.contains("never stake a life on one number")),
+                () -> assertTrue(page.contains("What the model leaves out")),
+                () -> assertTrue(page.contains("seed 4711")),
+                () -> assertTrue(page.contains("1.2.3-test")));
+    }
+
+    @Test
+    void everyPictureHasATitleForThoseWhoHearIt() throws IOException {
+        String page = page(100);
+        int pictures = count(page, "<svg");
+        assertEquals(2 * 4, pictures, "four a case");
+        assertEquals(pictures, count(page, "role=\"img\""));
+        assertEquals(pictures, count(page, "</desc>"));
+    }
+
+    @Test
+    void idsAreUnique() throws IOException {
+        var ids = Pattern.compile(" id=\"([^\"]+)\"")
+                .matcher(page(100))
+                .results()
+                .map(it -> it.group(1))
+                .toList();
+        assertTrue(ids.size() > 10);
+        assertEquals(ids.size(), ids.stream().distinct().count());
+    }
+
+    @Test
+    void anInterruptedStudySaysSo() throws IOException {
+        assertTrue(page(40).contains("PARTIAL: interrupted after 40 of 100 evenings."));
+        assertFalse(page(100).contains("PARTIAL"));
+    }
+
+    private static int count(String text, String part) {
+        return text.split(Pattern.quote(part), -1).length - 1;
+    }
+}

@@ -1,0 +1,82 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.filter.FilteringParserDelegate;
+import com.fasterxml.jackson.core.filter.JsonPointerBasedFilter;
+import com.fasterxml.jackson.core.filter.TokenFilter.Inclusion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class SummaryJsonTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private Path written(int trials) throws IOException {
+        StudyResult result = FabricatedStudy.result(trials);
+        Path file = folder.resolve("summary.json");
+        new SummaryJson(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        return file;
+    }
+
+    private String at(String pointer) throws IOException {
+        return at(written(FabricatedStudy.TRIALS), pointer);
+    }
+
+    private static String at(Path file, String pointer) throws IOException {
+        try (JsonParser whole = new JsonFactory().createParser(Files.newBufferedReader(file));
+                JsonParser found = new FilteringParserDelegate(
+                        whole,
+                        new JsonPointerBasedFilter(JsonPointer.compile(pointer)),
+                        Inclusion.ONLY_INCLUDE_ALL,
+                        false)) {
+            JsonToken token = found.nextToken();
+            return token == null ? "nothing" : found.getText();
+        }
+    }
+
+    @Test
+    void itSaysWhatItIsAndWhereItComesFrom() throws IOException {
+        assertEquals("ionohaul-summary", at("/format"));
+        assertEquals("1", at("/format_version"));
+        assertEquals("1.2.3-test", at("/program_version"));
+        assertEquals("4711", at("/seed"));
+        assertEquals("weir.toml", at("/inputs/0/name"));
+        assertEquals("title = \"<Weir> & dam\"\n", at("/inputs/0/text"));
+    }
+
+    @Test
+    void inputsCarryTheirSha256() throws IOException {
+        // FIPS 180-4's well-known digest of the empty message.
+        assertEquals("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", at("/inputs/1/sha256"));
+    }
+
+    @Test
+    void quantilesStandWithTheirIntervals() throws IOException {
+        assertEquals("0.5", at("/cases/0/modes/0/completion_quantiles/1/probability"));
+        assertEquals("500.0", at("/cases/0/modes/0/completion_quantiles/1/completion_s/value"));
+        assertTrue(Double.parseDouble(at("/cases/0/modes/0/completion_quantiles/1/completion_s/low")) < 500);
+    }
+
+    @Test
+    void whatHasNoLimitIsNull() throws IOException {
+        // 5 of 100 never arrive: the upper end of the interval for the 90th lies among them.
+        assertEquals("null", at("/cases/0/modes/0/completion_quantiles/2/completion_s/high"));
+    }
+
+    @Test
+    void aPartialStudySaysSo() throws IOException {
+        assertEquals("true", at(written(40), "/partial"));
+        assertEquals("40", at(written(40), "/trials_done"));
+    }
+}

@@ -1,0 +1,58 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+import org.junit.jupiter.api.Test;
+
+/** Expected times are reckoned by hand from the rule of {@link FabricatedStudy}. */
+final class TextReportTest {
+    private static List<String> lines(int trials) {
+        StudyResult result = FabricatedStudy.result(trials);
+        return new TextReport(result, StudySummary.of(result)).lines();
+    }
+
+    @Test
+    void noLineIsWiderThanATerminal() {
+        lines(100).forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
+    void theSentenceNamesTheModeThatKeepsBothDeadlinesBestWithTimesRoundedUp() {
+        // Tough: the 90th of 100 trials takes 200 + 5 x 89 = 645 s, the 95th 670 s.
+        String text = String.join(" ", lines(100)).replaceAll(" +", " ");
+        assertTrue(
+                text.contains("About 9 of 10 evenings the photo is through within 11 minutes with Tough; plan for 12"
+                        + " minutes, which 19 of 20 evenings keep."),
+                text);
+    }
+
+    @Test
+    void theTableShowsQuantilesAsAClockDoes() {
+        // Quick: the 10th, 50th and 90th of 100 trials take 100, 500 and 900 s; 30 keep 300 s, 90 keep 900 s.
+        List<String> rows = lines(100).stream()
+                .filter(it -> it.startsWith("  Quick ") && it.contains("%"))
+                .toList();
+        assertEquals(2, rows.size(), "one table a direction");
+        assertEquals(
+                List.of("Quick", "95", "%", "1:40", "8:20", "15:00", "30", "%", "90", "%"),
+                List.of(rows.get(0).strip().split(" +")));
+    }
+
+    @Test
+    void everyCaseHasItsHeading() {
+        String text = String.join(" ", lines(100));
+        assertTrue(
+                text.contains("from Weir Cottage to Flood Desk") && text.contains("from Flood Desk to Weir Cottage"));
+    }
+
+    @Test
+    void anInterruptedStudySaysSoBeforeAnyNumber() {
+        assertTrue(
+                lines(40).get(1).startsWith("PARTIAL: interrupted after 40 of 100 evenings."),
+                lines(40).get(1));
+    }
+}

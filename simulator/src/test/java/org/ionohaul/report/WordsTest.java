@@ -1,0 +1,68 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class WordsTest {
+    @ParameterizedTest
+    @CsvSource({"0, 0:00", "59.4, 0:59", "59.6, 1:00", "260, 4:20", "3599.4, 59:59", "3599.6, 1:00:00", "3860, 1:04:20"
+    })
+    void aClockShowsMinutesAndSeconds(double seconds, String expected) {
+        assertEquals(expected, TimeText.clock(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 10 seconds", "61, 70 seconds", "120, 2 minutes", "120.1, 3 minutes", "1020, 17 minutes"})
+    void aPlanIsRoundedUpToTheSafeSide(double seconds, String expected) {
+        assertEquals(expected, TimeText.plan(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"90, 90 s", "1200, 20 min", "3600, 1 h", "5400, 90 min", "9000, 2 h 30 min", "7200, 2 h"})
+    void aGivenTimeReadsAsItWasWritten(double seconds, String expected) {
+        assertEquals(expected, TimeText.given(seconds));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
+    void aLengthOfTimeIsFiniteAndNotNegative(double seconds) {
+        assertThrows(IllegalArgumentException.class, () -> TimeText.clock(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.9, 9 of 10",
+        "0.897, 9 of 10",
+        "0.83, 83 of 100",
+        "1, more than 99 of 100",
+        "0.999, more than 99 of 100",
+        "0, fewer than 1 of 100",
+        "0.5, 5 of 10"
+    })
+    void oddsAreNeverCertain(double probability, String expected) {
+        assertEquals(expected, OddsText.odds(probability));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0 %", "0.004, <1 %", "0.83, 83 %", "0.997, >99 %", "1, 100 %"})
+    void percentagesKeepTheEndsApart(double probability, String expected) {
+        assertEquals(expected, OddsText.percent(probability));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1 byte", "812, 812 bytes", "1000, 1 kB", "2100, 2.1 kB", "64000, 64 kB", "1250000, 1.25 MB"})
+    void sizesHaveThreeFiguresAtMost(long bytes, String expected) {
+        assertEquals(expected, SizeText.size(bytes));
+    }
+
+    @Test
+    void noChanceLiesBeyondOne() {
+        assertThrows(IllegalArgumentException.class, () -> OddsText.odds(1.01));
+        assertThrows(IllegalArgumentException.class, () -> OddsText.percent(Double.NaN));
+    }
+}
