@@ -1,0 +1,24 @@
+package org.ionohaul.cli;
+
+import java.util.function.Function;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.TrialSource;
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Makes the commands, and gives those that simulate what they need for it. */
+final class Commands implements IFactory {
+    private final IFactory others = CommandLine.defaultFactory();
+    private final Function<Scenario, TrialSource> trialsOf;
+    private final Interruption interruption;
+
+    Commands(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
+        this.trialsOf = trialsOf;
+        this.interruption = interruption;
+    }
+
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+        return type == StudyCommand.class ? type.cast(new StudyCommand(trialsOf, interruption)) : others.create(type);
+    }
+}

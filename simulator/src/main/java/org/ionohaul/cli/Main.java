@@ -1,0 +1,91 @@
+package org.ionohaul.cli;
+
+import java.io.PrintWriter;
+import java.util.function.Function;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.study.TrialSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program: finds the command asked for, runs it and ends with its exit code. */
+@Command(
+        name = "ionohaul",
+        description = {
+            "Simulates file transfers over HF radio: how long they take with each mode, how sure that is, and why.",
+            ""
+        },
+        subcommands = {StudyCommand.class, CheckCommand.class, CommandLine.HelpCommand.class},
+        versionProvider = ProgramVersion.class,
+        mixinStandardHelpOptions = true,
+        synopsisSubcommandLabel = "COMMAND",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:failed: a fault of the program or the machine",
+            "2:the command line or a scenario file is wrong; nothing was simulated or written",
+            "3:interrupted; what was done is complete in itself and marked PARTIAL",
+            "4:results could not be written; earlier results are untouched"
+        },
+        footerHeading = "%n",
+        footer = {
+            "Begin with: ionohaul study scenarios/river-watch.toml",
+            "",
+            "A training and planning aid. Follow your local licence rules and your unit's plan; never stake a life on one"
+                    + " number."
+        })
+public final class Main {
+    private static final int WIDTH = 80;
+
+    Main() {}
+
+    /**
+     * Runs the program and ends the Java machine.
+     *
+     * @param arguments the command line
+     */
+    public static void main(String[] arguments) {
+        Interruption interruption = Interruption.watched();
+        int exitCode = commandLine(Main::trials, interruption).execute(arguments);
+        interruption.finish(exitCode);
+        System.exit(exitCode);
+    }
+
+    /** Returns the program as a whole, ready to execute. */
+    static CommandLine commandLine(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
+        return new CommandLine(new Main(), new Commands(trialsOf, interruption))
+                .setUsageHelpWidth(WIDTH)
+                .setParameterExceptionHandler(Main::pointToHelp)
+                .setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, command));
+    }
+
+    private static TrialSource trials(Scenario scenario) {
+        throw new UnsupportedOperationException("trials are not wired yet: " + scenario.name());
+    }
+
+    private static int pointToHelp(ParameterException failure, String[] arguments) {
+        CommandLine command = failure.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(failure.getMessage());
+        UnmatchedArgumentException.printSuggestions(failure, err);
+        err.println("    " + command.getCommandSpec().qualifiedName() + " --help tells more.");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static int explain(Exception failure, CommandLine command) {
+        PrintWriter err = command.getErr();
+        if (failure instanceof ScenarioProblems problems) {
+            ProblemList.print(problems, err);
+            return ExitCode.BAD_INPUT;
+        }
+        if (failure instanceof NotWritten) {
+            err.println(failure.getMessage());
+            return ExitCode.NOT_WRITTEN;
+        }
+        err.println("ionohaul failed. This should not have happened; please report it with the lines below.");
+        failure.printStackTrace(err);
+        return ExitCode.FAILED;
+    }
+}

@@ -1,0 +1,36 @@
+package org.ionohaul.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Thrown when results can't be written, with what to do about it. */
+final class NotWritten extends Exception {
+    private static final long serialVersionUID = 1;
+
+    NotWritten(Path folder, IOException cause) {
+        super("Cannot write results to " + folder + ": " + reason(cause)
+                + "\n    Name another folder with --out, or make room or rights there. Earlier results are untouched.");
+        initCause(cause);
+    }
+
+    private static String reason(IOException cause) {
+        if (cause instanceof AccessDeniedException denied) {
+            return "no right to write to " + denied.getFile();
+        }
+        if (cause instanceof FileAlreadyExistsException exists) {
+            return exists.getFile() + " is in the way";
+        }
+        if (cause instanceof FileSystemException failure && failure.getReason() != null) {
+            return failure.getReason() + " (" + failure.getFile() + ")";
+        }
+        if (cause instanceof NoSuchFileException missing) {
+            return missing.getFile() + " cannot be made";
+        }
+        return Optional.ofNullable(cause.getMessage()).orElse(cause.toString());
+    }
+}

@@ -1,0 +1,39 @@
+package org.ionohaul.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which scenario, and what to change in it for this once. */
+final class ScenarioChoice {
+    @Parameters(paramLabel = "FILE", description = "The scenario file; its modes lie in the folder modes beside it.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--set",
+            paramLabel = "KEY=VALUE",
+            description = "Takes this value instead of the file's, such as --set near.snr=\"9 dB\"; may be repeated.")
+    private Map<String, String> changes = new LinkedHashMap<>();
+
+    /** Returns the scenario with the changes made. */
+    Scenario read() throws ScenarioProblems {
+        return read(Map.of());
+    }
+
+    /** Returns the scenario with the changes made, and these besides. */
+    Scenario read(Map<String, String> more) throws ScenarioProblems {
+        Map<String, String> all = new LinkedHashMap<>(changes);
+        all.putAll(more);
+        return ScenarioReader.read(file, all);
+    }
+
+    /** Returns the scenario's file. */
+    Path file() {
+        return file;
+    }
+}

@@ -1,0 +1,164 @@
+package org.ionohaul.cli;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.ProgressCurve;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.TimeBudget;
+import org.ionohaul.study.TrialSource;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+/** The program as its user meets it, with sessions that take as many minutes as their trial's number. */
+final class MainTest {
+    private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
+    private static final long MINUTE = 60_000_000_000L;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private final Interruption interruption = Interruption.never();
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private int run(String... arguments) {
+        CommandLine program = Main.commandLine(this::trials, interruption);
+        program.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        return program.execute(arguments);
+    }
+
+    private TrialSource trials(Scenario scenario) {
+        int sessions = scenario.modes().size()
+                * scenario.transfers().stream()
+                        .mapToInt(it -> it.directions().size())
+                        .sum();
+        return trial -> {
+            if (trial == 20) {
+                interruption.ask();
+            }
+            return Collections.nCopies(sessions, session(trial + 1));
+        };
+    }
+
+    private static SessionResult session(long minutes) {
+        long at = minutes * MINUTE;
+        Map<Cause, Long> budget = new EnumMap<>(Cause.class);
+        budget.put(Cause.NEW_PAYLOAD, at);
+        return new SessionResult(
+                Outcome.CLOSED,
+                at,
+                OptionalLong.of(at),
+                OptionalLong.of(at),
+                OptionalLong.of(at),
+                List.of(OptionalLong.of(at)),
+                ProgressCurve.of(new long[] {at}, new long[] {1}),
+                TimeBudget.of(budget),
+                List.of(new LevelUse(at, 1, 0)),
+                0,
+                1,
+                0);
+    }
+
+    private String[] study(String... more) {
+        return java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(
+                                "study", DEMO.toString(), "--out", folder.toString(), "--threads", "1"),
+                        java.util.stream.Stream.of(more))
+                .toArray(String[]::new);
+    }
+
+    @Test
+    void aStudyPrintsTheAnswerAndWritesThreeFiles() throws IOException {
+        assertEquals(ExitCode.DONE, run(study("--trials", "10")), err::toString);
+        Path results = folder.resolve("river-watch-41");
+        assertAll(
+                () -> assertTrue(out.toString().contains("9 of 10 evenings"), out::toString),
+                () -> assertTrue(Files.exists(results.resolve("report.html"))),
+                () -> assertTrue(Files.exists(results.resolve("summary.json"))),
+                () -> assertTrue(Files.exists(results.resolve("trials.csv"))),
+                () -> assertEquals("", err.toString(), "no progress bar when nobody watches"));
+        assertTrue(Files.readString(results.resolve("summary.json")).contains("modes/brisk-comb.toml"));
+    }
+
+    @Test
+    void theSeedOfTheCommandLineNamesTheFolder() {
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--seed", "7")));
+        assertTrue(Files.isDirectory(folder.resolve("river-watch-7")));
+    }
+
+    @Test
+    void anInterruptedStudyKeepsWhatIsDoneAndSaysSo() throws IOException {
+        assertEquals(ExitCode.PARTIAL, run(study("--trials", "100")));
+        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 100 evenings."), out::toString);
+        assertTrue(
+                Files.readString(folder.resolve("river-watch-41/summary.json")).contains("\"partial\" : true"));
+    }
+
+    @Test
+    void aStudyThatCannotWriteSaysSoBeforeItSimulates() throws IOException {
+        Files.writeString(folder.resolve("river-watch-41"), "someone's notes");
+        assertEquals(ExitCode.NOT_WRITTEN, run(study("--trials", "10")));
+        assertTrue(err.toString().startsWith("Cannot write results to "), err::toString);
+        assertEquals("", out.toString());
+        assertEquals("someone's notes", Files.readString(folder.resolve("river-watch-41")));
+    }
+
+    @Test
+    void problemsOfTheScenarioAreListedWithTheirPlaceAndNothingIsWritten() throws IOException {
+        Path bad = folder.resolve("bad.toml");
+        Files.writeString(bad, Files.readString(DEMO).replace("seed = 41", "sead = 41\nhorizn = 3"));
+        assertEquals(ExitCode.BAD_INPUT, run("study", bad.toString(), "--out", folder.toString()));
+        assertTrue(err.toString().contains("bad.toml:6:"), err::toString);
+        assertTrue(err.toString().contains("sead"), err::toString);
+        assertTrue(err.toString().contains("horizn"), err::toString);
+        assertFalse(Files.exists(folder.resolve("bad-1")));
+    }
+
+    @Test
+    void checkSaysWhenAScenarioIsInOrder() {
+        assertEquals(ExitCode.DONE, run("check", DEMO.toString()));
+        assertTrue(out.toString().contains("in order. 4 modes"), out::toString);
+    }
+
+    @Test
+    void aMissingScenarioIsBadInput() {
+        assertEquals(
+                ExitCode.BAD_INPUT, run("check", folder.resolve("none.toml").toString()));
+        assertTrue(err.toString().contains("none.toml"), err::toString);
+    }
+
+    @Test
+    void aWrongCommandLineIsBadInputAndPointsToTheHelp() {
+        assertEquals(ExitCode.BAD_INPUT, run("study"));
+        assertEquals(ExitCode.BAD_INPUT, run("studdy", "x"));
+        assertEquals(ExitCode.BAD_INPUT, run(study("--trials", "many")));
+        assertEquals(ExitCode.BAD_INPUT, run(study("--threads", "0")));
+        assertTrue(err.toString().contains("ionohaul study --help"), err::toString);
+    }
+
+    @Test
+    void theHelpFitsATerminalAndNamesTheExitCodes() {
+        assertEquals(ExitCode.DONE, run("--help"));
+        assertEquals(ExitCode.DONE, run("study", "--help"));
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+        assertTrue(out.toString().contains("interrupted"));
+    }
+}
