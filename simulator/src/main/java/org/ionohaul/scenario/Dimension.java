@@ -108,16 +108,19 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
 
     private String wrongUnit(String text, String symbol) {
         return ALL.stream()
-                .filter(other -> other.unit(symbol).isPresent())
+                .filter(other -> other.nearly(symbol).isPresent())
                 .findFirst()
+                .filter(other -> !equals(other))
                 .map(other -> "\"" + text + "\" is " + other.words + ", not " + words)
                 .orElseGet(() -> "unit \"" + symbol + "\" in \"" + text + "\" is unknown");
     }
 
     private String suggestion(String symbol) {
-        return Spelling.nearest(symbol, symbols())
-                .map(near -> "did you mean \"" + near + "\"?")
-                .orElseGet(this::remedy);
+        return nearly(symbol).map(near -> "did you mean \"" + near + "\"?").orElseGet(this::remedy);
+    }
+
+    private Optional<String> nearly(String symbol) {
+        return symbols().stream().filter(symbol::equalsIgnoreCase).findFirst();
     }
 
     private List<String> symbols() {

@@ -1,7 +1,6 @@
 package org.ionohaul.scenario;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +25,9 @@ final class Document {
     /** What stands for the file in a problem with a value that came from no file. */
     static final String OVERRIDES = "--set";
 
+    /** Broken on purpose, so that the keys of a file that can't be read are not called missing. */
+    private static final String UNREADABLE = "=";
+
     private final String name;
     private final TomlParseResult content;
     private final Map<String, Object> overrides;
@@ -45,31 +47,40 @@ final class Document {
         this.overrides = overrides;
         this.overridePrefix = overridePrefix;
         this.problems = problems;
-        content.errors().forEach(this::addSyntaxError);
     }
 
     /**
-     * Opens a file.
+     * Opens a file. That it can't be read is a problem like others.
      *
      * @param overrides values that replace those of the file, by full key, written as in TOML or as plain text
      * @param overridePrefix what the user wrote before those keys, for messages
      * @param problems where problems go
-     * @throws UncheckedIOException if the file can't be read
      */
     static Document open(Path file, Map<String, String> overrides, String overridePrefix, Set<Problem> problems) {
         Map<String, Object> values = new LinkedHashMap<>();
         overrides.forEach((key, text) -> values.put(key, valueOf(text)));
-        return new Document(file.toString(), Toml.parse(textOf(file)), values, overridePrefix, problems);
+        try {
+            TomlParseResult content = Toml.parse(Files.readString(file));
+            Document document = new Document(file.toString(), content, values, overridePrefix, problems);
+            content.errors().forEach(document::addSyntaxError);
+            return document;
+        } catch (IOException e) {
+            problems.add(new Problem(
+                    file.toString(),
+                    0,
+                    0,
+                    "",
+                    reason(file, e),
+                    TomlFolder.of(file).advice(file)));
+            return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, problems);
+        }
     }
 
-    private static String textOf(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (CharacterCodingException e) {
-            throw new UncheckedIOException(file + " is not a text file in UTF-8", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(file + " can't be read", e);
+    private static String reason(Path file, IOException cause) {
+        if (!Files.exists(file)) {
+            return "there is no such file";
         }
+        return cause instanceof CharacterCodingException ? "is not a text file in UTF-8" : "can't be read: " + cause;
     }
 
     private static Object valueOf(String text) {
@@ -87,9 +98,10 @@ final class Document {
         return Section.of(this, "", content, TomlPosition.positionAt(1, 1), group);
     }
 
-    /** Returns whether missing keys may just be victims of an error of syntax. */
+    /** Returns whether missing keys may just be victims of an error of syntax (a key defined twice makes none). */
     boolean isBroken() {
-        return content.hasErrors();
+        return content.errors().stream()
+                .anyMatch(error -> !String.valueOf(error.getMessage()).contains(" previously defined at "));
     }
 
     /** Returns the value that replaces the one of a key, if there is one. */

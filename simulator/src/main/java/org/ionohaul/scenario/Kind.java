@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What may stand after a key, and how it is read.
@@ -19,6 +20,8 @@ import java.util.regex.Pattern;
 record Kind<T>(String words, Reading<T> reading) {
     private static final Pattern FRACTION = Pattern.compile("(\\d+)\\s*/\\s*(\\d+)");
     private static final Pattern PERCENT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*%");
+
+    private static final double LONGEST_SECONDS = 1000 * 3600;
 
     /** Turns a value of the file into one of the program. */
     @FunctionalInterface
@@ -84,6 +87,9 @@ record Kind<T>(String words, Reading<T> reading) {
                     return Double.parseDouble(fraction.group(1)) / Long.parseLong(fraction.group(2));
                 }
             }
+            if (value instanceof Number number) {
+                requireFinite(number);
+            }
             throw new WrongValue(shown(value) + " is not a share", "write a share such as 0.25, \"25 %\" or \"1/4\"");
         });
     }
@@ -93,7 +99,8 @@ record Kind<T>(String words, Reading<T> reading) {
             if (value instanceof String text) {
                 return dimension.read(text);
             }
-            if (value instanceof Number) {
+            if (value instanceof Number number) {
+                requireFinite(number);
                 throw new WrongValue(
                         value + " has no unit",
                         "write it in quotation marks with its unit, such as \"" + dimension.example() + "\"");
@@ -103,7 +110,12 @@ record Kind<T>(String words, Reading<T> reading) {
     }
 
     static Kind<Long> nanos() {
-        return quantity(Dimension.TIME).map("a time", seconds -> Math.round(seconds * 1e9));
+        return quantity(Dimension.TIME).map("a time", seconds -> {
+            if (seconds <= LONGEST_SECONDS) {
+                return Math.round(seconds * 1e9);
+            }
+            throw new WrongValue("is longer than 1000 h", Dimension.TIME.remedy());
+        });
     }
 
     /** Returns a size in whole bytes, up to a gigabyte. */
@@ -173,8 +185,17 @@ record Kind<T>(String words, Reading<T> reading) {
                 .toLowerCase(Locale.ROOT);
     }
 
+    private static void requireFinite(Number number) throws WrongValue {
+        if (!Double.isFinite(number.doubleValue())) {
+            throw new WrongValue(number + " is not a finite number", "write a finite number");
+        }
+    }
+
     /** Returns a value as it stands in the file. */
     static String shown(Object value) {
+        if (value instanceof List<?> list) {
+            return list.stream().map(Kind::shown).collect(Collectors.joining(", ", "[", "]"));
+        }
         return value instanceof String text ? "\"" + text + "\"" : String.valueOf(value);
     }
 }

@@ -1,6 +1,5 @@
 package org.ionohaul.scenario;
 
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -9,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.StationTimes;
 
@@ -43,7 +41,7 @@ public final class ScenarioReader {
      */
     public static Scenario read(Path file, Map<String, String> overrides) throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader();
-        return reader.allOrProblems(file, () -> reader.scenario(file, overrides));
+        return reader.orProblems(reader.scenario(file, overrides));
     }
 
     /**
@@ -53,17 +51,12 @@ public final class ScenarioReader {
      */
     public static Mode readMode(Path file) throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader();
-        return reader.allOrProblems(file, () -> reader.mode(file, Map.of()));
+        return reader.orProblems(reader.mode(file, Map.of()));
     }
 
-    private <T> T allOrProblems(Path file, Supplier<T> reading) throws ScenarioProblems {
-        try {
-            T read = reading.get();
-            if (problems.isEmpty()) {
-                return read;
-            }
-        } catch (UncheckedIOException e) {
-            problems.add(new Problem(file.toString(), 0, 0, "", String.valueOf(e.getMessage()), ""));
+    private <T> T orProblems(T read) throws ScenarioProblems {
+        if (problems.isEmpty()) {
+            return read;
         }
         throw new ScenarioProblems(List.copyOf(problems));
     }
@@ -78,11 +71,11 @@ public final class ScenarioReader {
         Described<SkyConditions> sky =
                 new SkyReader(top.get(ScenarioFormat.CLOCK)).sky(top.part(ScenarioFormat.SKY), near, far);
         List<Transfer> transfers = transfers(top);
-        List<Mode> modes = modes(top, ModeFolder.beside(file), overrides);
+        List<Mode> modes = modes(top, TomlFolder.ofModesBeside(file), overrides);
         Station nearStation = station(near);
         Station farStation = station(far);
         Scenario scenario = top.build(() -> new Scenario(
-                ModeFolder.nameOf(file),
+                TomlFolder.nameOf(file),
                 top.get(ScenarioFormat.TITLE),
                 top.get(ScenarioFormat.SEED),
                 top.get(ScenarioFormat.TRIALS),
@@ -144,15 +137,17 @@ public final class ScenarioReader {
                 end.find(ScenarioFormat.PATIENCE).orElse(Double.POSITIVE_INFINITY)));
     }
 
-    private List<Mode> modes(Section top, ModeFolder folder, Map<String, String> overrides) {
+    private List<Mode> modes(Section top, TomlFolder folder, Map<String, String> overrides) {
         List<String> names = top.get(ScenarioFormat.MODES);
         List<Mode> modes = new ArrayList<>();
-        for (String name : names) {
+        for (int i = 0; i < names.size(); i++) {
+            String name = names.get(i);
             if (folder.names().contains(name)) {
                 modes.add(mode(folder.file(name), overridesOf(name, overrides)));
             } else if (top.has(ScenarioFormat.MODES)) {
-                top.problem(
+                top.problemOfEntry(
                         ScenarioFormat.MODES,
+                        i,
                         "there is no mode file " + folder.file(name),
                         Spelling.advice(name, folder.names()));
             }
@@ -184,7 +179,7 @@ public final class ScenarioReader {
     }
 
     private Mode mode(Path file, Map<String, String> overrides) {
-        String name = ModeFolder.nameOf(file);
+        String name = TomlFolder.nameOf(file);
         Document document = Document.open(file, overrides, MODE_PREFIX + name + ".", problems);
         Mode mode = ModeReader.read(name, document);
         document.refuseUnusedOverrides();

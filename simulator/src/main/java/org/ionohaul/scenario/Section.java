@@ -113,7 +113,7 @@ final class Section {
     /** Returns the value of a key that may be uncertain, with its name. */
     Input input(Key<Uncertain> key) {
         Input input = new Input(fullKey(key.name()), get(key));
-        if (!(input.value() instanceof Uncertain.Known)) {
+        if (Uncertain.isUncertain(input.value())) {
             document.noteUncertain(input.key());
         }
         return input;
@@ -234,7 +234,10 @@ final class Section {
         Matcher limit = LIMIT.matcher(reason);
         Optional<Key<?>> guilty = limit.matches() ? keyOf(limit.group(1)) : Optional.empty();
         if (guilty.isPresent()) {
-            problem(guilty.get(), inKeys(limit.group(2)) + ", but is " + Kind.shown(shownValue(guilty.get())), "");
+            problem(
+                    guilty.get(),
+                    inKeys(limit.group(2)) + ", but is " + Kind.shown(shownValue(guilty.get())),
+                    remedy(guilty.get()));
             replaced.add(guilty.get().name());
         } else if (replaced.size() < group.keys().size()) {
             problem(inKeys(reason), "");
@@ -242,6 +245,12 @@ final class Section {
         } else {
             throw new IllegalStateException("the examples of [" + path + "] don't go together: " + reason, cause);
         }
+    }
+
+    private String remedy(Key<?> key) {
+        return find(key).filter(Uncertain::isUncertain).isPresent()
+                ? "every value that can be drawn must be possible: narrow the distribution"
+                : "";
     }
 
     private Optional<Key<?>> keyOf(String component) {
@@ -266,6 +275,14 @@ final class Section {
     /** Adds a problem with the value of a key. */
     void problem(Key<?> key, String message, String remedy) {
         document.add(positionOf(key.name()), fullKey(key.name()), message, remedy);
+    }
+
+    /** Adds a problem with one entry of a key's list. */
+    void problemOfEntry(Key<?> key, int index, String message, String remedy) {
+        Object value = table.get(List.of(key.name()));
+        boolean isInFile = value instanceof TomlArray array && index < array.size();
+        TomlPosition place = isInFile ? ((TomlArray) value).inputPositionOf(index) : positionOf(key.name());
+        document.add(place, fullKey(key.name()), message, remedy);
     }
 
     /** Adds a problem with the section as a whole. */

@@ -100,23 +100,24 @@ final class SkyReader {
         List<Input> rises = new ArrayList<>();
         Optional<Double> earlier = Optional.empty();
         for (Section point : points) {
+            Input rise = rise(point);
             double at = point.get(ScenarioFormat.AT).afterSend(sendClockSeconds, earlier.orElse(0.0));
             if (earlier.isPresent() && !(at > earlier.get())) {
                 point.problem(
                         ScenarioFormat.AT, "is not later than the point before", "put the points in order of time");
             } else {
                 times.add(at);
-                rises.add(rise(point, at));
+                rises.add(rise);
                 earlier = Optional.of(at);
             }
         }
         return draws -> schedule(times, rises, draws);
     }
 
-    private static Input rise(Section point, double at) {
+    private static Input rise(Section point) {
         return point.build(() -> {
             Input rise = point.input(ScenarioFormat.RISE);
-            Described<Schedule.Point> described = draws -> new Schedule.Point(at, rise.in(draws));
+            Described<Schedule.Point> described = draws -> new Schedule.Point(0, rise.in(draws));
             described.tried();
             return rise;
         });

@@ -1,7 +1,7 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
-import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
 
 /** A number of a scenario that may not be known exactly; drawn once a trial. */
 public sealed interface Uncertain {
@@ -11,6 +11,11 @@ public sealed interface Uncertain {
      * @param probability above 0, below 1
      */
     double quantile(double probability);
+
+    /** Returns whether something is a number that is not exactly known. */
+    static boolean isUncertain(Object value) {
+        return value instanceof Uncertain && !(value instanceof Known);
+    }
 
     /**
      * A known number.
@@ -25,7 +30,8 @@ public sealed interface Uncertain {
     }
 
     /**
-     * A number known to within a normal error, written {@code "12 dB ± 3 dB"}.
+     * A number known to within a normal error, written {@code "12 dB ± 3 dB"}; cut off at three standard deviations
+     * either way, so that no trial meets an absurd value.
      *
      * @param mean the centre
      * @param deviation the standard deviation, positive
@@ -33,7 +39,8 @@ public sealed interface Uncertain {
     record Normal(double mean, double deviation) implements Uncertain {
         @Override
         public double quantile(double probability) {
-            return NormalDistribution.of(mean, deviation).inverseCumulativeProbability(probability);
+            return TruncatedNormalDistribution.of(mean, deviation, mean - 3 * deviation, mean + 3 * deviation)
+                    .inverseCumulativeProbability(probability);
         }
     }
 

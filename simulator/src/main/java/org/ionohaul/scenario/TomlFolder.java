@@ -1,23 +1,27 @@
 package org.ionohaul.scenario;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A folder of mode files, where a mode's name is its file's name without the ending.
+ * A folder of scenario or mode files, each known by its file's name without the ending.
  *
  * @param path the folder; it need not exist
  */
-record ModeFolder(Path path) {
+record TomlFolder(Path path) {
     private static final String ENDING = ".toml";
 
+    /** Returns the folder in which a file lies. */
+    static TomlFolder of(Path file) {
+        return new TomlFolder(file.resolveSibling(""));
+    }
+
     /** Returns the folder of mode files that belongs to a scenario file. */
-    static ModeFolder beside(Path scenarioFile) {
-        return new ModeFolder(scenarioFile.resolveSibling("modes"));
+    static TomlFolder ofModesBeside(Path scenarioFile) {
+        return new TomlFolder(scenarioFile.resolveSibling("modes"));
     }
 
     /** Returns a file's name without its ending. */
@@ -26,23 +30,25 @@ record ModeFolder(Path path) {
         return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
     }
 
-    /** Returns the names of the modes in it, in alphabetical order. */
+    /** Returns the names of the files in it, in alphabetical order; none if it can't be read. */
     List<String> names() {
-        if (!Files.isDirectory(path)) {
-            return List.of();
-        }
         try (Stream<Path> files = Files.list(path)) {
             return files.filter(file -> file.toString().endsWith(ENDING))
-                    .map(ModeFolder::nameOf)
+                    .map(TomlFolder::nameOf)
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            throw new UncheckedIOException(path + " can't be read", e);
+            return List.of();
         }
     }
 
-    /** Returns the file that describes a mode. */
+    /** Returns the file of a name. */
     Path file(String name) {
         return path.resolve(name + ENDING);
+    }
+
+    /** Returns advice for someone who named a file that is not there. */
+    String advice(Path missing) {
+        return Spelling.advice(nameOf(missing), names());
     }
 }
