@@ -1,5 +1,6 @@
 package org.ionohaul.scenario;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -20,39 +21,41 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
             "a time",
             "20 min",
             false,
-            new Unit("s", 1),
-            new Unit("min", 60),
-            new Unit("h", 3600),
-            new Unit("ms", 1e-3),
-            new Unit("µs", 1e-6),
-            new Unit("us", 1e-6));
+            unit("s", "1"),
+            unit("min", "60"),
+            unit("h", "3600"),
+            unit("ms", "1e-3"),
+            unit("µs", "1e-6"),
+            unit("us", "1e-6"));
     static final Dimension SIZE = of(
             "a size",
             "64 kB",
             false,
-            new Unit("B", 1),
-            new Unit("kB", 1e3),
-            new Unit("MB", 1e6),
-            new Unit("KiB", 1024),
-            new Unit("MiB", 1024 * 1024));
-    static final Dimension RATIO = of("a ratio in dB", "14 dB", true, new Unit("dB", 1));
+            unit("B", "1"),
+            unit("kB", "1e3"),
+            unit("MB", "1e6"),
+            unit("KiB", "1024"),
+            unit("MiB", "1048576"));
+    static final Dimension RATIO = of("a ratio in dB", "14 dB", true, unit("dB", "1"));
     static final Dimension FREQUENCY = of(
             "a frequency",
             "2.4 kHz",
             true,
-            new Unit("Hz", 1),
-            new Unit("kHz", 1e3),
-            new Unit("MHz", 1e6),
-            new Unit("mHz", 1e-3));
-    static final Dimension SYMBOL_RATE = of("a symbol rate", "120 Bd", false, new Unit("Bd", 1), new Unit("kBd", 1e3));
-    static final Dimension DISTANCE = of("a distance", "70 km", false, new Unit("km", 1e3), new Unit("m", 1));
-    static final Dimension RATE =
-            of("a number of times an hour", "6 /h", false, new Unit("/h", 1), new Unit("/min", 60));
+            unit("Hz", "1"),
+            unit("kHz", "1e3"),
+            unit("MHz", "1e6"),
+            unit("mHz", "1e-3"));
+    static final Dimension SYMBOL_RATE = of("a symbol rate", "120 Bd", false, unit("Bd", "1"), unit("kBd", "1e3"));
+    static final Dimension GAIN = of("an antenna gain", "-3 dBi", true, unit("dBi", "1"));
+    static final Dimension ABSOLUTE_LEVEL = of("a level in dBm", "-97 dBm", true, unit("dBm", "1"));
+    static final Dimension POWER = of("a power", "100 W", false, unit("W", "1"), unit("kW", "1e3"), unit("mW", "1e-3"));
+    static final Dimension DISTANCE = of("a distance", "70 km", false, unit("km", "1e3"), unit("m", "1"));
+    static final Dimension RATE = of("a number of times an hour", "6 /h", false, unit("/h", "1"), unit("/min", "60"));
     static final Dimension WIDENING =
-            of("a widening of belief", "0.4 dB/√s", false, new Unit("dB/√s", 1), new Unit("dB/sqrt(s)", 1));
+            of("a widening of belief", "0.4 dB/√s", false, unit("dB/√s", "1"), unit("dB/sqrt(s)", "1"));
 
     private static final List<Dimension> ALL =
-            List.of(TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, DISTANCE, RATE, WIDENING);
+            List.of(TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, GAIN, ABSOLUTE_LEVEL, POWER, DISTANCE, RATE, WIDENING);
     private static final Pattern TERM =
             Pattern.compile("([+\\-−]?\\d+(?:\\.\\d+)?)\\s*([^\\s\\d+\\-−.,][^\\s\\d]*)?\\s*");
 
@@ -62,7 +65,11 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
      * @param symbol how it is written
      * @param factor how many of the dimension's first-named unit it is
      */
-    record Unit(String symbol, double factor) {}
+    record Unit(String symbol, BigDecimal factor) {}
+
+    private static Unit unit(String symbol, String factor) {
+        return new Unit(symbol, new BigDecimal(factor));
+    }
 
     private static Dimension of(String words, String example, boolean mayBeNegative, Unit... units) {
         return new Dimension(words, example, mayBeNegative, List.of(units));
@@ -76,22 +83,22 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
     double read(String text) throws WrongValue {
         String stripped = text.strip();
         Matcher term = TERM.matcher(stripped);
-        double sum = 0;
+        BigDecimal sum = BigDecimal.ZERO;
         int end = 0;
         while (term.find() && term.start() == end) {
-            sum += Double.parseDouble(term.group(1).replace('−', '-')) * factor(text, term.group(2));
+            sum = sum.add(new BigDecimal(term.group(1).replace('−', '-')).multiply(factor(text, term.group(2))));
             end = term.end();
         }
         if (end == 0 || end != stripped.length()) {
             throw new WrongValue("\"" + text + "\" is not " + words, remedy());
         }
-        if (sum < 0 && !mayBeNegative) {
+        if (sum.signum() < 0 && !mayBeNegative) {
             throw new WrongValue("\"" + text + "\" is negative", remedy());
         }
-        return sum;
+        return sum.doubleValue();
     }
 
-    private double factor(String text, @Nullable String symbol) throws WrongValue {
+    private BigDecimal factor(String text, @Nullable String symbol) throws WrongValue {
         if (symbol == null) {
             throw new WrongValue("\"" + text + "\" has no unit", remedy());
         }

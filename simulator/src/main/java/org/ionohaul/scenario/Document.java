@@ -31,7 +31,7 @@ final class Document {
     private final String name;
     private final TomlParseResult content;
     private final Map<String, Object> overrides;
-    private final Set<String> askedKeys = new TreeSet<>();
+    private final Set<String> validKeys = new TreeSet<>();
     private final String overridePrefix;
     private final Set<Problem> problems;
     private final Set<String> uncertainKeys = new TreeSet<>();
@@ -104,9 +104,13 @@ final class Document {
                 .anyMatch(error -> !String.valueOf(error.getMessage()).contains(" previously defined at "));
     }
 
+    /** Notes that a key may stand in the file. */
+    void noteValid(String fullKey) {
+        validKeys.add(fullKey);
+    }
+
     /** Returns the value that replaces the one of a key, if there is one. */
     Optional<Object> override(String fullKey) {
-        askedKeys.add(fullKey);
         return Optional.ofNullable(overrides.get(fullKey));
     }
 
@@ -131,11 +135,11 @@ final class Document {
                         : new Problem(name, position.line(), position.column(), key, message, remedy));
     }
 
-    /** Adds a problem for each replacing value that no key has asked for; call when everything has been read. */
+    /** Adds a problem for each replacing value whose key may not stand in the file; call when everything has been read. */
     void refuseUnusedOverrides() {
         for (String key : overrides.keySet()) {
-            if (!askedKeys.contains(key)) {
-                String remedy = Spelling.nearest(key, askedKeys)
+            if (!validKeys.contains(key)) {
+                String remedy = Spelling.nearest(key, validKeys)
                         .map(near -> "did you mean \"" + overridePrefix + near + "\"?")
                         .orElse("");
                 add(TomlPosition.positionAt(1, 1), key, "there is no such key", remedy);

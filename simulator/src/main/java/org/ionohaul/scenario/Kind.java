@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.ionohaul.channel.MeterReading;
 
 /**
  * What may stand after a key, and how it is read.
@@ -130,7 +131,28 @@ record Kind<T>(String words, Reading<T> reading) {
 
     /** Returns a number of the given dimension that may be uncertain. */
     static Kind<Uncertain> uncertain(Dimension dimension) {
-        return new UncertainReading(quantity(dimension), dimension.example()).kind();
+        Kind<Double> number = quantity(dimension);
+        return new UncertainReading(number, number, dimension.example()).kind();
+    }
+
+    /** Returns a level at the receiver's input in dBm: what its meter shows or dBm themselves; may be uncertain. */
+    static Kind<Uncertain> meterOrDbm() {
+        Kind<Double> reading = new Kind<>("a meter reading or a level in dBm", value -> {
+            String text = String.valueOf(value).strip();
+            return text.startsWith("S")
+                    ? meterDbm(text)
+                    : quantity(Dimension.ABSOLUTE_LEVEL).read(value);
+        });
+        return new UncertainReading(reading, quantity(Dimension.RATIO), "S7").kind();
+    }
+
+    private static double meterDbm(String text) throws WrongValue {
+        try {
+            return MeterReading.parse(text).dbm();
+        } catch (IllegalArgumentException e) {
+            throw new WrongValue(
+                    "\"" + text + "\" is no meter reading", "a meter shows S1 to S9, then S9+10 and so on up to S9+99");
+        }
     }
 
     /** Returns a choice of an enumeration's constants by their names in small letters. */

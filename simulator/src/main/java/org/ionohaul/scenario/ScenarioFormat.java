@@ -1,6 +1,10 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import org.ionohaul.channel.Congestion;
+import org.ionohaul.channel.Decibels;
+import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.NoiseEnvironment;
 
 /** The keys of a scenario file: what the reader accepts and the manual lists. */
 final class ScenarioFormat {
@@ -89,7 +93,51 @@ final class ScenarioFormat {
             "snrDb",
             Kind.uncertain(Dimension.RATIO),
             "14 dB",
-            "Median SNR in 3 kHz at this end when the other sends a steady carrier at full power.");
+            "Median SNR in 3 kHz at this end when the other sends a steady carrier at full power, when send is pressed.");
+    static final Key<Uncertain> SIGNAL = Key.of(
+            "signal",
+            "signal",
+            Kind.meterOrDbm(),
+            "S7",
+            "In place of snr: how strong the other station's steady carrier is here, as a meter reading or in dBm.");
+    static final Key<Uncertain> NOISE = Key.of(
+            "noise",
+            "noise",
+            Kind.meterOrDbm(),
+            "-103 dBm",
+            "In place of snr: the noise in a receiver 3 kHz wide, as a meter reading or in dBm.");
+    static final Key<NoiseEnvironment> NOISE_ENVIRONMENT = Key.of(
+            "noise-environment",
+            "noise-environment",
+            Kind.choice(NoiseEnvironment.class),
+            "rural",
+            "In place of noise: the category of ITU-R P.372, whose spread over time is drawn once a trial; needs the"
+                    + " sky's frequency.");
+    static final Key<Double> TRANSMITTER_POWER = Key.of(
+            "power",
+            "powerDbm",
+            Kind.quantity(Dimension.POWER).map("a power", watts -> {
+                if (watts > 0 && watts <= 1e6) {
+                    return Decibels.ofRatio(1000 * watts);
+                }
+                throw new WrongValue("must be above 0 and at most 1000 kW", Dimension.POWER.remedy());
+            }),
+            "100 W",
+            "Peak envelope power of this station; gives the other end its signal where that states neither snr nor"
+                    + " signal.");
+    static final Key<Uncertain> ANTENNA_GAIN = Key.of(
+                    "antenna-gain",
+                    "receiveGainDbi",
+                    Kind.uncertain(Dimension.GAIN),
+                    "-3 dBi",
+                    "Gain of this station's antenna towards the path, for sending and receiving.")
+            .otherwise("0 dBi");
+    static final Key<Congestion> CONGESTION = Key.of(
+            "congestion",
+            "congestion",
+            Kind.choice(Congestion.class),
+            "busy-evening",
+            "How crowded the frequency is at this end, in plain words; more can be added under interference.");
 
     static final Key<Double> IMPULSE_SHARE =
             Key.of("share", "probability", Kind.share(), "2 %", "Share of slots with an impulse, from 0 to 1.");
@@ -216,7 +264,27 @@ final class ScenarioFormat {
             POWER,
             DOPPLER_SHIFT,
             DOPPLER_SPREAD);
-    static final Group SKY = Group.of("sky", "What lies between the ends.").with(PATH, SLOW_VARIATION, TREND_POINT);
+    static final Key<FadingCondition> CONDITION = Key.of(
+            "condition",
+            "condition",
+            Kind.choice(FadingCondition.class),
+            "mid-latitude-disturbed-nvis",
+            "The paths by the name of a standard condition (ITU-R F.1487, F.520); in place of path.");
+    static final Key<Double> FREQUENCY = Key.of(
+            "frequency",
+            "frequencyHz",
+            Kind.quantity(Dimension.FREQUENCY),
+            "3.6 MHz",
+            "Carrier frequency; needed by power and noise-environment.");
+    static final Key<Uncertain> LOSSES = Key.of(
+                    "losses",
+                    "lossesDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "12 dB",
+                    "What the path takes beyond spreading: absorption, polarisation, ground, feeders; used with power.")
+            .otherwise("0 dB");
+    static final Group SKY = Group.of("sky", "What lies between the ends.", CONDITION, FREQUENCY, LOSSES)
+            .with(PATH, SLOW_VARIATION, TREND_POINT);
 
     static final Group TOP = Group.of("", "The top of the file.", TITLE, SEED, TRIALS, HORIZON, CLOCK, DISTANCE, MODES)
             .with(TRANSFER, NEAR, FAR, SKY);
@@ -224,6 +292,18 @@ final class ScenarioFormat {
     private ScenarioFormat() {}
 
     private static Group end(String name, String meaning) {
-        return Group.of(name, meaning, END_NAME, SNR, PATIENCE).with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION);
+        return Group.of(
+                        name,
+                        meaning,
+                        END_NAME,
+                        SNR,
+                        SIGNAL,
+                        NOISE,
+                        NOISE_ENVIRONMENT,
+                        TRANSMITTER_POWER,
+                        ANTENNA_GAIN,
+                        CONGESTION,
+                        PATIENCE)
+                .with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION);
     }
 }

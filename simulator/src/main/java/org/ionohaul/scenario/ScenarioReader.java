@@ -68,8 +68,8 @@ public final class ScenarioReader {
         Section top = document.top(ScenarioFormat.TOP);
         Section near = top.part(ScenarioFormat.NEAR);
         Section far = top.part(ScenarioFormat.FAR);
-        Described<SkyConditions> sky =
-                new SkyReader(top.get(ScenarioFormat.CLOCK)).sky(top.part(ScenarioFormat.SKY), near, far);
+        SkyReader reader = new SkyReader(top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.DISTANCE));
+        Described<SkyConditions> sky = reader.sky(top.part(ScenarioFormat.SKY), near, far);
         List<Transfer> transfers = transfers(top);
         List<Mode> modes = modes(top, TomlFolder.ofModesBeside(file), overrides);
         Station nearStation = station(near);

@@ -48,11 +48,12 @@ final class Section {
     /** Returns a section over a table, after refusing keys that its group doesn't have. */
     static Section of(Document document, String path, TomlTable table, TomlPosition position, Group group) {
         Section section = new Section(document, path, table, position, group, false, null);
-        section.refuseUnknownKeys();
+        section.checkKeys();
         return section;
     }
 
-    private void refuseUnknownKeys() {
+    private void checkKeys() {
+        group.keys().forEach(key -> document.noteValid(fullKey(key.name())));
         for (String name : table.keySet()) {
             if (!group.isOpen() && !group.names().contains(name)) {
                 document.add(
@@ -112,11 +113,18 @@ final class Section {
 
     /** Returns the value of a key that may be uncertain, with its name. */
     Input input(Key<Uncertain> key) {
-        Input input = new Input(fullKey(key.name()), get(key));
-        if (Uncertain.isUncertain(input.value())) {
-            document.noteUncertain(input.key());
-        }
-        return input;
+        return input(key, get(key));
+    }
+
+    /** Returns what may be uncertain in the value of a key, with the key's name. */
+    Input input(Key<?> key, Uncertain value) {
+        return new Input(Uncertain.isUncertain(value) ? noteUncertain(key) : fullKey(key.name()), value);
+    }
+
+    /** Notes that a key's value is drawn, and returns the name under which it is. */
+    String noteUncertain(Key<?> key) {
+        document.noteUncertain(fullKey(key.name()));
+        return fullKey(key.name());
     }
 
     /** Returns whether a key stands in the file. */
@@ -128,7 +136,7 @@ final class Section {
     Section part(Group part) {
         return findPart(part).orElseGet(() -> {
             if (mayComplain()) {
-                String heading = "[" + fullKey(part.name()) + "]";
+                String heading = "[" + heading(fullKey(part.name())) + "]";
                 document.add(position, fullKey(part.name()), "is missing", "add a section with the heading " + heading);
             }
             return standIn(part);
@@ -146,7 +154,7 @@ final class Section {
                     positionOf(part.name()),
                     fullKey(part.name()),
                     "is not a section",
-                    "write it as a heading: [" + fullKey(part.name()) + "]");
+                    "write it as a heading: [" + heading(fullKey(part.name())) + "]");
             return Optional.of(standIn(part));
         }
         return document.overridesBelow(fullKey(part.name()))
@@ -171,7 +179,7 @@ final class Section {
                     positionOf(part.name()),
                     fullKey(part.name()),
                     "is not a list of sections",
-                    "write it as a heading: [[" + fullKey(part.name()) + "]]");
+                    "write it as a heading: [[" + heading(fullKey(part.name())) + "]]");
             return List.of(standIn(part));
         }
         List<Section> sections = new ArrayList<>();
@@ -193,7 +201,7 @@ final class Section {
                     position,
                     fullKey(part.name()),
                     "is missing",
-                    "add a section with the heading [[" + fullKey(part.name()) + "]]");
+                    "add a section with the heading [[" + heading(fullKey(part.name())) + "]]");
         }
         return List.of(standIn(part));
     }
@@ -205,7 +213,7 @@ final class Section {
     /** Returns this section read with the keys of another group. */
     Section as(Group other) {
         Section same = new Section(document, path, table, position, other, isStandIn, inherited);
-        same.refuseUnknownKeys();
+        same.checkKeys();
         return same;
     }
 
@@ -256,6 +264,7 @@ final class Section {
     private Optional<Key<?>> keyOf(String component) {
         return group.keys().stream()
                 .filter(key -> key.component().equals(component) && !replaced.contains(key.name()))
+                .filter(key -> has(key) || key.otherwise().isPresent())
                 .findFirst();
     }
 
@@ -301,6 +310,10 @@ final class Section {
             return found;
         }
         return inherited == null ? position : inherited.positionOf(name);
+    }
+
+    private static String heading(String fullKey) {
+        return fullKey.replaceAll("\\.\\d+", "");
     }
 
     private String fullKey(String name) {

@@ -3,7 +3,9 @@ package org.ionohaul.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ionohaul.channel.EndConditions;
+import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.PropagationPath;
@@ -14,14 +16,17 @@ import org.ionohaul.channel.SlowVariation;
 /** Turns what a scenario says of sky, noise and other stations into a description that is complete up to its draws. */
 final class SkyReader {
     private final double sendClockSeconds;
+    private final double distanceMetres;
 
     /**
      * Makes a reader.
      *
      * @param sendClockSeconds time of day when send is pressed, in seconds since midnight
+     * @param distanceMetres length of the path
      */
-    SkyReader(double sendClockSeconds) {
+    SkyReader(double sendClockSeconds, double distanceMetres) {
         this.sendClockSeconds = sendClockSeconds;
+        this.distanceMetres = distanceMetres;
     }
 
     /** Returns what lies between the ends; worthless if the document had a problem. */
@@ -31,14 +36,26 @@ final class SkyReader {
                 .map(SkyReader::slowVariation)
                 .orElse(SlowVariation.NONE);
         Described<Schedule> trend = schedule(sky.parts(ScenarioFormat.TREND_POINT));
-        Described<EndConditions> nearEnd = end(near);
-        Described<EndConditions> farEnd = end(far);
+        LevelReader levels = new LevelReader(sky, distanceMetres);
+        Described<EndConditions> nearEnd = end(near, levels.snrDb(near, far));
+        Described<EndConditions> farEnd = end(far, levels.snrDb(far, near));
         return draws ->
                 new SkyConditions(all(paths, draws), slow, trend.in(draws), nearEnd.in(draws), farEnd.in(draws));
     }
 
     private static List<Described<PropagationPath>> paths(Section sky) {
-        return sky.someParts(ScenarioFormat.PATH).stream().map(SkyReader::path).toList();
+        Optional<FadingCondition> condition = sky.find(ScenarioFormat.CONDITION);
+        if (condition.isEmpty()) {
+            return sky.someParts(ScenarioFormat.PATH).stream()
+                    .map(SkyReader::path)
+                    .toList();
+        }
+        if (!sky.parts(ScenarioFormat.PATH).isEmpty()) {
+            sky.problem(ScenarioFormat.CONDITION, "stands beside paths", "state either the condition or the paths");
+        }
+        return condition.get().paths().stream()
+                .<Described<PropagationPath>>map(path -> draws -> path)
+                .toList();
     }
 
     private static Described<PropagationPath> path(Section path) {
@@ -58,19 +75,25 @@ final class SkyReader {
                 new SlowVariation(slow.get(ScenarioFormat.SLOW_DEVIATION), slow.get(ScenarioFormat.TIME_CONSTANT)));
     }
 
-    private Described<EndConditions> end(Section end) {
+    private Described<EndConditions> end(Section end, Described<Double> snrDb) {
         Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
-        List<Described<Interference>> interference = end.parts(ScenarioFormat.INTERFERENCE).stream()
-                .map(SkyReader::interference)
-                .toList();
+        List<Described<Interference>> interference = interference(end);
         return end.build(() -> {
-            Input snr = end.input(ScenarioFormat.SNR);
-            Described<EndConditions> described =
-                    draws -> new EndConditions(snr.in(draws), noiseRise.in(draws), impulses, all(interference, draws));
+            Described<EndConditions> described = draws ->
+                    new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(interference, draws));
             return described.tried();
         });
+    }
+
+    private static List<Described<Interference>> interference(Section end) {
+        Stream<Described<Interference>> congestion = end.find(ScenarioFormat.CONGESTION).stream()
+                .flatMap(words -> words.populations().stream())
+                .map(population -> draws -> population);
+        Stream<Described<Interference>> own =
+                end.parts(ScenarioFormat.INTERFERENCE).stream().map(SkyReader::visitors);
+        return Stream.concat(congestion, own).toList();
     }
 
     private static ImpulsiveNoise impulses(Section impulses) {
@@ -80,7 +103,7 @@ final class SkyReader {
                 impulses.get(ScenarioFormat.IMPULSE_SLOT)));
     }
 
-    private static Described<Interference> interference(Section visitor) {
+    private static Described<Interference> visitors(Section visitor) {
         return visitor.build(() -> {
             Input visits = visitor.input(ScenarioFormat.VISITS);
             Input visit = visitor.input(ScenarioFormat.VISIT);
@@ -95,40 +118,34 @@ final class SkyReader {
         });
     }
 
-    private Described<Schedule> schedule(List<Section> points) {
-        List<Double> times = new ArrayList<>();
-        List<Input> rises = new ArrayList<>();
-        Optional<Double> earlier = Optional.empty();
-        for (Section point : points) {
-            Input rise = rise(point);
-            double at = point.get(ScenarioFormat.AT).afterSend(sendClockSeconds, earlier.orElse(0.0));
-            if (earlier.isPresent() && !(at > earlier.get())) {
-                point.problem(
+    private Described<Schedule> schedule(List<Section> sections) {
+        List<DescribedPoint> points = new ArrayList<>();
+        double earlier = 0;
+        for (Section section : sections) {
+            DescribedPoint point = point(section, earlier);
+            if (!points.isEmpty() && !(point.middleSeconds() > earlier)) {
+                section.problem(
                         ScenarioFormat.AT, "is not later than the point before", "put the points in order of time");
             } else {
-                times.add(at);
-                rises.add(rise);
-                earlier = Optional.of(at);
+                points.add(point);
+                earlier = point.middleSeconds();
             }
         }
-        return draws -> schedule(times, rises, draws);
+        return draws -> DescribedPoint.schedule(points, draws);
     }
 
-    private static Input rise(Section point) {
-        return point.build(() -> {
-            Input rise = point.input(ScenarioFormat.RISE);
-            Described<Schedule.Point> described = draws -> new Schedule.Point(0, rise.in(draws));
-            described.tried();
-            return rise;
+    private DescribedPoint point(Section section, double earlierSeconds) {
+        return section.build(() -> {
+            Moment at = section.get(ScenarioFormat.AT);
+            DescribedPoint point = new DescribedPoint(
+                    at,
+                    at.middleAfterSend(sendClockSeconds, earlierSeconds),
+                    section.input(ScenarioFormat.AT, at.seconds()),
+                    section.input(ScenarioFormat.RISE));
+            Described<Schedule> alone = draws -> DescribedPoint.schedule(List.of(point), draws);
+            alone.tried();
+            return point;
         });
-    }
-
-    private static Schedule schedule(List<Double> times, List<Input> rises, Draws draws) {
-        List<Schedule.Point> points = new ArrayList<>();
-        for (int i = 0; i < times.size(); i++) {
-            points.add(new Schedule.Point(times.get(i), rises.get(i).in(draws)));
-        }
-        return new Schedule(points);
     }
 
     private static <T> List<T> all(List<Described<T>> described, Draws draws) {

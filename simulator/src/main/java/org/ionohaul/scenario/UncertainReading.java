@@ -11,9 +11,10 @@ import org.tomlj.TomlTable;
  * of weighted values.
  *
  * @param number how one number is read
+ * @param width how a standard deviation is read
  * @param example how people write one number
  */
-record UncertainReading(Kind<Double> number, String example) {
+record UncertainReading(Kind<Double> number, Kind<Double> width, String example) {
     private static final Pattern NORMAL = Pattern.compile("\\s*(?:±|\\+/?-)\\s*(?=\\d)");
     private static final Pattern RANGE = Pattern.compile("\\s*(?:\\.\\.\\.?|…)\\s*");
 
@@ -31,7 +32,7 @@ record UncertainReading(Kind<Double> number, String example) {
     private Uncertain spread(String text) throws WrongValue {
         Optional<String[]> normal = halves(NORMAL, text);
         if (normal.isPresent()) {
-            double deviation = number.read(normal.get()[1]);
+            double deviation = width.read(normal.get()[1]);
             return checked(deviation > 0, new Uncertain.Normal(number.read(normal.get()[0]), deviation), text);
         }
         Optional<String[]> range = halves(RANGE, text);

@@ -1,0 +1,89 @@
+package org.ionohaul.scenario;
+
+import java.util.Optional;
+import org.ionohaul.channel.LinkBudget;
+import org.ionohaul.channel.NoiseEnvironment;
+
+/**
+ * Works out the SNR at each end from whichever way the scenario states it: the SNR itself; or signal and noise, where the
+ * signal is stated or follows from the other station's power, and the noise is stated or follows from a category.
+ */
+final class LevelReader {
+    private final Section sky;
+    private final double distanceMetres;
+
+    /**
+     * Makes a reader.
+     *
+     * @param sky the section that says what the path takes
+     * @param distanceMetres length of the path
+     */
+    LevelReader(Section sky, double distanceMetres) {
+        this.sky = sky;
+        this.distanceMetres = distanceMetres;
+        sky.find(ScenarioFormat.FREQUENCY).ifPresent(frequency -> checkFrequency());
+    }
+
+    private void checkFrequency() {
+        sky.build(() -> NoiseEnvironment.CITY.medianFigureDb(sky.get(ScenarioFormat.FREQUENCY)));
+    }
+
+    /** Returns the SNR in 3 kHz at an end, in dB; worthless if the document had a problem. */
+    Described<Double> snrDb(Section end, Section other) {
+        boolean isSplit = end.has(ScenarioFormat.SIGNAL)
+                || end.has(ScenarioFormat.NOISE)
+                || end.has(ScenarioFormat.NOISE_ENVIRONMENT);
+        if (!end.has(ScenarioFormat.SNR) && (isSplit || other.has(ScenarioFormat.TRANSMITTER_POWER))) {
+            Described<Double> signal = signalDbm(end, other);
+            Described<Double> noise = noiseDbm(end);
+            return draws -> signal.in(draws) - noise.in(draws);
+        }
+        if (isSplit) {
+            end.problem(
+                    ScenarioFormat.SNR,
+                    "stands beside signal, noise or noise-environment",
+                    "state either the snr or signal and noise");
+        }
+        return end.input(ScenarioFormat.SNR)::in;
+    }
+
+    private Described<Double> signalDbm(Section end, Section other) {
+        if (end.has(ScenarioFormat.SIGNAL) || !other.has(ScenarioFormat.TRANSMITTER_POWER)) {
+            return end.input(ScenarioFormat.SIGNAL)::in;
+        }
+        double powerDbm = other.get(ScenarioFormat.TRANSMITTER_POWER);
+        double frequencyHz = sky.get(ScenarioFormat.FREQUENCY);
+        Input transmitGain = other.input(ScenarioFormat.ANTENNA_GAIN);
+        Input receiveGain = end.input(ScenarioFormat.ANTENNA_GAIN);
+        Input losses = sky.build(() -> losses(frequencyHz));
+        return draws -> new LinkBudget(
+                        powerDbm,
+                        transmitGain.in(draws),
+                        receiveGain.in(draws),
+                        frequencyHz,
+                        distanceMetres,
+                        losses.in(draws))
+                .receivedDbm();
+    }
+
+    private Input losses(double frequencyHz) {
+        Input losses = sky.input(ScenarioFormat.LOSSES);
+        Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, 0, frequencyHz, 1, losses.in(draws));
+        probe.tried();
+        return losses;
+    }
+
+    private Described<Double> noiseDbm(Section end) {
+        Optional<NoiseEnvironment> environment = end.find(ScenarioFormat.NOISE_ENVIRONMENT);
+        if (environment.isEmpty()) {
+            return end.input(ScenarioFormat.NOISE)::in;
+        }
+        if (end.has(ScenarioFormat.NOISE)) {
+            end.problem(
+                    ScenarioFormat.NOISE, "stands beside noise-environment", "state either noise or noise-environment");
+        }
+        double medianDbm = environment.get().medianDbm(sky.get(ScenarioFormat.FREQUENCY));
+        String key = end.noteUncertain(ScenarioFormat.NOISE_ENVIRONMENT);
+        return draws -> medianDbm + environment.get().overMedianDb(draws.probability(key));
+    }
+}
