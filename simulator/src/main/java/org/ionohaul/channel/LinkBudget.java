@@ -33,6 +33,11 @@ public record LinkBudget(
         }
     }
 
+    /** Returns a power of so many watts in dBm. */
+    public static double dbmOfWatts(double watts) {
+        return Decibels.ofRatio(1000 * watts);
+    }
+
     /**
      * Returns the basic transmission loss in dB: 32.45 + 20 log10(f / MHz) + 20 log10(p' / km) + losses (ITU-R P.533,
      * equation 18).

@@ -2,8 +2,8 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import org.ionohaul.channel.Congestion;
-import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.LinkBudget;
 import org.ionohaul.channel.NoiseEnvironment;
 
 /** The keys of a scenario file: what the reader accepts and the manual lists. */
@@ -118,7 +118,7 @@ final class ScenarioFormat {
             "powerDbm",
             Kind.quantity(Dimension.POWER).map("a power", watts -> {
                 if (watts > 0 && watts <= 1e6) {
-                    return Decibels.ofRatio(1000 * watts);
+                    return LinkBudget.dbmOfWatts(watts);
                 }
                 throw new WrongValue("must be above 0 and at most 1000 kW", Dimension.POWER.remedy());
             }),
