@@ -5,12 +5,30 @@ public sealed interface LadderRules {
     /** Returns the level of the first over, 1 or more. */
     int startLevel();
 
+    /** Returns a fresh policy that follows these rules on a link. */
+    SpeedPolicy policy(LinkParts parts);
+
+    /** Returns whether the policy uses the SNR that the receiver measures. */
+    default boolean usesSnr() {
+        return false;
+    }
+
+    /** Returns the standard deviation of the error of measured SNR, in dB; shown only, where no policy uses it. */
+    default double estimateDeviationDb() {
+        return 1;
+    }
+
     /**
      * Always the same level.
      *
      * @param startLevel the level
      */
-    record Fixed(int startLevel) implements LadderRules {}
+    record Fixed(int startLevel) implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new FixedPolicy(startLevel);
+        }
+    }
 
     /**
      * Counts good and bad overs in a row.
@@ -22,7 +40,12 @@ public sealed interface LadderRules {
      * @param doublesPatience whether a rise that fails at once doubles the count needed for the next (up to 16 times)
      */
     record Count(int startLevel, int goodToRise, int badToFall, double badShare, boolean doublesPatience)
-            implements LadderRules {}
+            implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new CountPolicy(this, parts.signals().levelCount());
+        }
+    }
 
     /**
      * Holds the smoothed share of lost frames between two marks.
@@ -32,7 +55,12 @@ public sealed interface LadderRules {
      * @param fallAbove falls while it is above this, at most 1
      * @param memory weight of the newest over in the smoothing, above 0, at most 1
      */
-    record ErrorRate(int startLevel, double riseBelow, double fallAbove, double memory) implements LadderRules {}
+    record ErrorRate(int startLevel, double riseBelow, double fallAbove, double memory) implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new ErrorRatePolicy(this, parts.signals().levelCount());
+        }
+    }
 
     /**
      * Looks the measured SNR up in the levels' needs and corrects itself by what gets lost (outer loop).
@@ -45,7 +73,17 @@ public sealed interface LadderRules {
      */
     record SnrLookup(
             int startLevel, double targetLoss, double hysteresisDb, double correctionStepDb, double estimateDeviationDb)
-            implements LadderRules {}
+            implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new SnrLookupPolicy(this, parts.curves());
+        }
+
+        @Override
+        public boolean usesSnr() {
+            return true;
+        }
+    }
 
     /**
      * Sends most overs at the level with the least expected airtime a byte and now and then samples one that could be
@@ -55,7 +93,16 @@ public sealed interface LadderRules {
      * @param samplingShare share of overs used for sampling, from 0 to below 1
      * @param memory weight of the newest over in each level's loss, above 0, at most 1
      */
-    record ExpectedAirtime(int startLevel, double samplingShare, double memory) implements LadderRules {}
+    record ExpectedAirtime(int startLevel, double samplingShare, double memory) implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new ExpectedAirtimePolicy(
+                    this,
+                    new Timing(parts),
+                    parts.signals().levelCount(),
+                    parts.chances().policy());
+        }
+    }
 
     /**
      * Keeps a belief about the path's SNR, updates it with each frame's outcome and forgets with time.
@@ -67,12 +114,27 @@ public sealed interface LadderRules {
      */
     record LatentSnr(
             int startLevel, double priorDeviationDb, double forgettingDbPerRootSecond, double estimateDeviationDb)
-            implements LadderRules {}
+            implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new LatentSnrPolicy(this, new Timing(parts), parts.curves());
+        }
+
+        @Override
+        public boolean usesSnr() {
+            return true;
+        }
+    }
 
     /**
      * The yardstick: knows the sky over the coming over and takes the best level. No real station can.
      *
      * @param startLevel unused but for display
      */
-    record Omniscient(int startLevel) implements LadderRules {}
+    record Omniscient(int startLevel) implements LadderRules {
+        @Override
+        public SpeedPolicy policy(LinkParts parts) {
+            return new OmniscientPolicy(parts.oracle(), parts.signals().levelCount());
+        }
+    }
 }

@@ -1,0 +1,151 @@
+package org.ionohaul.link;
+
+import java.util.Arrays;
+
+/**
+ * A burst: what it says and, once it has arrived, what became of its frames.
+ *
+ * <p>A station has one, which it fills anew each time it sends, so that nothing is allocated a burst. Readers outside
+ * this package see it only while it is passed to them and must not keep it.
+ */
+public final class Burst {
+    private final ByteRanges held = new ByteRanges();
+    private long[] starts = new long[16];
+    private long[] ends = new long[16];
+    private boolean[] decoded = new boolean[16];
+    private Message message = Message.CALL;
+    private int level = 1;
+    private int number;
+    private long bytes;
+    private int frames;
+    private int newFrames;
+    private double snrDb = Double.NaN;
+    private boolean answers;
+    private long startNanos;
+
+    Burst() {}
+
+    /** Returns what it says. */
+    public Message message() {
+        return message;
+    }
+
+    /** Returns the speed level of an over, counted from 1. */
+    public int level() {
+        return level;
+    }
+
+    /** Returns which file or introduction it is about, counted from 0. */
+    public int number() {
+        return number;
+    }
+
+    /** Returns the size of an offered file, the byte from which an accepted one is wanted, or the bytes acknowledged. */
+    public long bytes() {
+        return bytes;
+    }
+
+    /** Returns how many frames it carries, 1 or more; the single block of a burst that is no over counts as one. */
+    public int frames() {
+        return message == Message.OVER ? frames : 1;
+    }
+
+    /** Returns how many frames the station's last over carried, also while a poll takes the over's place. */
+    int framesOfOver() {
+        return frames;
+    }
+
+    /** Returns how many frames of an over carry bytes that were never on the air before. */
+    public int newFrames() {
+        return newFrames;
+    }
+
+    /** Returns the first byte of a frame of an over. */
+    public long frameStart(int frame) {
+        return starts[frame];
+    }
+
+    /** Returns the byte after the last of a frame of an over. */
+    public long frameEnd(int frame) {
+        return ends[frame];
+    }
+
+    /** Returns whether a frame was decoded; to be asked at its arrival or after it. */
+    public boolean isDecoded(int frame) {
+        return decoded[frame];
+    }
+
+    /** Returns how many frames were decoded; to be asked at its arrival or after it. */
+    public int decodedFrames() {
+        int count = 0;
+        for (int frame = 0; frame < frames(); frame++) {
+            count += decoded[frame] ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Returns the SNR in 3 kHz, in dB, that an acknowledgement reports of the last over heard; NaN if unknown. */
+    public double snrDb() {
+        return snrDb;
+    }
+
+    /** Returns whether it answers another burst at once; else a timer or the sender's own wish brought it. */
+    public boolean answers() {
+        return answers;
+    }
+
+    /** Returns when its first symbol left the sender, in nanoseconds since the trial began. */
+    public long startNanos() {
+        return startNanos;
+    }
+
+    ByteRanges held() {
+        return held;
+    }
+
+    void say(Message what, int ofNumber, long ofBytes) {
+        message = what;
+        number = ofNumber;
+        bytes = ofBytes;
+        snrDb = Double.NaN;
+    }
+
+    void openOver(int ofNumber, int atLevel) {
+        say(Message.OVER, ofNumber, 0);
+        level = atLevel;
+        frames = 0;
+        newFrames = 0;
+    }
+
+    void addFrame(long start, long end, boolean isNew) {
+        if (frames == starts.length) {
+            starts = Arrays.copyOf(starts, 2 * frames);
+            ends = Arrays.copyOf(ends, 2 * frames);
+            decoded = Arrays.copyOf(decoded, 2 * frames);
+        }
+        starts[frames] = start;
+        ends[frames] = end;
+        newFrames += isNew ? 1 : 0;
+        frames++;
+    }
+
+    void acknowledge(int ofNumber, ByteRanges whatIsHeld, ArqScheme scheme, double withSnrDb) {
+        say(Message.ACKNOWLEDGEMENT, ofNumber, whatIsHeld.prefixEnd());
+        snrDb = withSnrDb;
+        if (scheme == ArqScheme.SELECTIVE_REPEAT) {
+            held.copyFrom(whatIsHeld);
+        } else {
+            held.setPrefix(whatIsHeld.prefixEnd());
+        }
+    }
+
+    void leave(long atNanos, boolean asAnswer) {
+        startNanos = atNanos;
+        answers = asAnswer;
+        Arrays.fill(decoded, false);
+    }
+
+    void decode(int frame) {
+        decoded[frame] = true;
+    }
+}

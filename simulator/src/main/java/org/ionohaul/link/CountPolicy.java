@@ -1,0 +1,94 @@
+package org.ionohaul.link;
+
+/**
+ * Counts good and bad overs in a row: so many good ones make it rise, so many bad ones fall. On request with the doubling
+ * patience of adaptive automatic rate fallback (M. Lacage, M. Manshaei, T. Turletti, "IEEE 802.11 rate adaptation: a
+ * practical approach", MSWiM 2004; from memory): a rise that fails at once makes it wait twice as long for the next, a
+ * fall for any other reason makes it as hopeful as in the beginning.
+ */
+final class CountPolicy implements SpeedPolicy {
+    private static final int MOST_PATIENCE = 16;
+
+    private final LadderRules.Count rules;
+    private final int levels;
+    private int level;
+    private int goodInRow;
+    private int badInRow;
+    private int patience = 1;
+    private boolean isProbing;
+    private int lastSent;
+    private int lastLost;
+    private Step step = Step.STAY;
+
+    private enum Step {
+        STAY,
+        UP,
+        DOWN
+    }
+
+    CountPolicy(LadderRules.Count rules, int levels) {
+        this.rules = rules;
+        this.levels = levels;
+        level = rules.startLevel();
+    }
+
+    @Override
+    public int chooseLevel(long nowNanos) {
+        step = Step.STAY;
+        if (badInRow >= rules.badToFall() && level > 1) {
+            fall();
+        } else if (goodInRow >= rules.goodToRise() * patience && level < levels) {
+            rise();
+        }
+        return level;
+    }
+
+    private void fall() {
+        patience = isProbing && rules.doublesPatience() ? Math.min(2 * patience, MOST_PATIENCE) : 1;
+        moveTo(level - 1, Step.DOWN);
+        isProbing = false;
+    }
+
+    private void rise() {
+        moveTo(level + 1, Step.UP);
+        isProbing = true;
+    }
+
+    private void moveTo(int newLevel, Step how) {
+        level = newLevel;
+        step = how;
+        goodInRow = 0;
+        badInRow = 0;
+    }
+
+    @Override
+    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
+        boolean isGood = framesLost == 0;
+        boolean isBad = framesLost >= rules.badShare() * framesSent;
+        count(framesSent, framesLost, isGood, isBad && !isGood);
+    }
+
+    @Override
+    public void onSilence(long nowNanos, int atLevel, int framesSent) {
+        count(framesSent, framesSent, false, true);
+    }
+
+    private void count(int sent, int lost, boolean isGood, boolean isBad) {
+        lastSent = sent;
+        lastLost = lost;
+        goodInRow = isGood ? goodInRow + 1 : 0;
+        badInRow = isBad ? badInRow + 1 : 0;
+        isProbing &= isBad;
+    }
+
+    @Override
+    public String reason() {
+        return switch (step) {
+            case UP -> "no frame lost for long enough";
+            case DOWN -> lastLost + " of " + lastSent + " frames lost";
+            case STAY ->
+                goodInRow + " good overs of " + rules.goodToRise() * patience + " needed to rise, " + badInRow
+                        + " bad of " + rules.badToFall() + " to fall";
+        };
+    }
+}

@@ -1,0 +1,162 @@
+package org.ionohaul.link;
+
+/**
+ * Sends one file over the air in overs until the other end has acknowledged all of it.
+ *
+ * <p>It keeps which bytes are acknowledged. Each over begins with the first byte that is not, is cut into frames of the
+ * chosen level's size, skips what is acknowledged, and goes on into bytes never sent while the window allows. While the
+ * level stays, the cuts fall where they fell before, so a repeated frame equals its first copy; when the level changes,
+ * everything not acknowledged is cut anew.
+ */
+public final class OverSender {
+    /** What can become of a file. */
+    public interface Fate {
+        /** The other end has acknowledged the whole file. */
+        void onAllAcknowledged();
+
+        /** Too many overs in a row met silence. */
+        void onLost();
+    }
+
+    private final Link link;
+    private final Station station;
+    private final ArqRules rules;
+    private final Signals signals;
+    private final SpeedPolicy policy;
+    private final Fate fate;
+    private final ByteRanges acknowledged = new ByteRanges();
+    private int file;
+    private long fileBytes;
+    private long sentBytes;
+    private long everSentBytes;
+    private int silences;
+    private int level;
+    private boolean cameThroughWhole;
+    private boolean isPolling;
+
+    /**
+     * Sets up a sender that keeps its speed policy from file to file.
+     *
+     * @param link the link it works on
+     * @param station the station that sends
+     * @param policy what chooses the speed level
+     * @param fate who learns what became of a file
+     */
+    public OverSender(Link link, Station station, SpeedPolicy policy, Fate fate) {
+        this.link = link;
+        this.station = station;
+        this.policy = policy;
+        this.fate = fate;
+        rules = link.parts().arq();
+        signals = link.parts().signals();
+        level = link.parts().ladder().startLevel();
+    }
+
+    /**
+     * Begins to send a file, as the answer to a burst just heard.
+     *
+     * @param number the file's number
+     * @param bytes its size, 1 or more
+     * @param fromByte the first byte that the other end wants, below the size
+     */
+    public void begin(int number, long bytes, long fromByte) {
+        everSentBytes = number == file ? everSentBytes : 0;
+        file = number;
+        fileBytes = bytes;
+        sentBytes = fromByte;
+        acknowledged.setPrefix(fromByte);
+        silences = 0;
+        cameThroughWhole = false;
+        sendOver(true);
+    }
+
+    /** An acknowledgement arrived: learn from it, and send what comes next. */
+    public void onAcknowledgement(Burst burst) {
+        if (burst.number() != file) {
+            return;
+        }
+        station.stopWaiting();
+        silences = 0;
+        acknowledged.copyFrom(burst.held());
+        learn(burst.snrDb());
+        if (acknowledged.contains(0, fileBytes)) {
+            fate.onAllAcknowledged();
+        } else {
+            sendOver(true);
+        }
+    }
+
+    /** No acknowledgement came: poll, or send the over again, or give the link up. */
+    public void onSilence() {
+        silences++;
+        cameThroughWhole = false;
+        if (!isPolling) {
+            policy.onSilence(station.nowNanos(), level, station.outgoing().framesOfOver());
+        }
+        if (silences >= rules.silencesToLost()) {
+            fate.onLost();
+        } else if (rules.answerToSilence() == ArqRules.AnswerToSilence.POLL) {
+            isPolling = true;
+            station.ask(Message.POLL, file, 0, Message.ACKNOWLEDGEMENT, false, 0);
+        } else {
+            sendOver(false);
+        }
+    }
+
+    /** With cumulative acknowledgements nothing is known of the frames after the first missing one. */
+    private void learn(double snrDb) {
+        Burst over = station.outgoing();
+        int lost = 0;
+        int known = 0;
+        boolean isCumulative = rules.scheme() != ArqScheme.SELECTIVE_REPEAT;
+        while (known < over.framesOfOver() && !(isCumulative && lost > 0)) {
+            lost += acknowledged.contains(over.frameStart(known), over.frameEnd(known)) ? 0 : 1;
+            known++;
+        }
+        cameThroughWhole = lost == 0;
+        policy.onAcknowledged(station.nowNanos(), level, known, lost, snrDb);
+    }
+
+    private void sendOver(boolean asAnswer) {
+        isPolling = false;
+        int chosen = policy.chooseLevel(station.nowNanos());
+        link.trace().onLevel(station.end(), level, chosen, policy, station.nowNanos());
+        level = chosen;
+        cutFrames();
+        station.sendPrepared(asAnswer, link.timing().waitNanos(station.end(), Message.ACKNOWLEDGEMENT));
+    }
+
+    private void cutFrames() {
+        int payload = signals.level(level).payloadBytes();
+        int most = Math.min(link.timing().mostFrames(level), framesAllowed(payload));
+        int newAllowed = rules.windowFrames() - outstandingFrames(payload);
+        Burst over = station.outgoing();
+        over.openOver(file, level);
+        long at = acknowledged.firstMissing(0);
+        while (over.framesOfOver() < most && at < fileBytes && (at < sentBytes || newAllowed-- > 0)) {
+            long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));
+            over.addFrame(at, end, at >= everSentBytes);
+            at = acknowledged.firstMissing(end);
+        }
+        sentBytes = Math.max(sentBytes, over.frameEnd(over.framesOfOver() - 1));
+        everSentBytes = Math.max(everSentBytes, sentBytes);
+    }
+
+    private int framesAllowed(int payload) {
+        long waitingBytes = fileBytes - acknowledged.prefixEnd();
+        boolean isLong = cameThroughWhole && waitingBytes > (long) rules.shortOverFrames() * payload;
+        return isLong ? rules.longOverFrames() : rules.shortOverFrames();
+    }
+
+    /** Counts the frames, as cut for the payload, that were on the air and are not acknowledged. */
+    private int outstandingFrames(int payload) {
+        int frames = 0;
+        long at = acknowledged.firstMissing(0);
+        while (at < sentBytes) {
+            long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));
+            frames++;
+            at = acknowledged.firstMissing(end);
+        }
+        return frames;
+    }
+}

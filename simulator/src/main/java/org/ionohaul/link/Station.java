@@ -1,0 +1,171 @@
+package org.ionohaul.link;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.engine.Engine;
+import org.ionohaul.engine.Timer;
+
+/**
+ * One station's radio: sends a burst at a time, hears only while it doesn't send, and notices when no answer comes.
+ *
+ * <p>Between the last symbol it hears and the first it sends, a station leaves the longer of two times: what it needs
+ * itself (processing, relays) and what the other needs before it can hear (hang, relays, recovery). It hears a burst
+ * only if its receiver was ready before the first symbol and stayed so to the last.
+ */
+public final class Station {
+    /** Shortest and longest wait before an occupied channel is looked at anew; common practice, no source. */
+    private static final long SHORTEST_WAIT_NANOS = 1_000_000_000L;
+
+    private static final long LONGEST_WAIT_NANOS = 4_000_000_000L;
+
+    private final Link link;
+    private final End end;
+    private final Engine engine;
+    private final StationTimes times;
+    private final Burst outgoing = new Burst();
+    private final CombiningStore store;
+    private final Timer departure;
+    private final Timer arrival;
+    private final Timer silence;
+    private Protocol protocol = Protocol.IDLE;
+    private long hearsFromNanos;
+    private boolean isAnswer;
+    private long answerWaitNanos;
+
+    Station(Link link, End end) {
+        this.link = link;
+        this.end = end;
+        engine = link.engine();
+        times = link.parts().times(end);
+        store = new CombiningStore(link.parts().arq().storeFrames());
+        departure = engine.timer(this::onDeparture);
+        arrival = engine.timer(this::onArrival);
+        silence = engine.timer(this::onSilence);
+    }
+
+    /** Lets a protocol work this station from now on. */
+    public void operate(Protocol newProtocol) {
+        protocol = newProtocol;
+    }
+
+    /** Returns which end this is. */
+    public End end() {
+        return end;
+    }
+
+    /** Returns the simulated time, in nanoseconds since the trial began. */
+    public long nowNanos() {
+        return engine.nowNanos();
+    }
+
+    /**
+     * Sends a short burst as the answer to one just heard; expects no answer to it.
+     *
+     * @param message what to say
+     * @param number which file or introduction it is about
+     * @param bytes a size or offset, if the message needs one
+     */
+    public void answer(Message message, int number, long bytes) {
+        outgoing().say(message, number, bytes);
+        depart(true, 0);
+    }
+
+    /**
+     * Sends a short burst and waits for the answer.
+     *
+     * @param message what to say
+     * @param number which file or introduction it is about
+     * @param bytes a size or offset, if the message needs one
+     * @param answer what the answer will be, which tells how long it lasts
+     * @param isAnswer whether it follows at once upon a burst just heard
+     * @param extraNanos how much longer than needed to wait for the answer, zero or more
+     */
+    public void ask(Message message, int number, long bytes, Message answer, boolean isAnswer, long extraNanos) {
+        outgoing().say(message, number, bytes);
+        depart(isAnswer, Math.addExact(link.timing().waitNanos(end, answer), extraNanos));
+    }
+
+    /** Sends the over or acknowledgement prepared in {@link #outgoing()}. */
+    void sendPrepared(boolean asAnswer, long waitNanos) {
+        depart(asAnswer, waitNanos);
+    }
+
+    /** Stops waiting for an answer: it has come. */
+    public void stopWaiting() {
+        silence.stop();
+    }
+
+    /** Falls quiet: sends nothing that has not left yet and waits for nothing. */
+    public void fallQuiet() {
+        departure.stop();
+        silence.stop();
+    }
+
+    /** Returns the burst to fill before sending. */
+    Burst outgoing() {
+        if (arrival.isRunning()) {
+            throw new IllegalStateException("burst still on its way: " + outgoing.message());
+        }
+        return outgoing;
+    }
+
+    private void depart(boolean asAnswer, long waitNanos) {
+        isAnswer = asAnswer;
+        answerWaitNanos = waitNanos;
+        silence.stop();
+        departure.start(asAnswer ? link.timing().answerNanos(end) : times.relayNanos());
+    }
+
+    private void onDeparture() {
+        if (isPolite() && link.air().isOccupied(end, engine.nowNanos())) {
+            link.trace().onOccupied(end, engine.nowNanos());
+            departure.start(link.parts().chances().dialling().nextLong(SHORTEST_WAIT_NANOS, LONGEST_WAIT_NANOS));
+        } else {
+            leave();
+        }
+    }
+
+    private boolean isPolite() {
+        Message message = outgoing.message();
+        return link.parts().arq().listensFirst() && (message == Message.CALL || message == Message.OVER);
+    }
+
+    private void leave() {
+        long now = engine.nowNanos();
+        long duration =
+                link.parts().signals().of(outgoing.message(), outgoing.level()).burstNanos(outgoing.frames());
+        outgoing.leave(now, isAnswer);
+        link.trace().onSent(end, outgoing, duration);
+        hearsFromNanos = now + duration + times.hangNanos() + times.relayNanos() + times.recoveryNanos();
+        arrival.start(duration + link.parts().propagationNanos());
+        if (answerWaitNanos > 0) {
+            silence.start(duration + answerWaitNanos);
+        }
+    }
+
+    private void onArrival() {
+        link.station(end.other()).hear(outgoing);
+    }
+
+    private void hear(Burst burst) {
+        long arrivalNanos = burst.startNanos() + link.parts().propagationNanos();
+        boolean isFound = hearsFromNanos <= arrivalNanos && link.air().isFound(end, burst, arrivalNanos);
+        if (isFound) {
+            link.air().decode(end, burst, arrivalNanos, store);
+        }
+        link.trace().onArrived(end, burst, isFound, engine.nowNanos());
+        if (isFound && burst.decodedFrames() > 0) {
+            protocol.onBurst(burst);
+        }
+    }
+
+    /** Returns the SNR that this station measured over a burst it just heard, in dB. */
+    double measuredSnrDb(Burst burst) {
+        return link.air()
+                .measuredSnrDb(end, burst, burst.startNanos() + link.parts().propagationNanos());
+    }
+
+    private void onSilence() {
+        link.trace().onSilence(end, engine.nowNanos());
+        protocol.onSilence();
+    }
+}

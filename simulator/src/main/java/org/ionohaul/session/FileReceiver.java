@@ -1,0 +1,72 @@
+package org.ionohaul.session;
+
+import org.ionohaul.link.Burst;
+import org.ionohaul.link.Link;
+import org.ionohaul.link.Message;
+import org.ionohaul.link.OverReceiver;
+import org.ionohaul.link.Station;
+
+/** One station's files on their way in: accepts each from the byte where it stopped, keeps what arrives, and says so. */
+final class FileReceiver {
+    private static final int NONE = -1;
+
+    private final Station station;
+    private final Cargo cargo;
+    private final boolean resumes;
+    private final SessionBooks books;
+    private final OverReceiver overs;
+    private final long[] heldBytes;
+    private int current = NONE;
+
+    FileReceiver(Link link, Station station, SessionParts parts, SessionBooks books) {
+        this.station = station;
+        this.books = books;
+        cargo = parts.cargo();
+        resumes = parts.rules().resumes();
+        overs = new OverReceiver(link, station);
+        heldBytes = new long[cargo.files()];
+    }
+
+    /** Returns whether every file of the other station is held. */
+    boolean isDone() {
+        int last = cargo.endFrom(station.end().other()) - 1;
+        return last < cargo.firstFrom(station.end().other()) || heldBytes[last] == cargo.bytes(last);
+    }
+
+    /** A new link begins: an unfinished file goes on where it stopped, or begins anew, as the mode says. */
+    void onNewLink() {
+        if (current != NONE && !resumes && heldBytes[current] < cargo.bytes(current)) {
+            heldBytes[current] = 0;
+        }
+        current = NONE;
+    }
+
+    /** A file is offered: accept it from the first byte that is missing. */
+    void onOffer(Burst burst) {
+        current = burst.number();
+        overs.begin(current, heldBytes[current]);
+        station.answer(Message.ACCEPT, current, heldBytes[current]);
+    }
+
+    /** Frames came: keep them, acknowledge, and see how far the file has got. */
+    void onOver(Burst burst) {
+        if (burst.number() == current) {
+            overs.onOver(burst);
+            note(overs.heldInOrderBytes());
+        }
+    }
+
+    /** The sender missed the acknowledgement: acknowledge again. */
+    void onPoll(Burst burst) {
+        if (burst.number() == current) {
+            overs.onPoll();
+        }
+    }
+
+    private void note(long inOrderBytes) {
+        if (inOrderBytes > heldBytes[current]) {
+            heldBytes[current] = inOrderBytes;
+            books.onHeld(current, inOrderBytes, station.nowNanos());
+        }
+    }
+}

@@ -1,0 +1,177 @@
+package org.ionohaul.session;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.ionohaul.channel.End;
+import org.ionohaul.link.Burst;
+import org.ionohaul.link.LinkTrace;
+import org.ionohaul.link.Message;
+import org.ionohaul.link.SpeedPolicy;
+
+/**
+ * Writes a session down: what was delivered, confirmed and closed when, where the time went, how each level was used.
+ * Knows both ends, decides nothing, and passes everything on to whoever else watches.
+ */
+final class SessionBooks implements LinkTrace {
+    private static final long NEVER = Long.MAX_VALUE;
+
+    private final Cargo cargo;
+    private final SessionTrace watcher;
+    private final SpentTime spent;
+    private final ProgressNotes progress = new ProgressNotes();
+    private final LevelTally levels;
+    private final long propagationNanos;
+    private final long[] deliveredNanos;
+    private final long[] bytesBefore;
+    private final Map<End, Long> hungUpNanos = new EnumMap<>(End.class);
+    private int confirmedFiles;
+    private long confirmedNanos = NEVER;
+    private long endedNanos = NEVER;
+    private int linksLost;
+    private int oversSent;
+    private int acknowledgementsLost;
+
+    SessionBooks(SessionParts parts) {
+        cargo = parts.cargo();
+        watcher = parts.trace();
+        propagationNanos = parts.link().propagationNanos();
+        spent = new SpentTime(parts.link().signals(), propagationNanos);
+        levels = new LevelTally(parts.link().signals().levelCount());
+        deliveredNanos = new long[cargo.files()];
+        Arrays.fill(deliveredNanos, NEVER);
+        bytesBefore = new long[cargo.files()];
+        for (int file = 1; file < bytesBefore.length; file++) {
+            bytesBefore[file] = bytesBefore[file - 1] + cargo.bytes(file - 1);
+        }
+    }
+
+    @Override
+    public boolean wantsSnr() {
+        return watcher.wantsSnr();
+    }
+
+    @Override
+    public void onSent(End from, Burst burst, long durationNanos) {
+        spent.onSent(from, burst, durationNanos);
+        oversSent += burst.message() == Message.OVER ? 1 : 0;
+        watcher.onSent(from, burst, durationNanos);
+    }
+
+    @Override
+    public void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {
+        spent.onArrived(at.other());
+        int decoded = isHeard ? burst.decodedFrames() : 0;
+        if (burst.message() == Message.OVER) {
+            long airtimeNanos = atNanos - propagationNanos - burst.startNanos();
+            levels.count(burst.level(), airtimeNanos, burst.frames(), burst.frames() - decoded);
+        } else if (burst.message() == Message.ACKNOWLEDGEMENT) {
+            acknowledgementsLost += 1 - decoded;
+        }
+        watcher.onArrived(at, burst, isHeard, atNanos);
+    }
+
+    @Override
+    public void onOccupied(End at, long atNanos) {
+        spent.onOccupied(atNanos);
+        watcher.onOccupied(at, atNanos);
+    }
+
+    @Override
+    public void onSilence(End at, long atNanos) {
+        spent.onSilence(atNanos);
+        watcher.onSilence(at, atNanos);
+    }
+
+    @Override
+    public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
+        watcher.onLevel(at, before, chosen, policy, atNanos);
+    }
+
+    void onLinked(long nowNanos) {
+        spent.enter(Cause.INTRODUCTIONS, nowNanos);
+        watcher.onLinked(nowNanos);
+    }
+
+    void onLost(End at, long nowNanos) {
+        if (at == End.NEAR) {
+            linksLost++;
+            spent.enter(Cause.REDIALLING, nowNanos);
+        }
+        watcher.onLost(at, nowNanos);
+    }
+
+    /** The receiver holds so many bytes of a file in order. */
+    void onHeld(int file, long bytes, long nowNanos) {
+        long total = bytesBefore[file] + bytes;
+        if (progress.note(total, nowNanos)) {
+            watcher.onProgress(total, nowNanos);
+        }
+        if (bytes == cargo.bytes(file)) {
+            deliveredNanos[file] = nowNanos;
+            watcher.onDelivered(file, nowNanos);
+        }
+    }
+
+    void onConfirmed(int file, long nowNanos) {
+        confirmedFiles++;
+        watcher.onConfirmed(file, nowNanos);
+        if (confirmedFiles == cargo.files()) {
+            confirmedNanos = nowNanos;
+            spent.enter(Cause.HANGING_UP, nowNanos);
+        }
+    }
+
+    void onHungUp(End at, long nowNanos) {
+        if (hungUpNanos.putIfAbsent(at, nowNanos) == null) {
+            watcher.onHungUp(at, nowNanos);
+        }
+    }
+
+    void onEnded(String why, long nowNanos) {
+        endedNanos = nowNanos;
+        spent.close(nowNanos);
+        watcher.onEnded(why, nowNanos);
+    }
+
+    /** Closes the books at the horizon, or earlier if the session has ended. */
+    SessionResult result(long horizonNanos) {
+        boolean isRunning = endedNanos == NEVER;
+        spent.close(horizonNanos);
+        long delivered = lastDeliveredNanos();
+        long closed = hungUpNanos.size() < 2 ? NEVER : Collections.max(hungUpNanos.values());
+        return new SessionResult(
+                isRunning ? Outcome.RUNNING : outcome(delivered, closed),
+                isRunning ? horizonNanos : endedNanos,
+                optional(delivered),
+                optional(confirmedNanos),
+                optional(closed),
+                Arrays.stream(deliveredNanos).mapToObj(SessionBooks::optional).toList(),
+                progress.curve(),
+                spent.budget(),
+                levels.use(),
+                linksLost,
+                oversSent,
+                acknowledgementsLost);
+    }
+
+    private Outcome outcome(long delivered, long closed) {
+        if (closed < NEVER && confirmedNanos < NEVER) {
+            return Outcome.CLOSED;
+        }
+        if (confirmedNanos < NEVER) {
+            return Outcome.CONFIRMED_NOT_CLOSED;
+        }
+        return delivered < NEVER ? Outcome.DELIVERED_UNCONFIRMED : Outcome.GAVE_UP;
+    }
+
+    private long lastDeliveredNanos() {
+        return Arrays.stream(deliveredNanos).max().orElseThrow();
+    }
+
+    private static OptionalLong optional(long nanos) {
+        return nanos < NEVER ? OptionalLong.of(nanos) : OptionalLong.empty();
+    }
+}

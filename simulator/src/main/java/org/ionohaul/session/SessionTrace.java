@@ -1,0 +1,35 @@
+package org.ionohaul.session;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.link.LinkTrace;
+
+/** Watches a session from outside, knowing both ends. Watching changes nothing. */
+public interface SessionTrace extends LinkTrace {
+    /** Nobody watches. */
+    SessionTrace NONE = new SessionTrace() {};
+
+    /** The dialling station has heard the answer to its call. */
+    default void onLinked(long atNanos) {}
+
+    /** A station has noticed that the link is lost. */
+    default void onLost(End at, long atNanos) {}
+
+    /**
+     * The receiver holds more bytes in order than ever before.
+     *
+     * @param bytes how many, counted from the beginning of the transfer
+     */
+    default void onProgress(long bytes, long atNanos) {}
+
+    /** The receiver holds a file, counted from 0, to its last byte. */
+    default void onDelivered(int file, long atNanos) {}
+
+    /** The sender knows that a file, counted from 0, is delivered. */
+    default void onConfirmed(int file, long atNanos) {}
+
+    /** A station has hung up knowing that all is done. */
+    default void onHungUp(End at, long atNanos) {}
+
+    /** The session has ended for the station that dialled; {@code why} in the trade's words. */
+    default void onEnded(String why, long atNanos) {}
+}

@@ -1,0 +1,124 @@
+package org.ionohaul.session;
+
+import java.util.List;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.Reception;
+import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.ArqRules.AnswerToSilence;
+import org.ionohaul.link.ArqScheme;
+import org.ionohaul.link.Chances;
+import org.ionohaul.link.ChannelWatch;
+import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.LinkParts;
+import org.ionohaul.link.LossCurves;
+import org.ionohaul.link.Oracle;
+import org.ionohaul.link.Signals;
+import org.ionohaul.link.StationTimes;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
+
+/** A test bench: a session whose bursts get lost by a given chance, with everything else at plain values. */
+final class Bench {
+    static final long MILLI = 1_000_000L;
+    static final long SECOND = 1000 * MILLI;
+    static final long HOUR = 3600 * SECOND;
+
+    ArqScheme scheme = ArqScheme.SELECTIVE_REPEAT;
+    int window = 8;
+    int shortOver = 8;
+    int longOver = 8;
+    long longestOver = HOUR;
+    Combining combining = Combining.NONE;
+    int store = 0;
+    AnswerToSilence answerToSilence = AnswerToSilence.REPEAT;
+    int silencesToLost = 5;
+    boolean listensFirst = false;
+    long margin = 0;
+    List<? extends Waveform> levels = List.of(PlainWaveform.certain(100, 200 * MILLI, 100 * MILLI));
+    Waveform acknowledgement = PlainWaveform.certain(0, 50 * MILLI, 50 * MILLI);
+    Waveform call = PlainWaveform.certain(0, 500 * MILLI, 500 * MILLI);
+    Waveform control = PlainWaveform.certain(0, 100 * MILLI, 100 * MILLI);
+    Reception atNear = new Listener(End.NEAR);
+    Reception atFar = new Listener(End.FAR);
+    ChannelWatch watch = ChannelWatch.ALWAYS_CLEAR;
+    StationTimes near = new StationTimes(0, 0, 0, 10 * MILLI);
+    StationTimes far = new StationTimes(0, 0, 0, 10 * MILLI);
+    long propagation = 0;
+    LadderRules ladder = new LadderRules.Fixed(1);
+    SessionRules rules = new SessionRules(3, SECOND, 1, 3, true, 2, 10 * SECOND);
+    Cargo cargo = Cargo.from(End.NEAR, List.of(1000L));
+    long patience = Long.MAX_VALUE;
+    SessionTrace trace = SessionTrace.NONE;
+
+    SessionResult run(long trial) {
+        return run(trial, 1000 * HOUR);
+    }
+
+    SessionResult run(long trial, long horizonNanos) {
+        return new Session(new SessionParts(link(trial), rules, cargo, patience, trace)).run(horizonNanos);
+    }
+
+    private LinkParts link(long trial) {
+        TrialStreams streams = new TrialStreams(20, trial);
+        Signals signals = new Signals(List.copyOf(levels), acknowledgement, call, control);
+        return new LinkParts(
+                signals,
+                atNear,
+                atFar,
+                watch,
+                near,
+                far,
+                propagation,
+                new ArqRules(
+                        scheme,
+                        window,
+                        shortOver,
+                        longOver,
+                        longestOver,
+                        combining,
+                        store,
+                        answerToSilence,
+                        silencesToLost,
+                        listensFirst,
+                        margin),
+                ladder,
+                LossCurves.of(signals),
+                Oracle.SILENT,
+                new Chances(
+                        streams.open(Purpose.DETECTION, 0),
+                        streams.open(Purpose.DECODING, 0),
+                        streams.open(Purpose.SNR_ESTIMATE, 0),
+                        streams.open(Purpose.DIALLING, 0),
+                        streams.open(Purpose.POLICY, 0)));
+    }
+
+    /** A reception without a sky: tells the waveforms of these tests only who listens. */
+    record Listener(End end) implements Reception {
+        @Override
+        public int subBands() {
+            return 1;
+        }
+
+        @Override
+        public void sinr(long atNanos, double[] sinr) {
+            sinr[0] = 1;
+        }
+
+        @Override
+        public long steadyNanos() {
+            return Long.MAX_VALUE;
+        }
+
+        @Override
+        public double dopplerSpreadHz() {
+            return 0;
+        }
+
+        @Override
+        public double delaySpreadSeconds() {
+            return 0;
+        }
+    }
+}
