@@ -49,7 +49,7 @@ final class DotPlot {
                 "Each dot is one evening in fifty, over the time at which everything is through; dots at the right"
                         + " edge are evenings that do not get through.");
         TimePlot plot = new TimePlot(svg, scale, LEFT, TOP, axisWidth, height);
-        svg.text(WIDTH - NEVER_WIDTH / 2, TOP - 8, Svg.Anchor.MIDDLE, Palette.FAINT, "not through");
+        svg.text(WIDTH - 2, TOP - 8, Svg.Anchor.END, Palette.FAINT, "not through");
         plot.drawTimeAxis("through after so many " + scale.unit());
         deadlinesSeconds.forEach(plot::drawDeadline);
         double floor = TOP;
