@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.study.TrialSource;
+import org.ionohaul.trial.Trials;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
@@ -48,7 +49,8 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Interruption interruption = Interruption.watched();
-        int exitCode = commandLine(Main::trials, interruption).execute(arguments);
+        int exitCode =
+                commandLine(scenario -> new Trials(scenario)::run, interruption).execute(arguments);
         interruption.finish(exitCode);
         System.exit(exitCode);
     }
@@ -59,10 +61,6 @@ public final class Main {
                 .setUsageHelpWidth(WIDTH)
                 .setParameterExceptionHandler(Main::pointToHelp)
                 .setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, command));
-    }
-
-    private static TrialSource trials(Scenario scenario) {
-        throw new UnsupportedOperationException("trials are not wired yet: " + scenario.name());
     }
 
     private static int pointToHelp(ParameterException failure, String[] arguments) {

@@ -1,0 +1,105 @@
+package org.ionohaul.trial;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.Passband;
+import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.Sky;
+import org.ionohaul.link.Chances;
+import org.ionohaul.link.LinkParts;
+import org.ionohaul.link.LossCurves;
+import org.ionohaul.link.Signals;
+import org.ionohaul.link.StationTimes;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cargo;
+import org.ionohaul.session.SessionParts;
+import org.ionohaul.session.SessionTrace;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.Waveforms;
+
+/** Puts the parts of a session together as one mode has them. */
+final class ModeWiring {
+    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
+
+    /** Others count as heard when they stand one S-unit (6 dB, IARU Region 1 R.1) over the floor. */
+    private static final double OCCUPIED_OVER_FLOOR_DB = 6;
+
+    private final Scenario scenario;
+    private final Mode mode;
+    private final Passband passband;
+    private final LossCurves curves;
+
+    ModeWiring(Scenario scenario, Mode mode) {
+        this.scenario = scenario;
+        this.mode = mode;
+        this.passband = mode.emission().passband();
+        this.curves = LossCurves.of(signals());
+    }
+
+    SessionParts parts(Sky sky, TrialStreams streams, Transfer transfer, Direction direction, SessionTrace trace) {
+        Cargo cargo = Cargo.from(
+                direction.sender(),
+                transfer.files().stream().map(PayloadFile::bytes).toList());
+        return new SessionParts(link(sky, streams, direction), mode.session(), cargo, patienceNanos(), trace);
+    }
+
+    private LinkParts link(Sky sky, TrialStreams streams, Direction direction) {
+        Signals signals = signals();
+        Reception data = sky.reception(direction.receiver(), passband);
+        return new LinkParts(
+                signals,
+                sky.reception(End.NEAR, passband),
+                sky.reception(End.FAR, passband),
+                (end, atNanos) -> sky.isOccupied(end, atNanos, OCCUPIED_OVER_FLOOR_DB),
+                times(End.NEAR),
+                times(End.FAR),
+                Nanos.of(scenario.distanceMetres() / LIGHT_METRES_PER_SECOND),
+                mode.arq(),
+                mode.ladder(),
+                curves,
+                new ExpectedPayload(signals, data, mode.arq().shortOverFrames()),
+                chances(streams));
+    }
+
+    private Signals signals() {
+        return new Signals(
+                mode.levels().stream()
+                        .map(level -> waveform(level, mode.arq().combining()))
+                        .toList(),
+                waveform(mode.acknowledgement(), Combining.NONE),
+                waveform(mode.call(), Combining.NONE),
+                waveform(mode.control(), Combining.NONE));
+    }
+
+    private Waveform waveform(BurstShape burst, Combining combining) {
+        return Waveforms.of(burst, mode.emission(), combining);
+    }
+
+    private StationTimes times(End end) {
+        StationTimes own = scenario.station(end).times();
+        long processingNanos = Math.addExact(own.processingNanos(), Nanos.of(mode.processingSeconds()));
+        return new StationTimes(own.hangNanos(), own.relayNanos(), own.recoveryNanos(), processingNanos);
+    }
+
+    private long patienceNanos() {
+        double seconds = scenario.near().patienceSeconds();
+        return Double.isInfinite(seconds) ? Long.MAX_VALUE : Nanos.of(seconds);
+    }
+
+    private Chances chances(TrialStreams streams) {
+        int element = StreamElement.of(mode.name());
+        return new Chances(
+                streams.open(Purpose.DETECTION, element),
+                streams.open(Purpose.DECODING, element),
+                streams.open(Purpose.SNR_ESTIMATE, element),
+                streams.open(Purpose.DIALLING, element),
+                streams.open(Purpose.POLICY, element));
+    }
+}

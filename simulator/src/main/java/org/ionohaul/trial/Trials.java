@@ -1,0 +1,80 @@
+package org.ionohaul.trial;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ionohaul.channel.Sky;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Session;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionTrace;
+
+/**
+ * All trials of a scenario, each built afresh from its number.
+ *
+ * <p>Every case and mode of a trial meets the same sky, so that what differs is the mode. A trial depends on the scenario,
+ * its seed and its number alone: trials may run in any order and on any thread.
+ */
+public final class Trials {
+    private final Scenario scenario;
+    private final long horizonNanos;
+    private final List<ModeWiring> wirings;
+
+    /** Prepares what the trials of a scenario have in common. */
+    public Trials(Scenario scenario) {
+        this.scenario = scenario;
+        this.horizonNanos = Nanos.of(scenario.horizonSeconds());
+        this.wirings = scenario.modes().stream()
+                .map(mode -> new ModeWiring(scenario, mode))
+                .toList();
+    }
+
+    /**
+     * Runs one trial of every case with every mode.
+     *
+     * @param trial the trial's number, zero or more
+     * @return for each transfer, for each of its directions, for each mode, in the scenario's order
+     */
+    public List<SessionResult> run(long trial) {
+        Sky sky = sky(trial);
+        List<SessionResult> results = new ArrayList<>();
+        for (Transfer transfer : scenario.transfers()) {
+            for (Direction direction : transfer.directions()) {
+                for (ModeWiring wiring : wirings) {
+                    results.add(session(wiring, sky, trial, transfer, direction, SessionTrace.NONE));
+                }
+            }
+        }
+        return results;
+    }
+
+    /**
+     * Runs one trial of one case with one mode while somebody watches; the result is that of {@link #run(long)}.
+     *
+     * @param mode one of the scenario's modes
+     * @param trial the trial's number, zero or more
+     * @param trace who watches
+     */
+    public SessionResult run(Transfer transfer, Direction direction, Mode mode, long trial, SessionTrace trace) {
+        ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
+        return session(wiring, sky(trial), trial, transfer, direction, trace);
+    }
+
+    /** Returns the sky of a trial, zero or more; made anew at each call, for the caller's thread. */
+    public Sky sky(long trial) {
+        TrialStreams streams = streams(trial);
+        return new Sky(scenario.sky().conditions(new UncertainDraws(streams)), streams);
+    }
+
+    private TrialStreams streams(long trial) {
+        return new TrialStreams(scenario.seed(), trial);
+    }
+
+    private SessionResult session(
+            ModeWiring wiring, Sky sky, long trial, Transfer transfer, Direction direction, SessionTrace trace) {
+        return new Session(wiring.parts(sky, streams(trial), transfer, direction, trace)).run(horizonNanos);
+    }
+}

@@ -1,0 +1,16 @@
+package org.ionohaul.trial;
+
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Draws;
+
+/** Draws a trial's uncertain inputs, each from a stream of its own, so that one input more shifts no other. */
+record UncertainDraws(TrialStreams streams) implements Draws {
+    /** Half a step of the generator's 53-bit grid: keeps the probability off zero. */
+    private static final double HALF_STEP = 0x1.0p-54;
+
+    @Override
+    public double probability(String key) {
+        return streams.open(Purpose.UNCERTAIN_INPUT, StreamElement.of(key)).nextDouble() + HALF_STEP;
+    }
+}

@@ -1,0 +1,111 @@
+package org.ionohaul.trial;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.Passband;
+import org.ionohaul.channel.Sky;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionTrace;
+import org.junit.jupiter.api.Test;
+
+final class TrialsTest {
+    private static final Path RIVER_WATCH = Path.of("..", "scenarios", "river-watch.toml");
+
+    @Test
+    void aTrialDependsOnItsNumberAndNotOnWhatRanBefore() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(RIVER_WATCH);
+        Trials once = new Trials(scenario);
+        List<String> forwards = new ArrayList<>();
+        for (long trial = 0; trial < 5; trial++) {
+            forwards.add(told(once.run(trial)));
+        }
+        Trials again = new Trials(scenario);
+        List<String> backwards = new ArrayList<>();
+        for (long trial = 4; trial >= 0; trial--) {
+            backwards.add(told(again.run(trial)));
+        }
+        Collections.reverse(backwards);
+        assertEquals(forwards, backwards);
+        assertNotEquals(forwards.get(0), forwards.get(1));
+    }
+
+    @Test
+    void aModesTrialIsTheSameWhateverOtherModesAreCompared() throws ScenarioProblems {
+        Scenario all = ScenarioReader.read(RIVER_WATCH);
+        Mode last = all.modes().get(all.modes().size() - 1);
+        Scenario alone = ScenarioReader.read(RIVER_WATCH, Map.of("modes", "[\"" + last.name() + "\"]"));
+        SessionResult among = new Trials(all).run(3).get(all.modes().size() - 1);
+        assertEquals(told(List.of(among)), told(List.of(new Trials(alone).run(3).get(0))));
+    }
+
+    @Test
+    void watchingATrialChangesNothing() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(RIVER_WATCH);
+        Trials trials = new Trials(scenario);
+        var transfer = scenario.transfers().get(0);
+        SessionResult watched = trials.run(
+                transfer, transfer.directions().get(0), scenario.modes().get(1), 2, new SessionTrace() {});
+        assertEquals(told(List.of(trials.run(2).get(1))), told(List.of(watched)));
+    }
+
+    @Test
+    void theSkyIsTheSameForAnyoneWhoAsks() throws ScenarioProblems {
+        Trials trials = new Trials(ScenarioReader.read(RIVER_WATCH));
+        double[] late = new double[1];
+        double[] early = new double[1];
+        Passband passband = new Passband(2000, 1);
+        long atNanos = 300_000_000_000L;
+        trials.sky(7).reception(End.FAR, passband).sinr(atNanos, late);
+        Sky sky = trials.sky(7);
+        sky.reception(End.NEAR, passband).sinr(0, early);
+        sky.reception(End.FAR, passband).sinr(atNanos, early);
+        assertArrayEquals(late, early);
+    }
+
+    @Test
+    void aStrongSteadyPathDeliversEverythingAndClosesWithEveryMode() throws ScenarioProblems {
+        Map<String, String> strong = Map.of(
+                "near.snr",
+                "60 dB",
+                "far.snr",
+                "60 dB",
+                "sky.condition",
+                "flat",
+                "far.impulses.share",
+                "0 %",
+                "far.interference.1.visits",
+                "0 /h");
+        for (SessionResult result : new Trials(ScenarioReader.read(RIVER_WATCH, strong)).run(0)) {
+            assertEquals(Outcome.CLOSED, result.outcome());
+            assertEquals(0, result.linksLost());
+        }
+    }
+
+    /** Everything that a result says, as text: the class of its curves knows no equality. */
+    private static String told(List<SessionResult> results) {
+        StringBuilder text = new StringBuilder();
+        for (SessionResult it : results) {
+            text.append(it.outcome()).append(it.endedNanos()).append(it.deliveredNanos());
+            text.append(it.confirmedNanos()).append(it.closedNanos()).append(it.levels());
+            for (int i = 0; i < it.progress().size(); i++) {
+                text.append(' ')
+                        .append(it.progress().atNanos(i))
+                        .append(it.progress().heldBytes(i));
+            }
+        }
+        return text.toString();
+    }
+}
