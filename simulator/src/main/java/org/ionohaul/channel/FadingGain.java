@@ -38,8 +38,8 @@ final class FadingGain implements PathGain {
     @Override
     public void at(long atNanos, double[] gains, int number) {
         double instant = atNanos * pointsPerNano;
-        long point = (long) Math.floor(instant);
-        long first = point - POINTS_BEFORE;
+        double point = Math.floor(instant);
+        long first = (long) point - POINTS_BEFORE;
         if (first >> BLOCK_BITS != blockNumber) {
             blockNumber = first >> BLOCK_BITS;
             noise = blocks.get(blockNumber);

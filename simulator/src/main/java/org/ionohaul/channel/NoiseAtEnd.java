@@ -7,13 +7,16 @@ import org.ionohaul.random.TrialStreams;
 
 /** What disturbs reception at one end in one trial: the floor over the clock, impulses, other stations. */
 final class NoiseAtEnd {
-    private final Schedule riseDb;
+    private final Level floor;
     private final Impulses impulses;
     private final Occupancy occupancy;
 
     NoiseAtEnd(End end, EndConditions conditions, TrialStreams streams) {
         int element = end == End.NEAR ? 0 : 1;
-        this.riseDb = conditions.noiseRiseDb();
+        this.floor = new Level(
+                conditions.noiseRiseDb(),
+                SlowVariation.NONE,
+                streams.openBlock(Purpose.SLOW_VARIATION, 1 + element, 0));
         this.impulses = new Impulses(conditions.impulses(), streams, element);
         this.occupancy = new Occupancy(visits(conditions.interference(), streams, element));
     }
@@ -25,7 +28,7 @@ final class NoiseAtEnd {
 
     /** Returns the noise floor without impulses, relative to the floor when the trial begins. */
     double floor(long atNanos) {
-        return riseDb.points().isEmpty() ? 1 : Decibels.toRatio(riseDb.levelDb(atNanos * 1e-9));
+        return floor.ratio(atNanos);
     }
 
     Occupancy occupancy() {

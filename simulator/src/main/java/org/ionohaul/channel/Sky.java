@@ -1,6 +1,7 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 
 /**
@@ -14,7 +15,7 @@ import org.ionohaul.random.TrialStreams;
 public final class Sky {
     private final SkyConditions conditions;
     private final PathGain[] gains;
-    private final SlowLevel slowLevel;
+    private final Level level;
     private final NoiseAtEnd near;
     private final NoiseAtEnd far;
 
@@ -26,7 +27,8 @@ public final class Sky {
         for (int i = 0; i < gains.length; i++) {
             gains[i] = PathGain.of(paths.get(i), streams, i);
         }
-        this.slowLevel = new SlowLevel(conditions.slowVariation(), streams);
+        this.level = new Level(
+                conditions.trendDb(), conditions.slowVariation(), streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
         this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
         this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
     }
@@ -70,8 +72,8 @@ public final class Sky {
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns what trend and slow variation do to the path's median level at an instant, in dB. */
-    double levelDb(long atNanos) {
-        return conditions.trendDb().levelDb(atNanos * 1e-9) + slowLevel.levelDb(atNanos);
+    /** Returns what trend and slow variation do to the path's median level. */
+    Level level() {
+        return level;
     }
 }

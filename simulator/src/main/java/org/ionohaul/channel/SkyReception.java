@@ -1,7 +1,5 @@
 package org.ionohaul.channel;
 
-import java.util.List;
-
 /** How one end of a sky hears the other through one passband. */
 final class SkyReception implements Reception {
     /**
@@ -10,28 +8,28 @@ final class SkyReception implements Reception {
      */
     private static final double STEADY_SHARE = 1.0 / 8;
 
-    private final Sky sky;
-    private final double snrDb;
+    private final double snr;
+    private final Level level;
     private final NoiseAtEnd noise;
     private final PathGain[] paths;
     private final Passband passband;
     private final double dopplerSpreadHz;
     private final double delaySpreadSeconds;
-    private final double[] rotations;
+    private final FrequencyResponse response;
     private final double[] gains;
     private final double[] interference;
     private long spanStartNanos;
     private long spanEndNanos;
 
     SkyReception(Sky sky, End receiver, Passband passband) {
-        this.sky = sky;
-        this.snrDb = sky.conditions().at(receiver).snrDb();
+        this.snr = Decibels.toRatio(sky.conditions().at(receiver).snrDb());
+        this.level = sky.level();
         this.noise = sky.noise(receiver);
         this.paths = sky.gains();
         this.passband = passband;
         this.dopplerSpreadHz = sky.conditions().dopplerSpreadHz();
         this.delaySpreadSeconds = sky.conditions().delaySpreadSeconds();
-        this.rotations = rotations(sky.conditions().paths(), passband);
+        this.response = new FrequencyResponse(sky.conditions().paths(), passband);
         this.gains = new double[2 * paths.length];
         this.interference = new double[passband.subBands()];
     }
@@ -49,10 +47,12 @@ final class SkyReception implements Reception {
         for (int path = 0; path < paths.length; path++) {
             paths[path].at(atNanos, gains, path);
         }
-        double signal = Decibels.toRatio(snrDb + sky.levelDb(atNanos));
+        response.write(gains, sinr);
+        double signal = snr * level.ratio(atNanos);
         double noisePower = noise.noise(atNanos);
         for (int band = 0; band < interference.length; band++) {
-            sinr[band] = signal * transfer(band) / (noisePower + interference[band]);
+            // In the deepest notch rounding can leave the transfer a hair below zero.
+            sinr[band] = signal * Math.abs(sinr[band]) / (noisePower + interference[band]);
         }
     }
 
@@ -71,18 +71,6 @@ final class SkyReception implements Reception {
         return delaySpreadSeconds;
     }
 
-    /** Returns the power transfer |H|^2 at the centre of a sub-band. */
-    private double transfer(int band) {
-        double real = 0;
-        double imaginary = 0;
-        int at = band * gains.length;
-        for (int i = 0; i < gains.length; i += 2) {
-            real += gains[i] * rotations[at + i] - gains[i + 1] * rotations[at + i + 1];
-            imaginary += gains[i] * rotations[at + i + 1] + gains[i + 1] * rotations[at + i];
-        }
-        return real * real + imaginary * imaginary;
-    }
-
     private void moveTo(long atNanos) {
         if (atNanos < 0) {
             throw new IllegalArgumentException("atNanos must not be negative: " + atNanos);
@@ -99,22 +87,5 @@ final class SkyReception implements Reception {
                 interference[band] += over.density(centreHz - halfHz, centreHz + halfHz);
             }
         }
-    }
-
-    /** Returns for each sub-band, for each path, the complex factor that its amplitude and delay make there. */
-    private static double[] rotations(List<PropagationPath> paths, Passband passband) {
-        double totalPower = 0;
-        for (PropagationPath path : paths) {
-            totalPower += Decibels.toRatio(path.powerDb());
-        }
-        double[] rotations = new double[2 * paths.size() * passband.subBands()];
-        for (int i = 0; i < rotations.length; i += 2) {
-            PropagationPath path = paths.get(i / 2 % paths.size());
-            double amplitude = Math.sqrt(Decibels.toRatio(path.powerDb()) / totalPower);
-            double phase = -2 * Math.PI * passband.centreHz(i / 2 / paths.size()) * path.delaySeconds();
-            rotations[i] = amplitude * Math.cos(phase);
-            rotations[i + 1] = amplitude * Math.sin(phase);
-        }
-        return rotations;
     }
 }

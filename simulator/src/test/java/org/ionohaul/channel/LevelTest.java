@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
+import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The slow variation against the closed forms of a Gauss-Markov process in dB. */
-final class SlowLevelTest {
+/** The level over the clock, its slow variation against the closed forms of a Gauss-Markov process in dB. */
+final class LevelTest {
     private static final double DEVIATION_DB = 2.5;
     private static final double TIME_CONSTANT_SECONDS = 45;
     private static final SlowVariation VARIATION = new SlowVariation(DEVIATION_DB, TIME_CONSTANT_SECONDS);
@@ -21,11 +22,11 @@ final class SlowLevelTest {
     @ParameterizedTest
     @CsvSource({"0", "45", "600"})
     void levelIsStationaryFromTheStart(double atSeconds) {
-        sample("slow level at " + atSeconds + " s", 0, level -> level.levelDb(nanos(atSeconds)));
+        sample("slow level at " + atSeconds + " s", 0, level -> levelDb(level, atSeconds));
         sample(
                 "its mean square at " + atSeconds + " s",
                 DEVIATION_DB * DEVIATION_DB,
-                level -> Math.pow(level.levelDb(nanos(atSeconds)), 2));
+                level -> Math.pow(levelDb(level, atSeconds), 2));
     }
 
     /** Correlation exp(-lag / time constant); the lags are whole numbers of grid steps. */
@@ -36,32 +37,29 @@ final class SlowLevelTest {
         sample(
                 "covariance of the slow level at " + lagSeconds + " s",
                 theory,
-                level -> level.levelDb(nanos(45)) * level.levelDb(nanos(45 + lagSeconds)));
+                level -> levelDb(level, 45) * levelDb(level, 45 + lagSeconds));
     }
 
     /** The mean of a log-normal power is exp((sigma ln 10 / 10)^2 / 2) times its median. */
     @Test
     void powerIsLogNormal() {
         double nepers = DEVIATION_DB * Math.log(10) / 10;
-        sample(
-                "mean power of the slow level",
-                Math.exp(nepers * nepers / 2),
-                level -> Decibels.toRatio(level.levelDb(nanos(90))));
+        sample("mean power of the slow level", Math.exp(nepers * nepers / 2), level -> level.ratio(nanos(90)));
     }
 
     @Test
     void anyOrderOfAskingGivesTheSameBits() {
-        SlowLevel forward = level(3);
-        SlowLevel backward = level(3);
-        double early = forward.levelDb(nanos(10));
-        double late = forward.levelDb(nanos(86_400));
-        assertEquals(late, backward.levelDb(nanos(86_400)));
-        assertEquals(early, backward.levelDb(nanos(10)));
+        Level forward = level(VARIATION, 3);
+        Level backward = level(VARIATION, 3);
+        double early = levelDb(forward, 10);
+        double late = levelDb(forward, 86_400);
+        assertEquals(late, levelDb(backward, 86_400));
+        assertEquals(early, levelDb(backward, 10));
     }
 
     @Test
     void switchedOffItIsNothing() {
-        assertEquals(0, new SlowLevel(SlowVariation.NONE, new TrialStreams(1, 0)).levelDb(nanos(100)));
+        assertEquals(1, level(SlowVariation.NONE, 0).ratio(nanos(100)));
     }
 
     @Test
@@ -73,14 +71,19 @@ final class SlowLevelTest {
 
     private static void sample(String name, double theory, LevelStatistic statistic) {
         double[] sample = LongStream.range(0, TRIALS)
-                .mapToObj((LongFunction<SlowLevel>) SlowLevelTest::level)
+                .mapToObj((LongFunction<Level>) trial -> level(VARIATION, trial))
                 .mapToDouble(statistic::of)
                 .toArray();
         StatisticalCheck.ofMean(name, sample, theory).verify();
     }
 
-    private static SlowLevel level(long trial) {
-        return new SlowLevel(VARIATION, new TrialStreams(20_260_102, trial));
+    private static Level level(SlowVariation variation, long trial) {
+        TrialStreams streams = new TrialStreams(20_260_102, trial);
+        return new Level(Schedule.NONE, variation, streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
+    }
+
+    private static double levelDb(Level level, double atSeconds) {
+        return Decibels.ofRatio(level.ratio(nanos(atSeconds)));
     }
 
     private static long nanos(double seconds) {
@@ -89,6 +92,6 @@ final class SlowLevelTest {
 
     @FunctionalInterface
     private interface LevelStatistic {
-        double of(SlowLevel level);
+        double of(Level level);
     }
 }

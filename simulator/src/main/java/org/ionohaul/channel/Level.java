@@ -1,0 +1,64 @@
+package org.ionohaul.channel;
+
+import java.util.Arrays;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+
+/**
+ * A power level over one trial's clock: what the scenario schedules, and a slow variation about it. The slow variation
+ * is a Gauss-Markov process in dB, x[k+1] = a x[k] + sd sqrt(1 - a^2) w[k] with a = exp(-step / time constant), from a
+ * stationary start.
+ *
+ * <p>The level is worked out on a grid, in order and once, and its power joined by straight lines, so that asking costs
+ * no exponential. The step is 1/64 of the time constant (half-way between two points the standard deviation is 0.4 %
+ * below the stationary one), or 1 s without slow variation: a scheduled jump takes that long.
+ */
+final class Level {
+    private static final double STEPS_PER_TIME_CONSTANT = 64;
+
+    private final Schedule scheduleDb;
+    private final double deviationDb;
+    private final double stepSeconds;
+    private final double pointsPerNano;
+    private final ZigguratSampler.NormalizedGaussian normal;
+    private double slowDb;
+    private double[] ratios = new double[256];
+    private int known;
+
+    /**
+     * Prepares a level.
+     *
+     * @param chance the slow variation's own stream
+     */
+    Level(Schedule scheduleDb, SlowVariation variation, UniformRandomProvider chance) {
+        this.scheduleDb = scheduleDb;
+        this.deviationDb = variation.deviationDb();
+        this.stepSeconds = deviationDb > 0 ? variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT : 1;
+        this.pointsPerNano = 1e-9 / stepSeconds;
+        this.normal = ZigguratSampler.NormalizedGaussian.of(chance);
+        this.slowDb = deviationDb * normal.sample();
+    }
+
+    /** Returns the level at an instant, zero or later, as a power ratio. */
+    double ratio(long atNanos) {
+        double instant = atNanos * pointsPerNano;
+        int point = (int) instant;
+        if (point + 1 >= known) {
+            learnUpTo(point + 1);
+        }
+        double share = instant - point;
+        return ratios[point] + share * (ratios[point + 1] - ratios[point]);
+    }
+
+    private void learnUpTo(int point) {
+        if (point >= ratios.length) {
+            ratios = Arrays.copyOf(ratios, Math.max(point + 1, 2 * ratios.length));
+        }
+        double memory = Math.exp(-1 / STEPS_PER_TIME_CONSTANT);
+        double innovationDb = deviationDb * Math.sqrt(1 - memory * memory);
+        for (; known <= point; known++) {
+            ratios[known] = Decibels.toRatio(scheduleDb.levelDb(known * stepSeconds) + slowDb);
+            slowDb = memory * slowDb + innovationDb * normal.sample();
+        }
+    }
+}
