@@ -69,7 +69,7 @@ final class OccupancyTest {
                 .test(levelsDb, NormalDistribution.of(6, 10)::cumulativeProbability)
                 .getPValue();
         assertTrue(pValue > 1e-3, "p = " + pValue);
-        StatisticalCheck.ofMean("median level of visitors in dB", levelsDb, 6).verify();
+        StatisticalCheck.ofMean("mean level of visitors in dB", levelsDb, 6).verify();
     }
 
     @Test
