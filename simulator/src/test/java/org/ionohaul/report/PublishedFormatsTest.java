@@ -1,0 +1,94 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is written is what results/README.md and the schema beside it promise. */
+final class PublishedFormatsTest {
+    private static final Path PUBLISHED = Path.of("../results");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String summary(int trials) throws IOException {
+        StudyResult result = FabricatedStudy.result(trials);
+        Path file = folder.resolve("summary.json");
+        new SummaryJson(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        return Files.readString(file);
+    }
+
+    private static String schemaText() throws IOException {
+        return Files.readString(PUBLISHED.resolve("summary.schema.json"));
+    }
+
+    private static Schema schema() throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schemaText());
+    }
+
+    @Test
+    void theSummaryKeepsToItsSchema() throws IOException {
+        assertEquals(List.of(), schema().validate(summary(FabricatedStudy.TRIALS), InputFormat.JSON));
+        assertEquals(List.of(), schema().validate(summary(1), InputFormat.JSON), "one trial, then interrupted");
+    }
+
+    @Test
+    void theSchemaRefusesWhatBreaksThePromise() throws IOException {
+        String summary = summary(FabricatedStudy.TRIALS);
+        assertFalse(schema().validate(summary.replace("\"seed\" : 4711", "\"seed\" : \"4711\""), InputFormat.JSON)
+                .isEmpty());
+        assertFalse(schema().validate(summary.replace("\"delivered_share\"", "\"delivered\""), InputFormat.JSON)
+                .isEmpty());
+    }
+
+    @Test
+    void everyNameOfTheSummaryIsInTheSchema() throws IOException {
+        String schema = schemaText();
+        Set<String> names = names(summary(FabricatedStudy.TRIALS));
+        assertTrue(names.size() > 50, names::toString);
+        names.forEach(name -> assertTrue(schema.contains("\"" + name + "\": {"), name));
+    }
+
+    @Test
+    void everyHeadOfTheTrialsIsInTheManual() throws IOException {
+        Path file = folder.resolve("trials.csv");
+        new TrialsCsv(FabricatedStudy.result()).writeTo(file);
+        String manual = Files.readString(PUBLISHED.resolve("README.md"));
+        String[] heads = Files.readAllLines(file).get(0).split(",", -1);
+        assertTrue(heads.length > 25);
+        for (String head : heads) {
+            assertTrue(manual.contains("`" + head.replaceAll("_[2-9]_", "_1_") + "`"), head);
+        }
+    }
+
+    private static Set<String> names(String json) throws IOException {
+        Set<String> names = new TreeSet<>();
+        try (JsonParser parser = new JsonFactory().createParser(json)) {
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                if (token == JsonToken.FIELD_NAME) {
+                    names.add(parser.currentName());
+                }
+            }
+        }
+        return names;
+    }
+}
