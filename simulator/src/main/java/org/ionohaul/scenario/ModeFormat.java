@@ -1,8 +1,11 @@
 package org.ionohaul.scenario;
 
+import java.util.List;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.FrameCheck;
+import org.ionohaul.waveform.MeasuredFrame.Measurement;
 import org.ionohaul.waveform.Modulation;
 
 /** The keys of a mode file: what the reader accepts and the manual lists. */
@@ -58,6 +61,33 @@ final class ModeFormat {
             "User bytes a frame; \"0 B\" for control bursts, which carry just their overhead.");
     static final Key<Integer> OVERHEAD =
             Key.of("overhead", "overheadBytes", Kind.bytes(), "7 B", "Header and check bytes a frame, 0 or more.");
+    static final Key<Integer> FRAME_BITS = Key.of(
+            "frame-bits",
+            "informationBits",
+            Kind.count(),
+            848L,
+            "Bits of a frame before coding, where they are no whole bytes; takes the place of overhead.");
+    static final Key<Double> AIRTIME = Key.of(
+            "airtime",
+            "airtimeSeconds",
+            Kind.quantity(Dimension.TIME),
+            "1.2 s",
+            "How long a frame is on the air, where it does not follow from bits, code rate, symbol rate and known share.");
+    static final Key<FrameCheck> CHECK = Key.of(
+                    "check",
+                    "check",
+                    Kind.choice(FrameCheck.class),
+                    "whole-frame",
+                    "How a wrong frame is found out: by a check sum over all of it, or by four-of-seven characters, whose"
+                            + " undetected errors are delivered.")
+            .otherwise("whole-frame");
+    static final Key<List<Measurement>> MEASURED_LOSS = Key.of(
+            "measured-loss",
+            "losses",
+            Kind.list(measurement()),
+            List.of("2 dB: 80 %", "4 dB: 10 %"),
+            "Share of frames lost at some SNR in 3 kHz on a steady path, measured on your equipment: takes the place of"
+                    + " modulation, code and receiver. Needs airtime.");
     static final Key<Double> INTERLEAVER = Key.of(
                     "interleaver",
                     "interleaverSeconds",
@@ -72,6 +102,13 @@ final class ModeFormat {
             Kind.quantity(Dimension.TIME),
             "5 ms",
             "Longest delay spread that the guard interval or the equaliser absorbs, 0 or more.");
+    static final Key<Double> TRACKING = Key.of(
+            "tracking",
+            "trackingSeconds",
+            Kind.quantity(Dimension.TIME),
+            "20 ms",
+            "Time between known symbols, by which the receiver follows a channel that changes; the length of a symbol"
+                    + " where tones are detected by energy. 0 or more.");
     static final Key<Double> GAP = Key.of(
             "gap",
             "gapDb",
@@ -83,7 +120,7 @@ final class ModeFormat {
             "ceilingDb",
             Kind.quantity(Dimension.RATIO),
             "26 dB",
-            "The receiver's own residual distortion: it never sees a better SINR than this.");
+            "The receiver's own residual distortion: it never sees a better SINR than this, even on a path at rest.");
     static final Key<Double> PREAMBLE = Key.of(
             "preamble",
             "preambleSeconds",
@@ -242,11 +279,33 @@ final class ModeFormat {
                 CODE_RATE,
                 PAYLOAD,
                 OVERHEAD,
+                FRAME_BITS,
+                AIRTIME,
+                CHECK,
                 INTERLEAVER,
                 DELAY_TOLERANCE,
+                TRACKING,
                 GAP,
                 CEILING,
+                MEASURED_LOSS,
                 PREAMBLE,
                 DETECTION);
+    }
+
+    private static Kind<Measurement> measurement() {
+        return new Kind<>("an SNR and a loss", value -> {
+            String[] parts = String.valueOf(value).split(":", 2);
+            if (parts.length < 2) {
+                throw new WrongValue(Kind.shown(value) + " is no measurement", "write it as \"3 dB: 20 %\"");
+            }
+            double snrDb = Kind.quantity(Dimension.RATIO).read(parts[0]);
+            double loss = Kind.share().read(parts[1]);
+            if (!(loss > 0 && loss < 1)) {
+                throw new WrongValue(
+                        Kind.shown(value) + " is no measurement",
+                        "the share lost must be above 0 % and below 100 %: leave points out where all or none were lost");
+            }
+            return new Measurement(snrDb, loss);
+        });
     }
 }

@@ -7,8 +7,12 @@ import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.LadderRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Emission;
 import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.MeasuredFrame;
+import org.ionohaul.waveform.ModelledFrame;
+import org.ionohaul.waveform.Receiver;
 
 /** Turns a mode file into a mode. */
 final class ModeReader {
@@ -46,17 +50,23 @@ final class ModeReader {
     }
 
     private static FrameShape frame(Section section) {
-        return new FrameShape(
-                section.get(MODULATION),
-                section.get(SYMBOL_RATE),
-                section.get(KNOWN_SHARE),
-                section.get(CODE_RATE),
-                section.get(PAYLOAD),
-                section.get(OVERHEAD),
-                section.get(INTERLEAVER),
-                section.get(DELAY_TOLERANCE),
-                section.get(GAP),
-                section.get(CEILING));
+        return section.has(MEASURED_LOSS) ? measured(section) : modelled(section);
+    }
+
+    private static FrameShape measured(Section section) {
+        return new MeasuredFrame(
+                section.get(PAYLOAD), section.get(AIRTIME), section.get(INTERLEAVER), section.get(MEASURED_LOSS));
+    }
+
+    private static FrameShape modelled(Section section) {
+        Coding coding = new Coding(section.get(MODULATION), section.get(SYMBOL_RATE), section.get(CODE_RATE));
+        Receiver receiver = new Receiver(
+                section.get(DELAY_TOLERANCE), section.get(TRACKING), section.get(GAP), section.get(CEILING));
+        int payloadBytes = section.get(PAYLOAD);
+        int bits = section.find(FRAME_BITS).orElseGet(() -> 8 * (payloadBytes + section.get(OVERHEAD)));
+        double airtime = section.find(AIRTIME).orElseGet(() -> coding.airtimeSeconds(bits, section.get(KNOWN_SHARE)));
+        return new ModelledFrame(
+                coding, receiver, payloadBytes, bits, section.get(CHECK), airtime, section.get(INTERLEAVER));
     }
 
     private static ArqRules arq(Section section) {

@@ -25,24 +25,18 @@ final class BurstWaveform implements Waveform {
     private static final double ROUNDING = 1e-9;
 
     private final BurstShape shape;
+    private final Hearing hearing;
     private final FrameModel frameModel;
-    private final Distortion distortion;
-    private final double meanPower;
-    private final double energyPerSinr;
-    private final double gap;
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
     private double[] sinr = new double[1];
 
-    BurstWaveform(BurstShape shape, Emission emission, FrameModel frameModel) {
+    BurstWaveform(BurstShape shape, Hearing hearing, FrameModel frameModel) {
         FrameShape frame = shape.frame();
         this.shape = shape;
+        this.hearing = hearing;
         this.frameModel = frameModel;
-        this.distortion = Distortion.of(frame);
-        this.meanPower = Decibels.toRatio(-emission.crestFactorDb());
-        this.energyPerSinr = meanPower * Reception.NOISE_BANDWIDTH_HZ / frame.symbolRateBd();
-        this.gap = Decibels.toRatio(-frame.gapDb());
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -68,7 +62,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double snrDb = Decibels.of(meanSinr(reception, startNanos, (double) preambleNanos) * meanPower);
+        double snrDb = Decibels.of(meanSinr(reception, startNanos, (double) preambleNanos) * hearing.meanPower());
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -78,7 +72,7 @@ final class BurstWaveform implements Waveform {
         if (frame < 0 || frame >= frames) {
             throw new IllegalArgumentException("frame must be from 0 to below " + frames + ": " + frame);
         }
-        double share = distortion.share(reception);
+        double share = hearing.distortion().share(reception);
         double firstNanos = frame * frameNanos;
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
@@ -103,7 +97,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
-        return Decibels.of(meanSinr(reception, startNanos, (double) burstNanos(frames)) * meanPower);
+        return Decibels.of(meanSinr(reception, startNanos, (double) burstNanos(frames)) * hearing.meanPower());
     }
 
     /** Returns how many interleaver blocks (or frames, without one) the first so many frames reach into. */
@@ -118,8 +112,7 @@ final class BurstWaveform implements Waveform {
         for (int i = 0; i < samples; i++) {
             reception.sinr(fromNanos + (long) ((i + 0.5) / samples * blockNanos), bands);
             for (double band : bands) {
-                double esN0 = band * energyPerSinr;
-                sum += frameModel.rating(gap * esN0 / (1 + esN0 * distortionShare));
+                sum += frameModel.rating(hearing.esN0(band, distortionShare));
             }
         }
         return sum / (samples * bands.length);

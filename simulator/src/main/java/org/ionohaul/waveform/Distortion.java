@@ -3,27 +3,26 @@ package org.ionohaul.waveform;
 import org.ionohaul.channel.Reception;
 
 /**
- * What a real receiver adds to the noise, as a share of the signal's power: residual distortion of equaliser and channel
- * estimate, worse the faster the channel moves, and echoes later than the guard interval or equaliser reaches.
+ * What a real receiver adds to the noise, as a share of the signal's power: residual distortion, an estimate of the
+ * channel that is out of date, and echoes later than the guard interval or equaliser reaches.
  *
- * @param residual share at rest, zero or more
- * @param delayToleranceSeconds longest delay spread that is absorbed, zero or more
+ * @param receiver the receiver's traits
  */
-record Distortion(double residual, double delayToleranceSeconds) {
+record Distortion(Receiver receiver) {
     /**
-     * Doppler spread at which the residual distortion has doubled. The error of a channel estimate that is renewed at
-     * fixed intervals grows with the square of the spread.
+     * Distortion of a receiver that renews its estimate once in the reciprocal of the Doppler spread. An estimate that is
+     * held for that time and used throughout errs by pi^2 / 12 = 0.82 on average (correlation exp(-(pi spread time)^2 /
+     * 2), to second order); one that follows the data in between does better. Fitted to the requirements of
+     * MIL-STD-188-110 Appendix C: see results/reference/waveform-calibration.csv.
      */
-    static final double DOUBLING_DOPPLER_HZ = 1.0;
-
-    static Distortion of(FrameShape frame) {
-        return new Distortion(Decibels.toRatio(-frame.ceilingDb()), frame.delayToleranceSeconds());
-    }
+    static final double STALE_ESTIMATE = 0.3125;
 
     /** Returns the distortion's share of the signal's power on a given path. */
     double share(Reception reception) {
-        double doppler = reception.dopplerSpreadHz() / DOUBLING_DOPPLER_HZ;
-        return residual * (1 + doppler * doppler) + lateEchoes(reception.delaySpreadSeconds());
+        double staleness = reception.dopplerSpreadHz() * receiver.trackingSeconds();
+        return Decibels.toRatio(-receiver.ceilingDb())
+                + STALE_ESTIMATE * staleness * staleness
+                + lateEchoes(reception.delaySpreadSeconds());
     }
 
     /**
@@ -31,10 +30,10 @@ record Distortion(double residual, double delayToleranceSeconds) {
      * tolerance: an assumption of this model, right at both ends (all absorbed; as strong as the signal).
      */
     private double lateEchoes(double delaySpreadSeconds) {
-        if (delaySpreadSeconds <= delayToleranceSeconds) {
+        if (delaySpreadSeconds <= receiver.delayToleranceSeconds()) {
             return 0;
         }
-        double lost = 0.5 * (1 - delayToleranceSeconds / delaySpreadSeconds);
+        double lost = 0.5 * (1 - receiver.delayToleranceSeconds() / delaySpreadSeconds);
         return lost / (1 - lost);
     }
 }

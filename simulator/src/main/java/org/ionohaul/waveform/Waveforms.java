@@ -9,8 +9,8 @@ public final class Waveforms {
     /**
      * Returns the waveform of one kind of burst.
      *
-     * <p>Uncoded frames have no further code bits to send, so under incremental redundancy their copies are added as
-     * under chase combining.
+     * <p>Uncoded and measured frames have no further code bits to send, so under incremental redundancy their copies are
+     * added as under chase combining.
      *
      * @param burst how the burst is put on the air
      * @param emission what the mode's signals have in common; receptions are to be asked for its passband
@@ -18,31 +18,48 @@ public final class Waveforms {
      * @return a waveform with working memory of its own, for one thread
      */
     public static Waveform of(BurstShape burst, Emission emission, Combining combining) {
-        return new BurstWaveform(burst, emission, frameModel(burst.frame(), combining));
+        return new BurstWaveform(burst, Hearing.of(burst.frame(), emission), frameModel(burst.frame(), combining));
     }
 
     private static FrameModel frameModel(FrameShape frame, Combining combining) {
-        if (frame.codeRate() == 1) {
-            return uncoded(frame, combining != Combining.NONE);
+        if (frame instanceof ModelledFrame modelled) {
+            return modelled.coding().isUncoded() ? uncoded(modelled, combining) : coded(modelled, combining);
         }
-        InformationDensity density = CodedInformation.of(frame.modulation());
-        NormalApproximation code = new NormalApproximation(frame.dataSymbols(), frame.informationBits());
-        return switch (combining) {
-            case NONE -> coded(density, code, false);
-            case CHASE -> coded(density, code, true);
-            case INCREMENTAL_REDUNDANCY -> new AccumulatedInformation(density, code);
-        };
+        LossCurve curve = new LossCurve(((MeasuredFrame) frame).losses());
+        return new EffectiveSinr(GaussianRatings.TABLE, curve::success, addsCopies(combining));
     }
 
-    private static FrameModel coded(InformationDensity density, NormalApproximation code, boolean adds) {
+    private static FrameModel coded(ModelledFrame frame, Combining combining) {
+        InformationDensity density = CodedInformation.of(frame.coding().modulation());
+        NormalApproximation code =
+                new NormalApproximation(frame.coding().symbolsFor(frame.informationBits()), frame.informationBits());
+        if (combining == Combining.INCREMENTAL_REDUNDANCY) {
+            return new AccumulatedInformation(density, code);
+        }
         DoubleUnaryOperator success = esN0 -> code.successProbability(
                 density.bits().at(esN0), density.dispersion().at(esN0));
-        return new EffectiveSinr(density.bits(), success, adds);
+        return new EffectiveSinr(density.bits(), success, addsCopies(combining));
     }
 
-    private static FrameModel uncoded(FrameShape frame, boolean adds) {
-        RatioTable survival = UncodedSurvival.of(frame.modulation());
+    private static FrameModel uncoded(ModelledFrame frame, Combining combining) {
+        RatioTable survival = UncodedSurvival.of(frame.coding().modulation());
         int bits = frame.informationBits();
-        return new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), adds);
+        DoubleUnaryOperator success = switch (frame.check()) {
+            case WHOLE_FRAME -> esN0 -> Math.exp(bits * survival.at(esN0));
+            case FOUR_OF_SEVEN -> {
+                int characters = ConstantRatioCode.characters(bits);
+                yield esN0 -> Math.pow(ConstantRatioCode.acceptance(-Math.expm1(survival.at(esN0))), characters);
+            }
+        };
+        return new EffectiveSinr(survival, success, addsCopies(combining));
+    }
+
+    private static boolean addsCopies(Combining combining) {
+        return combining != Combining.NONE;
+    }
+
+    /** The rating of symbols in a frame of unknown make: the capacity of the Gaussian channel, in nats. */
+    private static final class GaussianRatings {
+        static final RatioTable TABLE = RatioTable.ofRising(0, Math::log1p);
     }
 }

@@ -31,10 +31,12 @@ import org.ionohaul.study.ModeTrials;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.TrialRow;
 import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Emission;
-import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.ModelledFrame;
 import org.ionohaul.waveform.Modulation;
+import org.ionohaul.waveform.Receiver;
 
 /**
  * A study made up without simulating: round numbers whose quantiles can be reckoned on paper.
@@ -102,8 +104,11 @@ final class FabricatedStudy {
     }
 
     private static Mode mode(String name, String title) {
-        BurstShape burst =
-                new BurstShape(0.1, -3, new FrameShape(Modulation.QPSK, 100, 0, 0.5, 50, 4, 0, 0.002, 1, 30));
+        BurstShape burst = new BurstShape(
+                0.1,
+                -3,
+                ModelledFrame.ofBytes(
+                        new Coding(Modulation.QPSK, 100, 0.5), new Receiver(0.002, 0, 1, 30), 0, 50, 4, 0));
         return new Mode(
                 name,
                 title,

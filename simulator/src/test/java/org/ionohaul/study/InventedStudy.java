@@ -26,10 +26,12 @@ import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.session.TimeBudget;
 import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Emission;
-import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.ModelledFrame;
 import org.ionohaul.waveform.Modulation;
+import org.ionohaul.waveform.Receiver;
 
 /** Scenarios and sessions made up for tests: no radio, just instants. */
 final class InventedStudy {
@@ -61,7 +63,10 @@ final class InventedStudy {
     }
 
     static Mode mode(String name) {
-        BurstShape burst = new BurstShape(1, 0, new FrameShape(Modulation.BPSK, 100, 0, 1, 10, 2, 0, 0, 0, 100));
+        BurstShape burst = new BurstShape(
+                1,
+                0,
+                ModelledFrame.ofBytes(new Coding(Modulation.BPSK, 100, 1), new Receiver(0, 0, 0, 100), 0, 10, 2, 0));
         return new Mode(
                 name,
                 name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1),

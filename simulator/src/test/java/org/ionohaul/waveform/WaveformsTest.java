@@ -16,6 +16,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 final class WaveformsTest {
     private static final double NO_CEILING_DB = 900;
+    /** From here on 64-QAM carries all its bits, and its SINR no longer shows in them. */
+    private static final double SATURATED_QAM64_DB = 28;
+
     private static final Emission NARROW = new Emission(500, 0);
     private static final GaussIntegrator POWER_GRID = new GaussIntegratorFactory().legendre(200, 0, 40);
 
@@ -133,30 +136,33 @@ final class WaveformsTest {
     @Test
     void symbolEnergyFollowsSymbolRateCrestFactorAndGap() {
         // 75 Bd in 3 kHz: 16.0206 dB more energy a symbol; 4 dB of crest and 2 dB of gap take 6 of them away.
-        FrameShape slow = shape(Modulation.BPSK, 75, 0, 0.5, 100, 4, 0, 1, 2, NO_CEILING_DB);
+        FrameShape slow = heardBy(new Receiver(1, 0, 2, NO_CEILING_DB), new Coding(Modulation.BPSK, 75, 0.5));
         Waveform waveform = Waveforms.of(burst(0, slow), new Emission(500, 4), Combining.CHASE);
         assertEquals(10.0206 - 15, Decibels.of(waveform.evidence(new SteadyReception(-15), 0, 0, 1)), 1e-3);
     }
 
     @Test
     void noSignalIsStrongEnoughToPassTheCeiling() {
-        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 20);
+        FrameShape limited = heardBy(new Receiver(1, 0, 0, 20), new Coding(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
         assertEquals(20, Decibels.of(waveform.evidence(new SteadyReception(80), 0, 0, 1)), 1e-3);
         assertEquals(20 - 3.0103, Decibels.of(waveform.evidence(new SteadyReception(20), 0, 0, 1)), 1e-3);
     }
 
-    @Test
-    void theCeilingComesDownWithDopplerSpread() {
-        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 20);
-        Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
-        Reception fast = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, 1, 0, new ArrayList<>());
-        assertTrue(Decibels.of(waveform.evidence(fast, 0, 0, 1)) < 18);
+    @ParameterizedTest(name = "{0} Hz, looked at every {1} s: {2} dB")
+    @CsvSource({"0, 0.1, 40", "1, 0.1, 24.9", "2, 0.05, 24.9", "5, 0.1, 11.07", "1, 0, 40"})
+    void theFasterThePathAndTheRarerTheLookTheWorseTheReceiverHears(double hz, double seconds, double ceilingDb) {
+        // 0.3125 (spread x time)^2 + 1e-4 of the signal is distortion: at 0.1, -24.91 dB; at 0.5, -11.07 dB.
+        FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), new Coding(Modulation.QAM64, 3000, 0.75));
+        Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
+        Reception moving = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, hz, 0, new ArrayList<>());
+        double expected = Math.min(ceilingDb, SATURATED_QAM64_DB);
+        assertEquals(expected, Math.min(SATURATED_QAM64_DB, Decibels.of(waveform.evidence(moving, 0, 0, 1))), 0.15);
     }
 
     @Test
     void echoesLaterThanTheToleranceAreNoise() {
-        FrameShape guarded = shape(Modulation.QPSK, 3000, 0, 0.5, 100, 4, 0, 2e-3, 0, NO_CEILING_DB);
+        FrameShape guarded = heardBy(new Receiver(2e-3, 0, 0, NO_CEILING_DB), new Coding(Modulation.QPSK, 3000, 0.5));
         Waveform waveform = Waveforms.of(burst(0, guarded), NARROW, Combining.CHASE);
         assertEquals(6, Decibels.of(waveform.evidence(delayed(2e-3), 0, 0, 1)), 1e-3);
         assertTrue(Decibels.of(waveform.evidence(delayed(4e-3), 0, 0, 1)) < 3);
@@ -171,7 +177,7 @@ final class WaveformsTest {
         "FSK2, 10, 8.333333e-2", "FSK2, 20, 9.803922e-3", "FSK2, 30, 9.980040e-4"
     })
     void rayleighFading(Modulation modulation, double meanDb, double rate) {
-        FrameShape oneByte = shape(modulation, 3000, 0, 1, 1, 0, 0, 1, 0, NO_CEILING_DB);
+        FrameShape oneByte = uncoded(modulation, 3000, 1);
         Waveform waveform = Waveforms.of(burst(0, oneByte), NARROW, Combining.NONE);
         double mean = Decibels.toRatio(meanDb);
         // The exponential law of power, on a grid fine where the errors are: power = mean x^2 / 40.
@@ -187,7 +193,7 @@ final class WaveformsTest {
     @Test
     void anUncodedFrameSurvivesIfEveryBitDoes() {
         // NC-FSK at Eb/N0 10 dB: 3.3690e-3 a bit, 160 bits.
-        FrameShape frame = shape(Modulation.FSK2, 300, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        FrameShape frame = uncoded(Modulation.FSK2, 300, 20);
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.NONE);
         double success = waveform.decodingProbability(waveform.evidence(new SteadyReception(0), 0, 0, 1));
         assertEquals(Math.pow(1 - 3.3690e-3, 160), success, 1e-4);
@@ -195,7 +201,7 @@ final class WaveformsTest {
 
     @Test
     void anUncodedFrameHalfFadedIsTheProductOfItsHalves() {
-        FrameShape frame = shape(Modulation.FSK2, 300, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        FrameShape frame = uncoded(Modulation.FSK2, 300, 20);
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.NONE);
         Reception halves = ScriptedReception.of(2, Long.MAX_VALUE, (at, band) -> band == 0 ? 1 : Decibels.toRatio(-2));
         double success = waveform.decodingProbability(waveform.evidence(halves, 0, 0, 1));
@@ -205,10 +211,59 @@ final class WaveformsTest {
 
     @Test
     void copiesOfAnUncodedFrameAddTheirSinrs() {
-        FrameShape frame = shape(Modulation.FSK2, 3000, 0, 1, 18, 2, 0, 1, 0, NO_CEILING_DB);
+        FrameShape frame = uncoded(Modulation.FSK2, 3000, 20);
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         double once = waveform.evidence(new SteadyReception(5), 0, 0, 1);
         assertEquals(5 + 3.0103, Decibels.of(waveform.combined(once, once)), 1e-4);
+    }
+
+    @Test
+    void aFourOfSevenCharacterPassesUnhurtOrWithAnUnnoticedPairOfErrors() {
+        // At a bit error rate of 1e-2 a block of 21 elements is hurt with probability 1 - 0.99^21 = 0.19027; of the 21
+        // pairs of errors in a character 4 x 3 = 12 leave the ratio as it was.
+        double ber = 0.01;
+        Coding tones = new Coding(Modulation.FSK2, 100, 1);
+        ModelledFrame block =
+                new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 3, 21, FrameCheck.FOUR_OF_SEVEN, 0.21, 0);
+        Waveform waveform = Waveforms.of(burst(0, block), NARROW, Combining.NONE);
+        double ebN0 = -2 * Math.log(2 * ber);
+        double accepted = waveform.decodingProbability(
+                waveform.evidence(new SteadyReception(Decibels.of(ebN0 * 100 / 3000)), 0, 0, 1));
+        double character = Math.pow(0.99, 7) + 12 * 1e-4 * Math.pow(0.99, 5);
+        assertEquals(Math.pow(character, 3), accepted, 1e-5);
+        assertEquals(210_000_000, waveform.burstNanos(1));
+    }
+
+    @Test
+    void ofSevenElementsExactlyTwelveOfTwentyOnePairsOfErrorsPass() {
+        double ber = 1e-4;
+        assertEquals(12 * ber * ber, ConstantRatioCode.undetectedError(ber), 1e-3 * 12 * ber * ber);
+    }
+
+    @Test
+    void aMeasuredFrameIsLostAsMeasured() {
+        MeasuredFrame frame = new MeasuredFrame(
+                50, 1.5, 0, List.of(new MeasuredFrame.Measurement(2, 0.8), new MeasuredFrame.Measurement(4, 0.1)));
+        Waveform waveform = Waveforms.of(new BurstShape(0, -5, frame), new Emission(500, 3), Combining.NONE);
+        assertEquals(1_500_000_000, waveform.burstNanos(1));
+        assertEquals(0.2, measuredSuccess(waveform, 2), 1e-4);
+        assertEquals(0.9, measuredSuccess(waveform, 4), 1e-4);
+        // Odds of loss run from 4 to 1/9: at the middle their geometric mean, 2/3.
+        assertEquals(1 / (1 + 2.0 / 3), measuredSuccess(waveform, 3), 1e-4);
+        assertTrue(measuredSuccess(waveform, -20) < 1e-9 && measuredSuccess(waveform, 20) > 1 - 1e-9);
+        assertEquals(4, SteadyNeed.snrDb(waveform, 0.1), 1e-3);
+    }
+
+    private static double measuredSuccess(Waveform waveform, double snrDb) {
+        return waveform.decodingProbability(waveform.evidence(new SteadyReception(snrDb + 3), 0, 0, 1));
+    }
+
+    @Test
+    void measurementsThatRiseAreRefused() {
+        List<MeasuredFrame.Measurement> rising =
+                List.of(new MeasuredFrame.Measurement(2, 0.1), new MeasuredFrame.Measurement(4, 0.8));
+        assertThrows(IllegalArgumentException.class, () -> new MeasuredFrame(50, 1.5, 0, rising));
+        assertThrows(IllegalArgumentException.class, () -> new MeasuredFrame(50, 1.5, 0, rising.subList(0, 1)));
     }
 
     @Test
@@ -256,7 +311,7 @@ final class WaveformsTest {
 
     @Test
     void aNeedBeyondTheCeilingIsInfinite() {
-        FrameShape limited = shape(Modulation.QAM64, 3000, 0, 0.75, 100, 4, 0, 1, 0, 10);
+        FrameShape limited = heardBy(new Receiver(1, 0, 0, 10), new Coding(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.NONE);
         assertEquals(Double.POSITIVE_INFINITY, SteadyNeed.snrDb(waveform, 0.5));
         assertThrows(IllegalArgumentException.class, () -> SteadyNeed.snrDb(waveform, Double.NaN));
@@ -329,30 +384,21 @@ final class WaveformsTest {
 
     private static FrameShape coded(
             Modulation modulation, double codeRate, double symbolRateBd, double knownShare, double interleaverSeconds) {
-        return shape(modulation, symbolRateBd, knownShare, codeRate, 100, 4, interleaverSeconds, 1, 0, NO_CEILING_DB);
+        return ModelledFrame.ofBytes(
+                new Coding(modulation, symbolRateBd, codeRate),
+                new Receiver(1, 0, 0, NO_CEILING_DB),
+                knownShare,
+                100,
+                4,
+                interleaverSeconds);
     }
 
-    private static FrameShape shape(
-            Modulation modulation,
-            double symbolRateBd,
-            double knownShare,
-            double codeRate,
-            int payloadBytes,
-            int overheadBytes,
-            double interleaverSeconds,
-            double delayToleranceSeconds,
-            double gapDb,
-            double ceilingDb) {
-        return new FrameShape(
-                modulation,
-                symbolRateBd,
-                knownShare,
-                codeRate,
-                payloadBytes,
-                overheadBytes,
-                interleaverSeconds,
-                delayToleranceSeconds,
-                gapDb,
-                ceilingDb);
+    private static FrameShape uncoded(Modulation modulation, double symbolRateBd, int bytes) {
+        return ModelledFrame.ofBytes(
+                new Coding(modulation, symbolRateBd, 1), new Receiver(1, 0, 0, NO_CEILING_DB), 0, bytes, 0, 0);
+    }
+
+    private static FrameShape heardBy(Receiver receiver, Coding coding) {
+        return ModelledFrame.ofBytes(coding, receiver, 0, 100, 4, 0);
     }
 }

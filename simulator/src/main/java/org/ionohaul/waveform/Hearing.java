@@ -1,0 +1,33 @@
+package org.ionohaul.waveform;
+
+import org.ionohaul.channel.Reception;
+
+/**
+ * What a receiver makes of the SINR in 3 kHz: the ratio of symbol energy to noise density after its own shortcomings.
+ *
+ * @param meanPower mean over peak power of the emission, above 0, at most 1
+ * @param energyPerSinr Es/N0 for each unit of SINR in 3 kHz
+ * @param gap by what the receiver's gap divides Es/N0, as a factor
+ * @param distortion what the receiver adds to the noise
+ */
+record Hearing(double meanPower, double energyPerSinr, double gap, Distortion distortion) {
+    private static final Receiver IDEAL = new Receiver(99, 0, 0, 900);
+
+    static Hearing of(FrameShape frame, Emission emission) {
+        double meanPower = Decibels.toRatio(-emission.crestFactorDb());
+        if (frame instanceof ModelledFrame modelled) {
+            double energy =
+                    meanPower * Reception.NOISE_BANDWIDTH_HZ / modelled.coding().symbolRateBd();
+            Receiver receiver = modelled.receiver();
+            return new Hearing(meanPower, energy, Decibels.toRatio(-receiver.gapDb()), new Distortion(receiver));
+        }
+        // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
+        return new Hearing(meanPower, meanPower, 1, new Distortion(IDEAL));
+    }
+
+    /** Returns the Es/N0 that counts. */
+    double esN0(double sinr, double distortionShare) {
+        double energy = sinr * energyPerSinr;
+        return gap * energy / (1 + energy * distortionShare);
+    }
+}

@@ -1,0 +1,55 @@
+package org.ionohaul.waveform;
+
+import static org.ionohaul.waveform.Limits.require;
+
+/**
+ * A frame that is decoded or not by the laws of its modulation and code.
+ *
+ * @param coding how its bits become symbols
+ * @param receiver in what the real receiver differs from an ideal one
+ * @param payloadBytes user bytes, zero or more
+ * @param informationBits bits on the air before coding, payload, header and check included, 1 or more
+ * @param check how the receiver finds out that it is wrong
+ * @param airtimeSeconds how long it is on the air, positive
+ * @param interleaverSeconds time over which its bits are spread, zero for just its own airtime
+ */
+public record ModelledFrame(
+        Coding coding,
+        Receiver receiver,
+        int payloadBytes,
+        int informationBits,
+        FrameCheck check,
+        double airtimeSeconds,
+        double interleaverSeconds)
+        implements FrameShape {
+    /** Checks every value. */
+    public ModelledFrame {
+        Limits.requireFrame(payloadBytes, airtimeSeconds, interleaverSeconds);
+        require(informationBits >= 1, "informationBits must be at least 1", informationBits);
+        require(
+                check != FrameCheck.FOUR_OF_SEVEN || (coding.isUncoded() && informationBits % 7 == 0),
+                "informationBits must be uncoded characters of seven",
+                informationBits);
+    }
+
+    /**
+     * Returns a frame of whole bytes under one check sum, whose airtime follows from its coding.
+     *
+     * @param knownShare share of the airtime that carries no data, from 0 to below 1
+     * @param overheadBytes header and check bytes, zero or more
+     */
+    public static ModelledFrame ofBytes(
+            Coding coding,
+            Receiver receiver,
+            double knownShare,
+            int payloadBytes,
+            int overheadBytes,
+            double interleaverSeconds) {
+        require(overheadBytes >= 0, "overheadBytes must not be negative", overheadBytes);
+        require(payloadBytes + overheadBytes > 0, "payloadBytes must not be 0 without overhead", payloadBytes);
+        int bits = 8 * (payloadBytes + overheadBytes);
+        double airtime = coding.airtimeSeconds(bits, knownShare);
+        return new ModelledFrame(
+                coding, receiver, payloadBytes, bits, FrameCheck.WHOLE_FRAME, airtime, interleaverSeconds);
+    }
+}
