@@ -2,29 +2,39 @@ package org.ionohaul.link;
 
 import java.util.Locale;
 
-/** The yardstick: takes the level of which the oracle expects most over the coming over. */
+/**
+ * The yardstick: takes the level of which the oracle expects most over the coming over, counted over the whole cycle that
+ * the over takes.
+ */
 final class OmniscientPolicy implements SpeedPolicy {
     private final Oracle oracle;
-    private final int levels;
+    private final double[] airShare;
     private double expected;
 
-    OmniscientPolicy(Oracle oracle, int levels) {
+    OmniscientPolicy(Oracle oracle, Timing timing, int levels) {
         this.oracle = oracle;
-        this.levels = levels;
+        airShare = new double[levels];
+        for (int at = 0; at < levels; at++) {
+            airShare[at] = timing.airShare(at + 1);
+        }
     }
 
     @Override
     public int chooseLevel(long nowNanos) {
         int best = 1;
-        expected = oracle.payloadBytesPerSecond(1, nowNanos);
-        for (int level = 2; level <= levels; level++) {
-            double candidate = oracle.payloadBytesPerSecond(level, nowNanos);
+        expected = bytesPerSecond(1, nowNanos);
+        for (int level = 2; level <= airShare.length; level++) {
+            double candidate = bytesPerSecond(level, nowNanos);
             if (candidate > expected) {
                 expected = candidate;
                 best = level;
             }
         }
         return best;
+    }
+
+    private double bytesPerSecond(int level, long nowNanos) {
+        return oracle.payloadBytesPerSecond(level, nowNanos) * airShare[level - 1];
     }
 
     @Override

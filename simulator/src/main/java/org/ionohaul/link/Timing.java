@@ -76,9 +76,19 @@ public final class Timing {
      * @param level speed level, counted from 1
      */
     public double cleanBytesPerSecond(int level) {
-        int frames = Math.min(parts.arq().shortOverFrames(), mostFrames(level));
-        double payloadBytes = (double) frames * parts.signals().level(level).payloadBytes();
-        return payloadBytes * 1e9 / cycleNanos(level, frames);
+        double payloadBytes =
+                (double) usualFrames(level) * parts.signals().level(level).payloadBytes();
+        return payloadBytes * 1e9 / cycleNanos(level, usualFrames(level));
+    }
+
+    /** Returns the share of a cycle, from 0 to 1, that the over takes, if it is as long as it may be at first. */
+    double airShare(int level) {
+        int frames = usualFrames(level);
+        return (double) parts.signals().level(level).burstNanos(frames) / cycleNanos(level, frames);
+    }
+
+    private int usualFrames(int level) {
+        return Math.min(parts.arq().shortOverFrames(), mostFrames(level));
     }
 
     /**
