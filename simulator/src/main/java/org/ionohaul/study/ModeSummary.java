@@ -69,15 +69,15 @@ public record ModeSummary(
     public static ModeSummary of(Transfer transfer, ModeTrials trials) {
         List<TrialRow> rows = trials.rows();
         OrderedSample completion = OrderedSample.of(trials.completionSeconds());
-        Estimate median = time(completion, 0.5);
+        Estimate median = notNegative(completion, 0.5);
         return new ModeSummary(
                 trials.mode(),
                 rows.size(),
                 outcomes(rows),
                 completion.atMost(Double.MAX_VALUE).wilson(CONFIDENCE),
-                time(completion, 0.1),
+                notNegative(completion, 0.1),
                 median,
-                time(completion, 0.9),
+                notNegative(completion, 0.9),
                 deadlines(transfer, completion),
                 pace(transfer.totalBytes(), median),
                 SurvivalCurve.of(rows.stream().map(ModeSummary::watched).toList())
@@ -106,8 +106,9 @@ public record ModeSummary(
         return (int) rows.stream().filter(row -> row.outcome() == outcome).count();
     }
 
-    private static Estimate time(OrderedSample completion, double probability) {
-        Estimate found = completion.quantile(probability, CONFIDENCE);
+    /** Returns a quantile of times or paces; where the sample sets no lower limit, zero does. */
+    static Estimate notNegative(OrderedSample sample, double probability) {
+        Estimate found = sample.quantile(probability, CONFIDENCE);
         return new Estimate(found.value(), Math.max(0, found.low()), found.high());
     }
 

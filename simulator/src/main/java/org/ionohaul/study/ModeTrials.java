@@ -19,4 +19,14 @@ public record ModeTrials(Mode mode, List<TrialRow> rows) {
     public double[] completionSeconds() {
         return rows.stream().mapToDouble(TrialRow::deliveredSeconds).toArray();
     }
+
+    /**
+     * Returns when each trial's receiver first held so many bytes, in seconds, infinite if never, in order of trial
+     * number.
+     *
+     * @param sizeIndex index of the size in {@link SizeGrid#BYTES}
+     */
+    public double[] reachedSeconds(int sizeIndex) {
+        return rows.stream().mapToDouble(row -> row.reachedSeconds(sizeIndex)).toArray();
+    }
 }

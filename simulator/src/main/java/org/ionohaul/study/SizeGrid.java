@@ -21,6 +21,16 @@ public final class SizeGrid {
 
     private SizeGrid() {}
 
+    /** Returns how many of the sizes are at most so many bytes. */
+    public static int countUpTo(long bytes) {
+        return (int) BYTES.stream().filter(size -> size <= bytes).count();
+    }
+
+    /** Returns the index of the smallest of the sizes that is not below so many bytes; their number if none is. */
+    public static int indexNotBelow(long bytes) {
+        return (int) BYTES.stream().filter(size -> size < bytes).count();
+    }
+
     private static LongStream decade(int decade) {
         long factor = Math.round(Math.pow(10, decade));
         return LongStream.of(R10).map(size -> size * factor);

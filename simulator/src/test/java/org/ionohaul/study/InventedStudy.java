@@ -138,6 +138,48 @@ final class InventedStudy {
                 0);
     }
 
+    /**
+     * A session whose receiver holds its first 100 bytes after so many seconds and then so many bytes a second, until
+     * the file or the hour is over; of each second after the entry a quarter goes into repeats.
+     */
+    static SessionResult steady(double entrySeconds, double bytesPerSecond, long bytes) {
+        List<Long> instants = new ArrayList<>();
+        List<Long> held = new ArrayList<>();
+        for (long b = 100; b <= bytes; b += 100) {
+            double seconds = entrySeconds + (double) b / bytesPerSecond;
+            if (seconds <= 3600) {
+                instants.add(Math.round(seconds * SECOND));
+                held.add(b);
+            }
+        }
+        boolean isDelivered = held.size() * 100L >= bytes;
+        long ended = isDelivered ? instants.get(instants.size() - 1) : 3600 * SECOND;
+        OptionalLong delivered = isDelivered ? OptionalLong.of(ended) : OptionalLong.empty();
+        long entry = Math.round(entrySeconds * SECOND);
+        long repeats = (ended - entry) / 4;
+        return new SessionResult(
+                isDelivered ? Outcome.CLOSED : Outcome.RUNNING,
+                ended,
+                delivered,
+                delivered,
+                delivered,
+                List.of(delivered),
+                ProgressCurve.of(
+                        instants.stream().mapToLong(it -> it).toArray(),
+                        held.stream().mapToLong(it -> it).toArray()),
+                budget(Map.of(
+                        Cause.DIALLING,
+                        entry,
+                        Cause.REPEATED_PAYLOAD,
+                        repeats,
+                        Cause.NEW_PAYLOAD,
+                        ended - entry - repeats)),
+                List.of(new LevelUse(ended - entry, 20, 4)),
+                0,
+                10,
+                1);
+    }
+
     private static TimeBudget budget(Map<Cause, Long> nanos) {
         return TimeBudget.of(new EnumMap<>(nanos));
     }
@@ -162,6 +204,17 @@ final class InventedStudy {
     /** The result of trials of one transfer, one way, given as one list of sessions a mode. */
     static CaseTrials oneCase(List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer = new Transfer("letter", LETTER.files(), List.of(Direction.UPLOAD), deadlines);
+        return oneCase(transfer, modes, sessionsByMode);
+    }
+
+    /** The result of trials of one file of so many bytes, one way, given as one list of sessions a mode. */
+    static CaseTrials oneFile(long bytes, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+        Transfer transfer =
+                new Transfer("file", List.of(new PayloadFile("file", bytes)), List.of(Direction.UPLOAD), List.of());
+        return oneCase(transfer, modes, sessionsByMode);
+    }
+
+    private static CaseTrials oneCase(Transfer transfer, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         int trials = sessionsByMode.get(0).size();
         return new StudyRunner(
                         scenario(trials, transfer, modes.toArray(String[]::new)),

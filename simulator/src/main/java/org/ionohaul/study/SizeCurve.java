@@ -1,0 +1,42 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.statistics.OrderedSample;
+
+/**
+ * Completion time against file size for one mode, read off the progress of one long transfer a trial.
+ *
+ * @param mode the mode
+ * @param points one entry a size of {@link SizeGrid} up to the long transfer's, rising
+ * @param pace the curve in five numbers
+ */
+public record SizeCurve(Mode mode, List<SizePoint> points, Pace pace) {
+    /** Copies the list. */
+    public SizeCurve {
+        points = List.copyOf(points);
+    }
+
+    /**
+     * Returns the curve of a mode.
+     *
+     * @param trials trials of one long transfer, at least one
+     * @param bytes the long transfer's size
+     */
+    static SizeCurve of(ModeTrials trials, long bytes) {
+        List<SizePoint> points = IntStream.range(0, SizeGrid.countUpTo(bytes))
+                .mapToObj(i -> point(SizeGrid.BYTES.get(i), OrderedSample.of(trials.reachedSeconds(i))))
+                .toList();
+        return new SizeCurve(trials.mode(), points, Pace.of(trials.rows()));
+    }
+
+    private static SizePoint point(long bytes, OrderedSample reached) {
+        return new SizePoint(
+                bytes,
+                ModeSummary.notNegative(reached, 0.1),
+                ModeSummary.notNegative(reached, 0.5),
+                ModeSummary.notNegative(reached, 0.9),
+                reached.atMost(Double.MAX_VALUE).wilson(ModeSummary.CONFIDENCE));
+    }
+}

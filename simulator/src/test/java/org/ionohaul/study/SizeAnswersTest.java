@@ -1,0 +1,187 @@
+package org.ionohaul.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.simple.RandomSource;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Estimate;
+import org.junit.jupiter.api.Test;
+
+/** Answers for every file size, from long transfers whose completion times are known in closed form. */
+final class SizeAnswersTest {
+    private static final int TRIALS = 400;
+
+    private final UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(2L);
+
+    /** Time for s bytes: entry + s / rate. */
+    @Test
+    void aSteadyModeHasAStraightCurve() {
+        SizeCurve curve = answers(
+                        100_000, List.of("hare"), List.of(repeat(() -> InventedStudy.steady(20, 50, 100_000))))
+                .curves()
+                .get(0);
+        assertEquals(SizeGrid.countUpTo(100_000), curve.points().size());
+        for (SizePoint point : curve.points()) {
+            double expected = 20 + Math.ceil(point.bytes() / 100.0) * 100 / 50;
+            assertEquals(new Estimate(expected, expected, expected), point.medianSeconds());
+            assertEquals(1, point.reached().value());
+        }
+        Pace pace = curve.pace();
+        assertEquals(22, pace.firstByteSeconds().value());
+        assertEquals(40, pace.firstKilobyteSeconds().value());
+        assertEquals(60 * 50, pace.earlyBytesPerMinute().value(), 1e-9);
+        assertEquals(60 * 50, pace.sustainedBytesPerMinute().value(), 1e-9);
+        // 2,000 s after the entry, a quarter of them repeats.
+        assertEquals(500 / 2020.0, pace.troubleShare(), 1e-9);
+        assertEquals(
+                60 * (100_000 / 1520.0 - 100_000 / 2020.0),
+                pace.lostBytesPerMinute().value(),
+                1e-9);
+    }
+
+    @Test
+    void sizesNotReachedInTheTimeWatchedStayOpen() {
+        SizeCurve curve = answers(
+                        1_000_000, List.of("hare"), List.of(repeat(() -> InventedStudy.steady(0, 100, 1_000_000))))
+                .curves()
+                .get(0);
+        SizePoint within = curve.points().get(SizeGrid.indexNotBelow(355_000));
+        SizePoint beyond = curve.points().get(SizeGrid.indexNotBelow(400_000));
+        assertEquals(3550, within.medianSeconds().value());
+        assertEquals(Double.POSITIVE_INFINITY, beyond.medianSeconds().value());
+        assertEquals(0, beyond.reached().value());
+        assertEquals(6000, curve.pace().sustainedBytesPerMinute().value(), 1e-9);
+    }
+
+    /**
+     * Quick entry at 50 B/s against late entry at 200 B/s: 10 + s/50 = 130 + s/200 at s = 8 kB. Both entries vary by the
+     * same up to 20 s, so that at 8 kB each comes first in half of the trials.
+     */
+    @Test
+    void modesCrossWhereTheirCurvesMeet() {
+        SizeAnswers answers = answers(
+                100_000,
+                List.of("hare", "tortoise"),
+                List.of(
+                        repeat(() -> InventedStudy.steady(20 * random.nextDouble(), 50, 100_000)),
+                        repeat(() -> InventedStudy.steady(120 + 20 * random.nextDouble(), 200, 100_000))));
+        Crossing crossing = answers.duels().get(0).crossing().orElseThrow();
+        assertEquals("hare", crossing.firstBelow());
+        assertEquals("tortoise", crossing.firstAbove());
+        assertTrue(crossing.bytes().low() < 8000 && 8000 < crossing.bytes().high(), crossing.toString());
+        // A step of the grid is an eighth.
+        assertEquals(8000, crossing.bytes().value(), 1000);
+        assertTrue(crossing.bytes().high() / crossing.bytes().low() < 1.5, crossing.toString());
+    }
+
+    @Test
+    void modesThatNeverChangePlacesDoNotCross() {
+        SizeDuel duel = answers(
+                        10_000,
+                        List.of("hare", "tortoise"),
+                        List.of(
+                                repeat(() -> InventedStudy.steady(10, 100, 10_000)),
+                                repeat(() -> InventedStudy.steady(20, 50, 10_000))))
+                .duels()
+                .get(0);
+        assertEquals(Optional.empty(), duel.crossing());
+        assertTrue(duel.leads().stream().allMatch(it -> it.firstBefore() == TRIALS));
+    }
+
+    @Test
+    void everyPairIsCompared() {
+        List<SessionResult> same = repeat(() -> InventedStudy.steady(10, 100, 2000));
+        SizeAnswers answers = answers(2000, List.of("a", "b", "c"), List.of(same, same, same));
+        assertEquals(
+                List.of("a b", "a c", "b c"),
+                answers.duels().stream()
+                        .map(it -> it.first() + " " + it.second())
+                        .toList());
+    }
+
+    /** With a rate r uniform from 50 to 150 B/s, s bytes are through by D in a share (150 - s/D) / 100 of trials. */
+    @Test
+    void theLargestFileThatMayBePromisedIsThatOfTheClosedForm() {
+        PromiseTable table = promises();
+        Promise promise = table.largestFile(600, 0.9);
+        double truth = 600 * (150 - 100 * 0.9);
+        assertTrue(promise.bytes().low() <= truth && truth <= promise.bytes().high() * 1.13, promise.toString());
+        // Rounded down to the grid, and the rate's 10 % quantile from 400 trials has a standard error of 2.5 %.
+        assertEquals(truth, promise.bytes().value(), 0.25 * truth);
+        assertEquals(Direction.UPLOAD, table.direction());
+    }
+
+    @Test
+    void promisesAreMonotone() {
+        PromiseTable table = promises();
+        double[] deadlines = {5, 60, 300, 600, 1200, 3600};
+        double[] confidences = {0.5, 0.8, 0.9, 0.95, 0.99};
+        int checked = 0;
+        for (int i = 1; i < deadlines.length; i++) {
+            for (int j = 1; j < confidences.length; j++) {
+                Promise promise = table.largestFile(deadlines[i], confidences[j]);
+                Promise sooner = table.largestFile(deadlines[i - 1], confidences[j]);
+                Promise lessSure = table.largestFile(deadlines[i], confidences[j - 1]);
+                assertTrue(sooner.bytes().value() <= promise.bytes().value());
+                assertTrue(promise.bytes().value() <= lessSure.bytes().value());
+                checked++;
+            }
+        }
+        assertEquals(20, checked);
+        for (int i = 1; i < SizeGrid.BYTES.size(); i++) {
+            assertTrue(table.deadline(SizeGrid.BYTES.get(i - 1), 0.9).value()
+                    <= table.deadline(SizeGrid.BYTES.get(i), 0.9).value());
+        }
+    }
+
+    @Test
+    void nothingIsPromisedWhereNothingArrives() {
+        assertEquals(new Estimate(0, 0, 0), promises().largestFile(5, 0.9).bytes());
+    }
+
+    @Test
+    void theDeadlineIsTheInverseOfTheSize() {
+        PromiseTable table = promises();
+        double bytes = table.largestFile(600, 0.9).bytes().value();
+        assertTrue(table.deadline((long) bytes, 0.9).value() <= 600);
+        assertTrue(table.deadline((long) bytes + 1, 0.9).value() > 600);
+        assertThrows(IllegalArgumentException.class, () -> table.deadline(1_000_001, 0.9));
+    }
+
+    @Test
+    void theLongTransferKeepsEverythingElseOfTheScenario() {
+        Scenario scenario = InventedStudy.scenario(7, InventedStudy.LETTER, "hare");
+        Scenario longer = LongTransfer.in(scenario, 500_000, 1800);
+        assertEquals(500_000, longer.transfers().get(0).totalBytes());
+        assertEquals(List.of(Direction.values()), longer.transfers().get(0).directions());
+        assertEquals(1800, longer.horizonSeconds());
+        assertEquals(scenario.modes(), longer.modes());
+        assertEquals(scenario.seed(), longer.seed());
+    }
+
+    private PromiseTable promises() {
+        return PromiseTable.of(InventedStudy.oneFile(
+                        1_000_000,
+                        List.of("hare"),
+                        List.of(repeat(() -> InventedStudy.steady(0, 50 + 100 * random.nextDouble(), 1_000_000)))))
+                .get(0);
+    }
+
+    private static SizeAnswers answers(long bytes, List<String> modes, List<List<SessionResult>> sessions) {
+        return SizeAnswers.of(InventedStudy.oneFile(bytes, modes, sessions));
+    }
+
+    private static List<SessionResult> repeat(Supplier<SessionResult> session) {
+        return new ArrayList<>(Stream.generate(session).limit(TRIALS).toList());
+    }
+}
