@@ -5,12 +5,15 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
- * The file sizes at which progress is kept: the preferred numbers of ISO 3, series R10, from 1 kB to 1 MB, ten a decade.
+ * The file sizes at which progress is kept: the preferred numbers of ISO 3, series R20, from 1 kB to 1 MB, twenty a decade.
  *
  * <p>A fixed grid, so that rows stay small and those of different studies can be compared.
  */
 public final class SizeGrid {
-    private static final long[] R10 = {1000, 1250, 1600, 2000, 2500, 3150, 4000, 5000, 6300, 8000};
+    private static final long[] R20 = {
+        1000, 1120, 1250, 1400, 1600, 1800, 2000, 2240, 2500, 2800, 3150, 3550, 4000, 4500, 5000, 5600, 6300, 7100,
+        8000, 9000
+    };
     private static final int DECADES = 3;
 
     /** The sizes in bytes, rising. */
@@ -33,6 +36,6 @@ public final class SizeGrid {
 
     private static LongStream decade(int decade) {
         long factor = Math.round(Math.pow(10, decade));
-        return LongStream.of(R10).map(size -> size * factor);
+        return LongStream.of(R20).map(size -> size * factor);
     }
 }

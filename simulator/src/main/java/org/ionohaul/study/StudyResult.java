@@ -28,7 +28,7 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
     }
 
     /** Returns the result of trials whose rows come in the order that {@link TrialSource#run} states. */
-    static StudyResult of(Scenario scenario, List<List<TrialRow>> rowsByTrial) {
+    static StudyResult of(Scenario scenario, int trialsAsked, List<List<TrialRow>> rowsByTrial) {
         List<CaseTrials> cases = new ArrayList<>();
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
@@ -36,7 +36,17 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
                 cases.add(new CaseTrials(transfer, direction, modes(scenario.modes(), rowsByTrial, firstColumn)));
             }
         }
-        return new StudyResult(scenario, cases, scenario.trials(), rowsByTrial.size());
+        return new StudyResult(scenario, cases, trialsAsked, rowsByTrial.size());
+    }
+
+    /** Returns the rows of each trial, in the order that {@link TrialSource#run} states. */
+    List<List<TrialRow>> rowsByTrial() {
+        List<ModeTrials> columns =
+                cases.stream().flatMap(it -> it.modes().stream()).toList();
+        return IntStream.range(0, trialsDone)
+                .mapToObj(trial ->
+                        columns.stream().map(column -> column.rows().get(trial)).toList())
+                .toList();
     }
 
     private static List<ModeTrials> modes(List<Mode> modes, List<List<TrialRow>> rowsByTrial, int firstColumn) {

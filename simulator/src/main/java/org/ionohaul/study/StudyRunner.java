@@ -1,8 +1,10 @@
 package org.ionohaul.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.OrderedSample;
 
 /**
  * Runs a study: all trials of a scenario, on several threads.
@@ -31,8 +33,48 @@ public record StudyRunner(
      * @throws IllegalStateException if a trial fails; the message names it
      */
     public StudyResult run() {
-        List<List<TrialRow>> rowsByTrial =
-                new ParallelTrials(source, 0, scenario.trials(), progress, isCancelled).run(threads);
-        return StudyResult.of(scenario, rowsByTrial);
+        return resume(StudyResult.of(scenario, scenario.trials(), List.of()));
+    }
+
+    /**
+     * Runs the trials that an interrupted study still lacks.
+     *
+     * @param interrupted what was done of the same scenario
+     * @throws IllegalStateException if a trial fails; the message names it
+     */
+    public StudyResult resume(StudyResult interrupted) {
+        List<List<TrialRow>> rows = new ArrayList<>(interrupted.rowsByTrial());
+        rows.addAll(trials(rows.size(), scenario.trials()));
+        return StudyResult.of(scenario, scenario.trials(), rows);
+    }
+
+    /**
+     * Runs trials until the goal is reached for every mode in every case; the scenario's number of trials is not
+     * looked at.
+     *
+     * @param goal how exact the answers must be
+     * @param mostTrials where to stop in any case, 1 or more
+     * @throws IllegalStateException if a trial fails; the message names it
+     */
+    public StudyResult runUntil(PrecisionGoal goal, int mostTrials) {
+        List<List<TrialRow>> rows = new ArrayList<>();
+        int asked = SampleSizes.stopAt(
+                size -> {
+                    rows.addAll(trials(rows.size(), size));
+                    return rows.size() < size || isReached(goal, StudyResult.of(scenario, size, rows));
+                },
+                mostTrials);
+        return StudyResult.of(scenario, asked, rows);
+    }
+
+    private List<List<TrialRow>> trials(int from, int to) {
+        return new ParallelTrials(source, from, to, progress, isCancelled).run(threads);
+    }
+
+    private static boolean isReached(PrecisionGoal goal, StudyResult result) {
+        return result.cases().stream()
+                .allMatch(trials -> trials.modes().stream()
+                        .allMatch(
+                                mode -> goal.isReached(trials.transfer(), OrderedSample.of(mode.completionSeconds()))));
     }
 }

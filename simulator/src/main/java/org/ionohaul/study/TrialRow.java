@@ -3,7 +3,6 @@ package org.ionohaul.study;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.LevelUse;
 import org.ionohaul.session.Outcome;
@@ -12,10 +11,12 @@ import org.ionohaul.session.SessionResult;
 
 /**
  * One session's line in a study: what is kept of a {@link SessionResult}, packed so that a study can hold hundreds of
- * thousands. The progress curve is kept at its first byte and at the sizes of {@link SizeGrid}.
+ * thousands. The progress curve is kept at its first byte and, in milliseconds rounded up, at the sizes of {@link
+ * SizeGrid}.
  */
 public final class TrialRow {
     private static final long NEVER = ProgressCurve.NEVER;
+    private static final long NANOS_PER_MILLI = 1_000_000;
     private static final List<Cause> CAUSES = List.of(Cause.values());
 
     private final long trial;
@@ -29,7 +30,7 @@ public final class TrialRow {
     private final long[] budgetNanos;
     private final long[] levelAirtimeNanos;
     private final int[] levelFrames;
-    private final long[] gridNanos;
+    private final int[] gridMillis;
     private final long bytesHeld;
     private final int linksLost;
     private final int oversSent;
@@ -54,7 +55,7 @@ public final class TrialRow {
         this.levelFrames = result.levels().stream()
                 .flatMapToInt(level -> IntStream.of(level.framesSent(), level.framesLost()))
                 .toArray();
-        this.gridNanos = grid(result.progress());
+        this.gridMillis = grid(result.progress());
         this.bytesHeld = held(result.progress());
         this.linksLost = result.linksLost();
         this.oversSent = result.oversSent();
@@ -143,7 +144,7 @@ public final class TrialRow {
      * @param sizeIndex index of the size in {@link SizeGrid#BYTES}
      */
     public double reachedSeconds(int sizeIndex) {
-        return sizeIndex < gridNanos.length ? seconds(gridNanos[sizeIndex]) : Double.POSITIVE_INFINITY;
+        return sizeIndex < gridMillis.length ? gridMillis[sizeIndex] / 1e3 : Double.POSITIVE_INFINITY;
     }
 
     /** Returns how many bytes the receiver held at the end. */
@@ -166,11 +167,16 @@ public final class TrialRow {
         return acknowledgementsLost;
     }
 
-    private static long[] grid(ProgressCurve progress) {
-        return LongStream.range(0, SizeGrid.BYTES.size())
-                .map(i -> progress.reachedNanos(SizeGrid.BYTES.get((int) i)))
+    private static int[] grid(ProgressCurve progress) {
+        return SizeGrid.BYTES.stream()
+                .mapToLong(progress::reachedNanos)
                 .takeWhile(reached -> reached != NEVER)
+                .mapToInt(TrialRow::millisRoundedUp)
                 .toArray();
+    }
+
+    private static int millisRoundedUp(long nanos) {
+        return Math.toIntExact(-Math.floorDiv(-nanos, NANOS_PER_MILLI));
     }
 
     private static long held(ProgressCurve progress) {

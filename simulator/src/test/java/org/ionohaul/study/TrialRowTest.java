@@ -50,13 +50,13 @@ final class TrialRowTest {
         assertEquals(2, row.linksLost());
     }
 
-    /** ISO 3: three decades of the series R10 and the end of the last. */
+    /** ISO 3: three decades of the series R20 and the end of the last. */
     @Test
-    void gridHasTheThirtyOneSizesFromOneKilobyteToOneMegabyte() {
-        assertEquals(31, SizeGrid.BYTES.size());
+    void gridHasTheSixtyOneSizesFromOneKilobyteToOneMegabyte() {
+        assertEquals(61, SizeGrid.BYTES.size());
         assertEquals(1000, SizeGrid.BYTES.get(0));
-        assertEquals(31_500, SizeGrid.BYTES.get(15));
-        assertEquals(1_000_000, SizeGrid.BYTES.get(30));
+        assertEquals(31_500, SizeGrid.BYTES.get(30));
+        assertEquals(1_000_000, SizeGrid.BYTES.get(60));
         assertEquals(SizeGrid.BYTES.stream().sorted().toList(), SizeGrid.BYTES);
     }
 }

@@ -1,0 +1,64 @@
+package org.ionohaul.study;
+
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.OrderedSample;
+
+/**
+ * How exact a study's answers must be before it may stop; asked of every mode in every case.
+ *
+ * <p>The width of a 95 % interval is looked at again and again while trials come in, which by itself makes the interval
+ * cover less often than it says: {@link SampleSizes} says how often it is looked at, and a table in the reference
+ * results says what coverage is left.
+ */
+public sealed interface PrecisionGoal {
+    /** Returns whether the trials so far are enough. */
+    boolean isReached(Transfer transfer, OrderedSample completionSeconds);
+
+    /**
+     * The chance of every deadline to within so much.
+     *
+     * @param halfWidth half of the interval's width, above 0, below 0.5
+     */
+    record DeadlineChances(double halfWidth) implements PrecisionGoal {
+        /** Checks the width. */
+        public DeadlineChances {
+            if (!(halfWidth > 0 && halfWidth < 0.5)) {
+                throw new IllegalArgumentException("halfWidth must lie above 0 and below 0.5: " + halfWidth);
+            }
+        }
+
+        @Override
+        public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
+            return transfer.deadlinesSeconds().stream()
+                    .map(deadline -> completionSeconds.atMost(deadline).wilson(ModeSummary.CONFIDENCE))
+                    .allMatch(chance -> chance.high() - chance.low() <= 2 * halfWidth);
+        }
+    }
+
+    /**
+     * A quantile of the completion time to within a share of itself. A quantile whose whole interval was not reached
+     * within the time watched is as exact as it will get.
+     *
+     * @param probability which quantile, above 0, below 1
+     * @param halfWidthShare half of the interval's width as a share of the quantile, above 0
+     */
+    record CompletionQuantile(double probability, double halfWidthShare) implements PrecisionGoal {
+        /** Checks both numbers. */
+        public CompletionQuantile {
+            if (!(probability > 0 && probability < 1)) {
+                throw new IllegalArgumentException("probability must lie above 0 and below 1: " + probability);
+            }
+            if (!(halfWidthShare > 0)) {
+                throw new IllegalArgumentException("halfWidthShare must be positive: " + halfWidthShare);
+            }
+        }
+
+        @Override
+        public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
+            Estimate quantile = completionSeconds.quantile(probability, ModeSummary.CONFIDENCE);
+            return quantile.low() == Double.POSITIVE_INFINITY
+                    || quantile.high() - quantile.low() <= 2 * halfWidthShare * quantile.value();
+        }
+    }
+}

@@ -1,0 +1,96 @@
+package org.ionohaul.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.OrderedSample;
+import org.junit.jupiter.api.Test;
+
+/** When a study may stop. */
+final class PrecisionGoalTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    private final Scenario scenario = InventedStudy.scenario(1, InventedStudy.LETTER, "hare", "tortoise");
+
+    /** 95 of 100 within the first deadline and all within the second: Wilson half-widths 4.5 and 1.8 points. */
+    @Test
+    void everyDeadlineMustBeExactEnough() {
+        OrderedSample sample = OrderedSample.of(
+                IntStream.range(0, 100).mapToDouble(i -> i < 95 ? 50 : 100).toArray());
+        assertTrue(new PrecisionGoal.DeadlineChances(0.046).isReached(InventedStudy.LETTER, sample));
+        assertFalse(new PrecisionGoal.DeadlineChances(0.044).isReached(InventedStudy.LETTER, sample));
+    }
+
+    /** The median of 1 to 20 is 10 with the table's interval from 6 to 15: half-width 45 %. */
+    @Test
+    void aQuantileMustBeExactToAShareOfItself() {
+        OrderedSample sample =
+                OrderedSample.of(IntStream.rangeClosed(1, 20).asDoubleStream().toArray());
+        assertTrue(new PrecisionGoal.CompletionQuantile(0.5, 0.45).isReached(InventedStudy.LETTER, sample));
+        assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.44).isReached(InventedStudy.LETTER, sample));
+    }
+
+    @Test
+    void aQuantileThatIsSurelyNotReachedIsExact() {
+        OrderedSample never = OrderedSample.of(
+                IntStream.range(0, 100).mapToDouble(i -> i < 10 ? 50 : NEVER).toArray());
+        OrderedSample undecided = OrderedSample.of(
+                IntStream.range(0, 100).mapToDouble(i -> i < 50 ? 50 : NEVER).toArray());
+        assertTrue(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, never));
+        assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, undecided));
+    }
+
+    @Test
+    void looksGrowByAFifthInWholeBlocks() {
+        List<Integer> looks = new ArrayList<>();
+        assertEquals(1000, SampleSizes.stopAt(size -> !looks.add(size), 1000));
+        assertEquals(List.of(400, 500, 600, 750, 900, 1000), looks);
+    }
+
+    @Test
+    void aStudyStopsWhenItsGoalIsReachedOnAnyNumberOfThreads() {
+        PrecisionGoal goal = new PrecisionGoal.DeadlineChances(0.04);
+        StudyResult alone = runUntil(goal, 1, 100_000);
+        StudyResult together = runUntil(goal, 3, 100_000);
+        // At worst a share of one half: 1.96^2 / (4 x 0.04^2) = 600 trials, found at the next look.
+        assertTrue(alone.trialsDone() >= 500 && alone.trialsDone() <= 750, "" + alone.trialsDone());
+        assertEquals(alone.trialsDone(), together.trialsDone());
+        assertEquals(StudySummary.of(alone), StudySummary.of(together));
+        assertFalse(alone.isPartial());
+    }
+
+    @Test
+    void aStudyStopsAtItsMostTrials() {
+        assertEquals(
+                430, runUntil(new PrecisionGoal.DeadlineChances(0.001), 2, 430).trialsDone());
+    }
+
+    @Test
+    void aResumedStudyIsTheUninterruptedOne() {
+        Scenario whole = InventedStudy.scenario(200, InventedStudy.LETTER, "hare", "tortoise");
+        Scenario part = InventedStudy.scenario(70, InventedStudy.LETTER, "hare", "tortoise");
+        TrialSource source = InventedStudy.chance(whole);
+        StudyResult interrupted = new StudyRunner(part, source, 1, (done, asked) -> {}, () -> false).run();
+        StudyRunner runner = new StudyRunner(whole, source, 2, (done, asked) -> {}, () -> false);
+        assertEquals(StudySummary.of(runner.run()), StudySummary.of(runner.resume(interrupted)));
+    }
+
+    @Test
+    void impossibleGoalsAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.DeadlineChances(0));
+        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.DeadlineChances(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(1, 0.1));
+        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(0.5, Double.NaN));
+    }
+
+    private StudyResult runUntil(PrecisionGoal goal, int threads, int mostTrials) {
+        return new StudyRunner(scenario, InventedStudy.chance(scenario), threads, (done, asked) -> {}, () -> false)
+                .runUntil(goal, mostTrials);
+    }
+}
