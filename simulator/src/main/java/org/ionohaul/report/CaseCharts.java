@@ -8,17 +8,16 @@ import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
-import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.CauseTime;
 import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.ModeTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final int CURVE_POINTS = 120;
+    private static final int CURVE_POINTS = 200;
+    private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = List.of(
             part(Cause.DIALLING, "#999999", false),
             part(Cause.INTRODUCTIONS, "#5f5f5f", true),
@@ -70,35 +69,41 @@ final class CaseCharts {
     private List<CompletionChart.Point> points(ModeTrials mode) {
         OrderedSample completion = OrderedSample.of(mode.completionSeconds());
         List<CompletionChart.Point> points = new ArrayList<>();
-        for (int i = 1; i <= CURVE_POINTS; i++) {
+        for (int i = 0; i <= CURVE_POINTS; i++) {
             double seconds = scale.endSeconds() * i / CURVE_POINTS;
-            Proportion through = completion.atMost(seconds);
-            if (through.hits() > 0) {
-                Estimate share = through.wilson(ModeSummary.CONFIDENCE);
-                points.add(new CompletionChart.Point(seconds, share.value(), share.low(), share.high()));
-            }
+            Estimate share = completion.atMost(seconds).wilson(ModeSummary.CONFIDENCE);
+            points.add(new CompletionChart.Point(seconds, share.value(), share.low(), share.high()));
         }
         return points;
     }
 
     String causes() {
+        double shortest = summary.modes().stream()
+                .mapToDouble(ModeSummary::meanElapsedSeconds)
+                .min()
+                .orElse(1);
         double longest = summary.modes().stream()
                 .mapToDouble(ModeSummary::meanElapsedSeconds)
+                .filter(it -> it <= MOST_TIMES_THE_SHORTEST * shortest)
                 .max()
                 .orElse(1);
         return StackedBars.svg(
                 id + "-causes",
                 "Where the time goes: mean of all evenings",
                 CAUSES,
-                summary.modes().stream().map(CaseCharts::causeBar).toList(),
-                longest);
+                summary.modes().stream().map(it -> causeBar(it, longest)).toList());
     }
 
-    private static StackedBars.Bar causeBar(ModeSummary mode) {
+    /** Returns a mode's bar; one too long to leave the others visible is drawn shorter, and says so. */
+    private static StackedBars.Bar causeBar(ModeSummary mode, double longest) {
+        double elapsed = mode.meanElapsedSeconds();
+        String remark = TimeText.clock(elapsed) + " on average" + (elapsed > longest ? ", not to scale" : "");
         return new StackedBars.Bar(
                 mode.mode().title(),
-                TimeText.clock(mode.meanElapsedSeconds()) + " on average",
-                mode.causes().stream().map(CauseTime::meanSeconds).toList(),
+                remark,
+                mode.causes().stream()
+                        .map(it -> it.meanSeconds() / Math.max(elapsed, longest))
+                        .toList(),
                 mode.causes().stream()
                         .map(it -> TimeText.clock(it.meanSeconds()))
                         .toList());
@@ -116,8 +121,7 @@ final class CaseCharts {
                 id + "-levels",
                 "Share of the sending time at each speed level",
                 parts,
-                summary.modes().stream().map(CaseCharts::levelBar).toList(),
-                1);
+                summary.modes().stream().map(CaseCharts::levelBar).toList());
     }
 
     private static StackedBars.Bar levelBar(ModeSummary mode) {

@@ -9,6 +9,10 @@ final class CaseScale {
     private static final double MARGIN = 1.08;
     /** A mode so slow that others would be squeezed into a corner does not set the scale. */
     private static final double MOST_TIMES_THE_FASTEST = 8;
+    /** Nor does a deadline so late that everything is through long before. */
+    private static final double MOST_TIMES_THE_SLOWEST = 2;
+
+    private static final double NOTHING_ARRIVES_SECONDS = 60;
 
     private CaseScale() {}
 
@@ -17,20 +21,19 @@ final class CaseScale {
                         summary.modes().stream().map(it -> it.medianSeconds().value()))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
-        double slowest = finite(
-                        summary.modes().stream().map(it -> it.ninthSeconds().value()))
-                .map(it -> Math.min(it, MOST_TIMES_THE_FASTEST * fastest))
+        double slowest = summary.modes().stream()
+                .filter(it -> it.medianSeconds().value() <= MOST_TIMES_THE_FASTEST * fastest)
+                .flatMapToDouble(it -> DoubleStream.of(
+                        it.medianSeconds().value(), it.ninthSeconds().value()))
+                .filter(it -> it <= MOST_TIMES_THE_FASTEST * fastest && Double.isFinite(it))
                 .max()
-                .orElse(60);
-        double longest = Math.max(
-                slowest,
-                finite(summary.modes().stream().map(it -> it.medianSeconds().value()))
-                        .map(it -> Math.min(it, MOST_TIMES_THE_FASTEST * fastest))
-                        .max()
-                        .orElse(60));
-        double deadline =
-                finite(summary.transfer().deadlinesSeconds().stream()).max().orElse(0);
-        return new TimeScale(MARGIN * Math.max(longest, deadline));
+                .orElse(NOTHING_ARRIVES_SECONDS);
+        boolean isReached = Double.isFinite(fastest);
+        double deadline = finite(summary.transfer().deadlinesSeconds().stream())
+                .filter(it -> !isReached || it <= MOST_TIMES_THE_SLOWEST * slowest)
+                .max()
+                .orElse(0);
+        return new TimeScale(MARGIN * Math.max(slowest, deadline));
     }
 
     private static DoubleStream finite(Stream<Double> seconds) {

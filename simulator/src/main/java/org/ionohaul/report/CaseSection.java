@@ -1,7 +1,6 @@
 package org.ionohaul.report;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
@@ -14,7 +13,7 @@ import org.ionohaul.study.ModeSummary;
  * @param heading what is sent
  * @param route which way
  * @param answer the sentence that answers the question
- * @param deadlines a sentence a deadline
+ * @param deadlines how surely the deadlines are kept
  * @param decides what decides it
  * @param completion the main table
  * @param figures the pictures
@@ -38,13 +37,11 @@ public record CaseSection(
                 CaseWords.heading(summary.transfer()),
                 CaseWords.route(scenario, summary),
                 CaseWords.answer(summary, trials),
-                IntStream.range(0, summary.transfer().deadlinesSeconds().size())
-                        .mapToObj(i -> CaseWords.deadline(summary, i))
-                        .toList(),
+                CaseWords.deadlines(summary),
                 summary.verdict().sentence(),
                 CaseTables.completion(summary.modes()),
                 figures(id, summary, trials),
-                CaseTables.comparisons(summary.comparisons()));
+                CaseTables.comparisons(summary));
     }
 
     private static List<Figure> figures(String id, CaseSummary summary, CaseTrials trials) {
@@ -53,7 +50,7 @@ public record CaseSection(
         return List.of(
                 new Figure(
                         "Fifty likely evenings",
-                        "Each dot is one evening in fifty. Count the dots left of a deadline: 45 dots are 9 of 10 evenings.",
+                        "Each dot is one evening in fifty: 45 dots left of a deadline are 9 of 10 evenings. Rings come later than the axis reaches, crosses never.",
                         charts.dots(),
                         CaseTables.outcomes(modes)),
                 new Figure(

@@ -2,10 +2,14 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.Comparison;
 import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.LevelShare;
@@ -19,37 +23,59 @@ final class CaseTables {
 
     private CaseTables() {}
 
-    /** Returns how surely and how soon each mode delivers. */
+    /** Returns how surely and how soon each mode delivers: both tables below in one. */
     static Table completion(List<ModeSummary> modes) {
-        List<Cell> heads = new ArrayList<>(List.of(
-                MODE,
-                new Cell("delivered", "at all"),
-                new Cell("1 of 10", "through by"),
-                new Cell("5 of 10", "through by"),
-                new Cell("9 of 10", "through by")));
-        modes.get(0)
-                .deadlines()
-                .forEach(it -> heads.add(new Cell("by " + TimeText.given(it.deadlineSeconds()), "chance")));
-        heads.add(new Cell("bytes", "a minute"));
+        Table soon = soon(modes);
+        Table sure = sure(modes);
+        List<List<Cell>> rows = IntStream.range(0, modes.size())
+                .mapToObj(i -> joined(soon.rows().get(i), sure.rows().get(i)))
+                .toList();
         return new Table(
-                "How surely and how soon everything is delivered; in small print, where the true value lies with 95 %"
+                "How soon and how surely everything is delivered; in small print, where the true value lies with 95 %"
                         + " confidence",
-                heads, modes.stream().map(CaseTables::completionRow).toList());
+                joined(soon.heads(), sure.heads()), rows);
     }
 
-    private static List<Cell> completionRow(ModeSummary mode) {
-        List<Cell> row = new ArrayList<>(List.of(
+    private static List<Cell> joined(List<Cell> first, List<Cell> second) {
+        return Stream.concat(first.stream(), second.stream().skip(1)).toList();
+    }
+
+    /** Returns how soon each mode delivers. */
+    static Table soon(List<ModeSummary> modes) {
+        return new Table(
+                "How soon everything is delivered",
+                List.of(
+                        MODE,
+                        new Cell("delivered", "at all"),
+                        new Cell("1 of 10", "through by"),
+                        new Cell("5 of 10", "through by"),
+                        new Cell("9 of 10", "through by")),
+                modes.stream()
+                        .map(it -> List.of(
+                                name(it),
+                                chance(it.delivered()),
+                                time(it.tenthSeconds()),
+                                time(it.medianSeconds()),
+                                time(it.ninthSeconds())))
+                        .toList());
+    }
+
+    /** Returns how surely each mode keeps the deadlines, and its pace. */
+    static Table sure(List<ModeSummary> modes) {
+        Stream<Cell> deadlines = modes.get(0).deadlines().stream()
+                .map(it -> new Cell("by " + TimeText.given(it.deadlineSeconds()), "chance"));
+        return new Table(
+                "How surely the deadlines are kept, and the pace",
+                prepended(MODE, Stream.concat(deadlines, Stream.of(new Cell("bytes a minute", "5 of 10")))),
+                modes.stream().map(CaseTables::sureRow).toList());
+    }
+
+    private static List<Cell> sureRow(ModeSummary mode) {
+        return prepended(
                 name(mode),
-                chance(mode.delivered()),
-                time(mode.tenthSeconds()),
-                time(mode.medianSeconds()),
-                time(mode.ninthSeconds())));
-        mode.deadlines().stream()
-                .map(DeadlineChance::chance)
-                .map(CaseTables::chance)
-                .forEach(row::add);
-        row.add(pace(mode.medianBytesPerMinute()));
-        return row;
+                Stream.concat(
+                        mode.deadlines().stream().map(DeadlineChance::chance).map(CaseTables::chance),
+                        Stream.of(pace(mode.medianBytesPerMinute()))));
     }
 
     /** Returns how sessions ended. */
@@ -115,7 +141,10 @@ final class CaseTables {
     }
 
     /** Returns each pair of modes under the same skies. */
-    static Table comparisons(List<Comparison> comparisons) {
+    static Table comparisons(CaseSummary summary) {
+        Map<String, String> titles = summary.modes().stream()
+                .collect(
+                        Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
         return new Table(
                 "Pairs under the same skies: how often the first is through before the second",
                 List.of(
@@ -124,12 +153,16 @@ final class CaseTables {
                         new Cell("second sooner", "evenings"),
                         new Cell("neither", "gets through"),
                         new Cell("typical lead", "of the first")),
-                comparisons.stream().map(CaseTables::comparisonRow).toList());
+                summary.comparisons().stream()
+                        .map(it -> comparisonRow(it, titles))
+                        .toList());
     }
 
-    private static List<Cell> comparisonRow(Comparison pair) {
+    private static List<Cell> comparisonRow(Comparison pair, Map<String, String> titles) {
         return List.of(
-                Cell.of(pair.first() + " / " + pair.second()),
+                new Cell(
+                        titles.getOrDefault(pair.first(), pair.first()),
+                        "and " + titles.getOrDefault(pair.second(), pair.second())),
                 chance(pair.firstBeforeShare()),
                 Cell.of(OddsText.percent(pair.secondBefore().share())),
                 Cell.of(OddsText.percent(pair.neither().share())),
@@ -144,18 +177,18 @@ final class CaseTables {
         if (Double.isInfinite(seconds)) {
             return seconds > 0 ? "only the first" : "only the second";
         }
-        return (seconds < 0 ? "-" : "") + TimeText.clock(Math.abs(seconds));
+        return (Math.round(seconds) < 0 ? "-" : "") + TimeText.clock(Math.abs(seconds));
     }
 
-    static Cell name(ModeSummary mode) {
+    private static Cell name(ModeSummary mode) {
         return Cell.of(mode.mode().title());
     }
 
-    static Cell chance(Estimate chance) {
+    private static Cell chance(Estimate chance) {
         return new Cell(OddsText.percent(chance.value()), OddsText.percentRange(chance.low(), chance.high()));
     }
 
-    static Cell time(Estimate seconds) {
+    private static Cell time(Estimate seconds) {
         return new Cell(timeOrNever(seconds.value()), timeRange(seconds));
     }
 

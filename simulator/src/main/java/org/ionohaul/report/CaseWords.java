@@ -1,5 +1,9 @@
 package org.ionohaul.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.ionohaul.channel.End;
 import org.ionohaul.scenario.PayloadFile;
@@ -10,7 +14,6 @@ import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.ModeSummary;
 
 /** What is said about a case in plain words. */
@@ -22,8 +25,7 @@ final class CaseWords {
 
     /** Returns what is sent, such as {@code Photo: flood.jpg, 64 kB; roster.txt, 2 kB}. */
     static String heading(Transfer transfer) {
-        String name = transfer.name();
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
+        return capital(transfer.name()) + ": "
                 + transfer.files().stream().map(CaseWords::file).collect(Collectors.joining("; "));
     }
 
@@ -54,7 +56,7 @@ final class CaseWords {
         String what = "the " + summary.transfer().name();
         if (Double.isFinite(ninth)) {
             return "About 9 of 10 evenings " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
-                    + "; " + plan(completion(summary, trials).quantile(PLANNED));
+                    + plan(TimeText.plan(ninth), completion(summary, trials).quantile(PLANNED));
         }
         if (best.delivered().value() == 0) {
             return "On none of " + SizeText.grouped(best.trials()) + " simulated evenings was " + what
@@ -64,28 +66,48 @@ final class CaseWords {
                 + OddsText.odds(best.delivered().value()) + " evenings; have another way ready.";
     }
 
-    private static String plan(double seconds) {
-        return Double.isFinite(seconds)
-                ? "plan for " + TimeText.plan(seconds) + ", which 19 of 20 evenings keep."
-                : "on the others it may not get through at all, so have another way ready.";
+    private static String plan(String ninth, double seconds) {
+        if (!Double.isFinite(seconds)) {
+            return "; on the others it may not get through at all, so have another way ready.";
+        }
+        String plan = TimeText.plan(seconds);
+        return plan.equals(ninth)
+                ? ", and so it is on 19 of 20."
+                : "; plan for " + plan + ", which 19 of 20 evenings keep.";
     }
 
     private static OrderedSample completion(CaseSummary summary, CaseTrials trials) {
         return OrderedSample.of(trials.modes().get(summary.ranking().get(0)).completionSeconds());
     }
 
-    /** Returns what a deadline comes to with the best mode for it. */
-    static String deadline(CaseSummary summary, int deadline) {
+    /** Returns what each deadline comes to with the best mode for it; deadlines that come to the same are one sentence. */
+    static List<String> deadlines(CaseSummary summary) {
+        Map<String, List<String>> deadlinesByChance = new LinkedHashMap<>();
+        for (int i = 0; i < summary.transfer().deadlinesSeconds().size(); i++) {
+            String deadline = "within "
+                    + TimeText.given(summary.transfer().deadlinesSeconds().get(i));
+            deadlinesByChance
+                    .computeIfAbsent(chance(summary, i), it -> new ArrayList<>())
+                    .add(deadline);
+        }
+        return deadlinesByChance.entrySet().stream()
+                .map(it -> capital(String.join(" and ", it.getValue())) + ": " + it.getKey())
+                .toList();
+    }
+
+    private static String chance(CaseSummary summary, int deadline) {
         ModeSummary best = summary.best();
         for (ModeSummary mode : summary.modes()) {
             if (share(mode, deadline) > share(best, deadline)) {
                 best = mode;
             }
         }
-        DeadlineChance chance = best.deadlines().get(deadline);
-        return "Within " + TimeText.given(chance.deadlineSeconds()) + ": "
-                + OddsText.odds(chance.chance().value()) + " evenings, with "
+        return OddsText.odds(share(best, deadline)) + " evenings, with "
                 + best.mode().title() + ".";
+    }
+
+    private static String capital(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private static double share(ModeSummary mode, int deadline) {

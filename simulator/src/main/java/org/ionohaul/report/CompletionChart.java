@@ -17,7 +17,7 @@ final class CompletionChart {
      * One mode's line.
      *
      * @param name the mode
-     * @param points points of the line, in order of time
+     * @param points points of the line, in order of time, from one end of the axis to the other
      */
     record Line(String name, List<Point> points) {}
 
@@ -54,7 +54,7 @@ final class CompletionChart {
             svg.fill(band(plot, lines.get(i).points()), Palette.colour(i), 0.15);
         }
         for (int i = 0; i < lines.size(); i++) {
-            svg.stroke(steps(plot, lines.get(i).points()), Palette.colour(i), 2.2, Palette.dash(i));
+            svg.stroke(line(plot, lines.get(i).points()), Palette.colour(i), 2.2, Palette.dash(i));
         }
         drawLegend(svg, lines);
         return svg.finished();
@@ -81,24 +81,15 @@ final class CompletionChart {
         }
     }
 
-    private static SvgPath steps(TimePlot plot, List<Point> points) {
-        SvgPath path = new SvgPath().to(plot.x(0), plot.y(0));
-        double share = 0;
-        for (Point point : points) {
-            path.to(plot.x(point.seconds()), plot.y(share)).to(plot.x(point.seconds()), plot.y(point.share()));
-            share = point.share();
-        }
-        return path.to(plot.left() + plot.width(), plot.y(share));
+    private static SvgPath line(TimePlot plot, List<Point> points) {
+        SvgPath path = new SvgPath();
+        points.forEach(it -> path.to(plot.x(it.seconds()), plot.y(it.share())));
+        return path;
     }
 
     private static SvgPath band(TimePlot plot, List<Point> points) {
-        SvgPath path = new SvgPath().to(plot.x(0), plot.y(0));
+        SvgPath path = new SvgPath();
         points.forEach(it -> path.to(plot.x(it.seconds()), plot.y(it.high())));
-        double end = plot.left() + plot.width();
-        if (!points.isEmpty()) {
-            Point last = points.get(points.size() - 1);
-            path.to(end, plot.y(last.high())).to(end, plot.y(last.low()));
-        }
         for (int i = points.size() - 1; i >= 0; i--) {
             path.to(plot.x(points.get(i).seconds()), plot.y(points.get(i).low()));
         }

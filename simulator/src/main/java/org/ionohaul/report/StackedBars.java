@@ -3,7 +3,7 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lying bars, one a mode, each cut into coloured parts that sum to its length. */
+/** Lying bars, one a mode, each cut into coloured parts. */
 final class StackedBars {
     private static final double WIDTH = 480;
     private static final double EDGE = 6;
@@ -28,7 +28,7 @@ final class StackedBars {
      *
      * @param name the mode
      * @param remark what to say behind the name
-     * @param amounts length of each part, zero or more, in the order of the parts
+     * @param amounts length of each part, as a share of the whole width, in the order of the parts
      * @param labels what each part's amount is in words
      */
     record Bar(String name, String remark, List<Double> amounts, List<String> labels) {}
@@ -40,9 +40,8 @@ final class StackedBars {
      * @param title what the picture shows
      * @param parts the parts
      * @param bars the bars
-     * @param longest what amount fills the whole width, positive
      */
-    static String svg(String id, String title, List<Part> parts, List<Bar> bars, double longest) {
+    static String svg(String id, String title, List<Part> parts, List<Bar> bars) {
         List<Integer> shown = shownParts(parts, bars);
         double legendTop = ROW * bars.size() + 14;
         Svg svg = new Svg(
@@ -52,7 +51,7 @@ final class StackedBars {
                 title,
                 "One lying bar a mode, cut into parts. The table below has the numbers.");
         for (int i = 0; i < bars.size(); i++) {
-            drawBar(svg, parts, bars.get(i), ROW * i, longest);
+            drawBar(svg, parts, bars.get(i), ROW * i);
         }
         for (int i = 0; i < shown.size(); i++) {
             Part part = parts.get(shown.get(i));
@@ -76,12 +75,12 @@ final class StackedBars {
         return shown;
     }
 
-    private static void drawBar(Svg svg, List<Part> parts, Bar bar, double top, double longest) {
+    private static void drawBar(Svg svg, List<Part> parts, Bar bar, double top) {
         svg.boldText(EDGE, top + 15, Svg.Anchor.START, Palette.INK, bar.name());
         svg.text(WIDTH - EDGE, top + 15, Svg.Anchor.END, Palette.FAINT, bar.remark());
         double x = EDGE;
         for (int i = 0; i < bar.amounts().size(); i++) {
-            double width = (WIDTH - 2 * EDGE) * bar.amounts().get(i) / longest;
+            double width = (WIDTH - 2 * EDGE) * bar.amounts().get(i);
             String label = bar.labels().get(i);
             if (width > 0) {
                 svg.rectangle(

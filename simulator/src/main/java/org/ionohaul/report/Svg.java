@@ -146,6 +146,39 @@ final class Svg {
         });
     }
 
+    /** Draws a circle with nothing in it. */
+    void ring(double x, double y, double radius, String colour) {
+        write(() -> {
+            xml.writeEmptyElement("circle");
+            attributes(
+                    "cx",
+                    number(x),
+                    "cy",
+                    number(y),
+                    "r",
+                    number(radius),
+                    "fill",
+                    "none",
+                    "stroke",
+                    colour,
+                    "stroke-width",
+                    "1.3");
+        });
+    }
+
+    /** Draws a lying cross. */
+    void cross(double x, double y, double radius, String colour) {
+        stroke(
+                new SvgPath()
+                        .to(x - radius, y - radius)
+                        .to(x + radius, y + radius)
+                        .lift(x - radius, y + radius)
+                        .to(x + radius, y - radius),
+                colour,
+                1.6,
+                "none");
+    }
+
     /** Writes a text of ordinary size. */
     void text(double x, double y, Anchor anchor, String colour, String text) {
         write(() -> textElement(

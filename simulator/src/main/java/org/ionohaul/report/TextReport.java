@@ -46,12 +46,12 @@ public final class TextReport {
         lines.addAll(TextWrap.lines(heading, "", WIDTH));
         lines.add("=".repeat(Math.min(WIDTH, heading.length())));
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
-        for (int i = 0; i < summary.transfer().deadlinesSeconds().size(); i++) {
-            lines.addAll(TextWrap.lines(CaseWords.deadline(summary, i), "  ", WIDTH));
-        }
+        CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + summary.verdict().sentence(), "  ", WIDTH));
         lines.add("");
-        lines.addAll(new TextTable(CaseTables.completion(summary.modes())).lines(WIDTH));
+        lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(WIDTH));
+        lines.add("");
+        lines.addAll(new TextTable(CaseTables.sure(summary.modes())).lines(WIDTH));
         lines.add("");
         lines.addAll(strip(summary));
     }

@@ -30,7 +30,7 @@ final class TimeStrip {
         this.scale = scale;
         this.nameWidth =
                 modes.stream().mapToInt(it -> it.mode().title().length()).max().orElse(0) + 4;
-        this.axisWidth = Math.max(20, mostCharacters - nameWidth - 12);
+        this.axisWidth = Math.max(20, mostCharacters - nameWidth - 11);
     }
 
     /** Returns the lines. */
@@ -54,9 +54,25 @@ final class TimeStrip {
         put(axis, from, '1');
         put(axis, mode.medianSeconds().value(), '5');
         put(axis, to, '9');
-        String beyond = Double.isInfinite(to) ? (Double.isFinite(from) ? "> 9 never" : "  never") : "";
         String name = "  " + mode.mode().title();
-        return (name + " ".repeat(nameWidth - name.length()) + new String(axis) + beyond).stripTrailing();
+        return (name + " ".repeat(nameWidth - name.length()) + new String(axis) + beyond(mode)).stripTrailing();
+    }
+
+    /** Returns the first of the marks that lies beyond the axis. */
+    private String beyond(ModeSummary mode) {
+        if (mode.tenthSeconds().value() > scale.endSeconds()) {
+            return beyond("1", mode.tenthSeconds().value());
+        }
+        if (mode.medianSeconds().value() > scale.endSeconds()) {
+            return beyond("5", mode.medianSeconds().value());
+        }
+        return mode.ninthSeconds().value() > scale.endSeconds()
+                ? beyond("9", mode.ninthSeconds().value())
+                : "";
+    }
+
+    private static String beyond(String mark, double seconds) {
+        return "> " + mark + " " + (Double.isFinite(seconds) ? TimeText.clock(seconds) : "never");
     }
 
     private String labels() {
