@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -15,13 +16,18 @@ final class CaseChartsTest {
     }
 
     @Test
-    void fiftyDotsAreDrawnWhetherThroughOrNot() {
+    void fiftyMarksAreDrawnDotsWithinTheAxisRingsBeyondItAndCrossesForNever() {
         List<OptionalDouble> seconds = IntStream.range(0, DotPlot.DOTS)
                 .mapToObj(i -> i < 45 ? OptionalDouble.of(10.0 * i) : OptionalDouble.empty())
                 .toList();
-        String svg = DotPlot.svg("x", List.of(new DotPlot.Row("Quick", seconds)), List.of(300.0), new TimeScale(600));
-        assertEquals(DotPlot.DOTS, svg.split("<circle", -1).length - 1);
-        assertEquals(5, svg.split("fill=\"" + Palette.ALERT + "\"/>", -1).length - 1, "those that never get through");
+        String svg = DotPlot.svg("x", List.of(new DotPlot.Row("Quick", seconds)), List.of(300.0), new TimeScale(400));
+        assertEquals(40, count(svg, "<circle[^>]*fill=\"" + Palette.colour(0)), "10 s apart before 400 s");
+        assertEquals(5, count(svg, "<circle[^>]*fill=\"none\""), "from 400 s on");
+        assertEquals(5, count(svg, "<path[^>]*stroke=\"" + Palette.ALERT), "never");
+    }
+
+    private static long count(String svg, String pattern) {
+        return Pattern.compile(pattern).matcher(svg).results().count();
     }
 
     @Test
