@@ -51,6 +51,15 @@ final class Crossings {
         return StatisticalCheck.ofMean(name, ratePerSecond, theory);
     }
 
+    /** Checks that two independent counts have the same mean: batch less batch. */
+    StatisticalCheck rateDifference(String name, Crossings other) {
+        double[] differences = new double[BATCHES];
+        for (int i = 0; i < BATCHES; i++) {
+            differences[i] = ratePerSecond[i] - other.ratePerSecond[i];
+        }
+        return StatisticalCheck.ofMean(name, differences, 0);
+    }
+
     /** Checks the mean fade, total time below over crossings, whose error is that of a ratio of means. */
     StatisticalCheck durationCheck(String name, double theory) {
         double time = 0;
