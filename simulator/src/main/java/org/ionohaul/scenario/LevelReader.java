@@ -11,6 +11,7 @@ import org.ionohaul.channel.NoiseEnvironment;
 final class LevelReader {
     private final Section sky;
     private final double distanceMetres;
+    private final Input losses;
 
     /**
      * Makes a reader.
@@ -21,11 +22,17 @@ final class LevelReader {
     LevelReader(Section sky, double distanceMetres) {
         this.sky = sky;
         this.distanceMetres = distanceMetres;
-        sky.find(ScenarioFormat.FREQUENCY).ifPresent(frequency -> checkFrequency());
+        this.losses = sky.build(this::checkedLosses);
+        if (sky.has(ScenarioFormat.FREQUENCY)) {
+            sky.build(() -> NoiseEnvironment.CITY.medianFigureDb(sky.get(ScenarioFormat.FREQUENCY)));
+        }
     }
 
-    private void checkFrequency() {
-        sky.build(() -> NoiseEnvironment.CITY.medianFigureDb(sky.get(ScenarioFormat.FREQUENCY)));
+    private Input checkedLosses() {
+        Input stated = sky.input(ScenarioFormat.LOSSES);
+        Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, 0, 1e6, 1, stated.in(draws));
+        probe.tried();
+        return stated;
     }
 
     /** Returns the SNR in 3 kHz at an end, in dB; worthless if the document had a problem. */
@@ -53,24 +60,35 @@ final class LevelReader {
         }
         double powerDbm = other.get(ScenarioFormat.TRANSMITTER_POWER);
         double frequencyHz = sky.get(ScenarioFormat.FREQUENCY);
-        Input transmitGain = other.input(ScenarioFormat.ANTENNA_GAIN);
-        Input receiveGain = end.input(ScenarioFormat.ANTENNA_GAIN);
-        Input losses = sky.build(() -> losses(frequencyHz));
+        double slantMetres = distance(other);
+        Input transmitGain = other.build(() -> checkedGain(other));
+        Input receiveGain = end.build(() -> checkedGain(end));
         return draws -> new LinkBudget(
                         powerDbm,
                         transmitGain.in(draws),
                         receiveGain.in(draws),
                         frequencyHz,
-                        distanceMetres,
+                        slantMetres,
                         losses.in(draws))
                 .receivedDbm();
     }
 
-    private Input losses(double frequencyHz) {
-        Input losses = sky.input(ScenarioFormat.LOSSES);
-        Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, 0, frequencyHz, 1, losses.in(draws));
+    private double distance(Section sender) {
+        if (distanceMetres > 0) {
+            return distanceMetres;
+        }
+        sender.problem(
+                ScenarioFormat.TRANSMITTER_POWER,
+                "gives no signal over a distance of 0",
+                "state the distance, or the signal at the other end");
+        return 1;
+    }
+
+    private static Input checkedGain(Section station) {
+        Input gain = station.input(ScenarioFormat.ANTENNA_GAIN);
+        Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, gain.in(draws), 1e6, 1, 0);
         probe.tried();
-        return losses;
+        return gain;
     }
 
     private Described<Double> noiseDbm(Section end) {

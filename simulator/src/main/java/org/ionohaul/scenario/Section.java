@@ -45,7 +45,7 @@ final class Section {
         this.inherited = inherited;
     }
 
-    /** Returns a section over a table, after refusing keys that its group doesn't have. */
+    /** Returns a section over a table, after refusing keys that its group doesn't have and values that can't be read, used or not. */
     static Section of(Document document, String path, TomlTable table, TomlPosition position, Group group) {
         Section section = new Section(document, path, table, position, group, false, null);
         section.checkKeys();
@@ -53,7 +53,10 @@ final class Section {
     }
 
     private void checkKeys() {
-        group.keys().forEach(key -> document.noteValid(fullKey(key.name())));
+        for (Key<?> key : group.keys()) {
+            document.noteValid(fullKey(key.name()));
+            find(key);
+        }
         for (String name : table.keySet()) {
             if (!group.isOpen() && !group.names().contains(name)) {
                 document.add(

@@ -13,7 +13,7 @@ final class Spelling {
     /** Returns the nearest of the words, unless even that is more than about a third different; ties go by alphabet. */
     static Optional<String> nearest(String typed, Collection<String> words) {
         return words.stream()
-                .filter(word -> distance(typed, word) <= (word.length() + 1) / 3)
+                .filter(word -> distance(typed, word) <= (word.length() + 2) / 3)
                 .min(Comparator.<String>comparingInt(word -> distance(typed, word))
                         .thenComparing(Comparator.naturalOrder()));
     }

@@ -65,7 +65,8 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
         for (Object entry : entries) {
             Object value = entry instanceof TomlTable table ? table.get("value") : null;
             Object weight = entry instanceof TomlTable table ? table.get("weight") : null;
-            if (value == null || !(weight instanceof Number share && share.doubleValue() > 0)) {
+            if (value == null
+                    || !(weight instanceof Number share && share.doubleValue() > 0 && share.doubleValue() < 1e9)) {
                 throw wrongEntry();
             }
             values.add(number.read(value));
@@ -80,6 +81,6 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
     private WrongValue wrongEntry() {
         return new WrongValue(
                 "is no list of weighted values",
-                "write [{ value = \"" + example + "\", weight = 2 }, ...] with weights above 0");
+                "write [{ value = \"" + example + "\", weight = 2 }, ...] with finite weights above 0");
     }
 }
