@@ -21,8 +21,11 @@ public record Schedule(List<Point> points) {
     public record Point(double atSeconds, double levelDb) {
         /** Checks that both are finite. */
         public Point {
-            if (!(Math.abs(atSeconds) < 1e7) || !(Math.abs(levelDb) < 1000)) {
-                throw new IllegalArgumentException("a point must be finite: " + atSeconds + " s, " + levelDb + " dB");
+            if (!(Math.abs(atSeconds) < 1e7)) {
+                throw new IllegalArgumentException("atSeconds must be within ten million: " + atSeconds);
+            }
+            if (!(Math.abs(levelDb) < 1000)) {
+                throw new IllegalArgumentException("levelDb must be within 1000: " + levelDb);
             }
         }
     }

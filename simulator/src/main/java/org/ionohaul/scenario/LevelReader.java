@@ -37,6 +37,9 @@ final class LevelReader {
 
     /** Returns the SNR in 3 kHz at an end, in dB; worthless if the document had a problem. */
     Described<Double> snrDb(Section end, Section other) {
+        if (end.isGivenUp()) {
+            return end.input(ScenarioFormat.SNR)::in;
+        }
         boolean isSplit = end.has(ScenarioFormat.SIGNAL)
                 || end.has(ScenarioFormat.NOISE)
                 || end.has(ScenarioFormat.NOISE_ENVIRONMENT);

@@ -250,12 +250,17 @@ final class Section {
                     inKeys(limit.group(2)) + ", but is " + Kind.shown(shownValue(guilty.get())),
                     remedy(guilty.get()));
             replaced.add(guilty.get().name());
-        } else if (replaced.size() < group.keys().size()) {
+        } else if (!isGivenUp()) {
             problem(inKeys(reason), "");
             group.keys().forEach(key -> replaced.add(key.name()));
         } else {
             throw new IllegalStateException("the examples of [" + path + "] don't go together: " + reason, cause);
         }
+    }
+
+    /** Returns whether no value of the file is used any more, since together they made no sense. */
+    boolean isGivenUp() {
+        return replaced.size() == group.keys().size();
     }
 
     private String remedy(Key<?> key) {

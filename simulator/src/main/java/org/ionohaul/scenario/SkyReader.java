@@ -3,6 +3,7 @@ package org.ionohaul.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
@@ -37,8 +38,8 @@ final class SkyReader {
                 .orElse(SlowVariation.NONE);
         Described<Schedule> trend = schedule(sky.parts(ScenarioFormat.TREND_POINT));
         LevelReader levels = new LevelReader(sky, distanceMetres);
-        Described<EndConditions> nearEnd = end(near, levels.snrDb(near, far));
-        Described<EndConditions> farEnd = end(far, levels.snrDb(far, near));
+        Described<EndConditions> nearEnd = end(near, () -> levels.snrDb(near, far));
+        Described<EndConditions> farEnd = end(far, () -> levels.snrDb(far, near));
         return draws ->
                 new SkyConditions(all(paths, draws), slow, trend.in(draws), nearEnd.in(draws), farEnd.in(draws));
     }
@@ -75,12 +76,13 @@ final class SkyReader {
                 new SlowVariation(slow.get(ScenarioFormat.SLOW_DEVIATION), slow.get(ScenarioFormat.TIME_CONSTANT)));
     }
 
-    private Described<EndConditions> end(Section end, Described<Double> snrDb) {
+    private Described<EndConditions> end(Section end, Supplier<Described<Double>> level) {
         Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
         List<Described<Interference>> interference = interference(end);
         return end.build(() -> {
+            Described<Double> snrDb = level.get();
             Described<EndConditions> described = draws ->
                     new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(interference, draws));
             return described.tried();

@@ -10,6 +10,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,39 +26,11 @@ final class EveryKeyTest {
         "near.signal", "near.noise", "near.noise-environment", "far.snr", "far.noise", "sky.path"
     };
 
-    private static final List<String> ABSURD = List.of(
-            "-1",
-            "0",
-            "1000000000000",
-            "nan",
-            "inf",
-            "\"\"",
-            "\"-1\"",
-            "\"-1 %\"",
-            "\"101 %\"",
-            "\"-1 dB\"",
-            "\"-1 s\"",
-            "\"1000000000 h\"",
-            "\"0 s\"",
-            "\"-5 Hz\"",
-            "\"100000 MHz\"",
-            "\"0 Hz\"",
-            "\"0 B\"",
-            "\"999 MB\"",
-            "\"9999 dB\"",
-            "\"0 Bd\"",
-            "\"99999 kBd\"",
-            "\"-1 /h\"",
-            "\"99999 /h\"",
-            "\"99999999 km\"",
-            "\"0 W\"",
-            "\"5 dB ± 900 dB\"",
-            "\"0 s .. 9999999 h\"",
-            "true",
-            "[]",
-            "[\"\"]",
-            "{}",
-            "18:00:00");
+    private static final List<String> ABSURD =
+            List.of("-1", "0", "1000000000000", "nan", "true", "\"\"", "\"-1 %\"", "\"101 %\"", "[]", "[\"\"]", "{}");
+
+    private static final List<String> ABSURD_WITH_UNIT =
+            List.of("\"-1 u\"", "\"0 u\"", "\"1000000000000 u\"", "\"5 u ± 900 u\"", "\"0 u .. 1000000000000 u\"");
 
     private final Path folder;
 
@@ -95,17 +69,13 @@ final class EveryKeyTest {
     @ParameterizedTest
     @MethodSource("scenarioKeys")
     void everyAbsurdValueInAScenarioIsFoundAtItsKey(WrittenExamples.Place place) {
-        for (String value : ABSURD) {
-            assertFoundAtItsKey(place.name(), place.name(), value);
-        }
+        assertFoundAtItsKey(place.name(), place.key());
     }
 
     @ParameterizedTest
     @MethodSource("modeKeys")
     void everyAbsurdValueInAModeIsFoundAtItsKey(WrittenExamples.Place place) {
-        for (String value : ABSURD) {
-            assertFoundAtItsKey("modes.fieldpost." + place.name(), place.name(), value);
-        }
+        assertFoundAtItsKey("modes.fieldpost." + place.name(), place.key());
     }
 
     @ParameterizedTest
@@ -123,9 +93,7 @@ final class EveryKeyTest {
         Files.writeString(file, WrittenExamples.of(top).replace("\"count\"", "\"" + policy.name() + "\""));
         assertEquals(List.of(), problems(Map.of()));
         for (Key<?> key : policy.keys()) {
-            for (String value : ABSURD) {
-                assertFoundAtItsKey("modes.fieldpost.ladder." + key.name(), "ladder." + key.name(), value);
-            }
+            assertFoundAtItsKey("modes.fieldpost.ladder." + key.name(), key);
         }
     }
 
@@ -146,15 +114,30 @@ final class EveryKeyTest {
         group.parts().forEach(EveryKeyTest::assertNamedOnce);
     }
 
-    private void assertFoundAtItsKey(String fullKey, String key, String value) {
-        List<Problem> problems = problems(Map.of(fullKey, value));
-        for (Problem problem : problems) {
-            boolean isOfPartner = problem.message().contains("stands beside")
-                    || problem.message().contains("must not be below");
-            assertTrue(
-                    problem.key().endsWith(key) || isOfPartner,
-                    () -> fullKey + " = " + value + " gives " + problem.text());
+    private static List<String> absurdValues(Key<?> key) {
+        Matcher unit = Pattern.compile("-?[\\d.]+ (\\S+)").matcher(String.valueOf(key.example()));
+        Stream<String> withUnit = unit.matches()
+                ? ABSURD_WITH_UNIT.stream().map(value -> value.replace("u", unit.group(1)))
+                : Stream.of();
+        return Stream.concat(ABSURD.stream(), withUnit).toList();
+    }
+
+    private void assertFoundAtItsKey(String fullKey, Key<?> key) {
+        int refused = 0;
+        for (String value : absurdValues(key)) {
+            List<Problem> problems = problems(Map.of(fullKey, value));
+            refused += problems.isEmpty() ? 0 : 1;
+            for (Problem problem : problems) {
+                assertTrue(
+                        fullKey.endsWith(problem.key()) || isOfAPartner(problem),
+                        () -> fullKey + " = " + value + " gives " + problem.text());
+            }
         }
+        assertTrue(refused > 3, fullKey);
+    }
+
+    private static boolean isOfAPartner(Problem problem) {
+        return problem.message().contains("stands beside") || problem.message().contains("must not be below");
     }
 
     private List<Problem> problems(Map<String, String> overrides) {
