@@ -20,6 +20,7 @@ import org.ionohaul.channel.MeterReading;
  */
 record Kind<T>(String words, Reading<T> reading) {
     private static final Pattern FRACTION = Pattern.compile("(\\d+)\\s*/\\s*(\\d+)");
+    private static final Pattern DECIMAL = Pattern.compile("-?\\d+(?:\\.\\d+)?");
     private static final Pattern PERCENT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*%");
 
     private static final double LONGEST_SECONDS = 1000 * 3600;
@@ -79,6 +80,9 @@ record Kind<T>(String words, Reading<T> reading) {
                 return number.doubleValue();
             }
             if (value instanceof String text) {
+                if (DECIMAL.matcher(text.strip()).matches()) {
+                    return Double.parseDouble(text.strip());
+                }
                 Matcher percent = PERCENT.matcher(text.strip());
                 if (percent.matches()) {
                     return Double.parseDouble(percent.group(1)) / 100;

@@ -63,10 +63,25 @@ final class ModeReader {
         Receiver receiver = new Receiver(
                 section.get(DELAY_TOLERANCE), section.get(TRACKING), section.get(GAP), section.get(CEILING));
         int payloadBytes = section.get(PAYLOAD);
-        int bits = section.find(FRAME_BITS).orElseGet(() -> 8 * (payloadBytes + section.get(OVERHEAD)));
+        int bits = section.find(FRAME_BITS).orElseGet(() -> bitsOfBytes(payloadBytes, section.get(OVERHEAD)));
         double airtime = section.find(AIRTIME).orElseGet(() -> coding.airtimeSeconds(bits, section.get(KNOWN_SHARE)));
         return new ModelledFrame(
                 coding, receiver, payloadBytes, bits, section.get(CHECK), airtime, section.get(INTERLEAVER));
+    }
+
+    private static int bitsOfBytes(int payloadBytes, int overheadBytes) {
+        requireFrameBytes("payloadBytes", payloadBytes);
+        requireFrameBytes("overheadBytes", overheadBytes);
+        if (payloadBytes + overheadBytes == 0) {
+            throw new IllegalArgumentException("payloadBytes must not be 0 without overhead: 0");
+        }
+        return 8 * (payloadBytes + overheadBytes);
+    }
+
+    private static void requireFrameBytes(String name, int bytes) {
+        if (bytes > 1_000_000) {
+            throw new IllegalArgumentException(name + " must be at most 1 MB: " + bytes);
+        }
     }
 
     private static ArqRules arq(Section section) {

@@ -110,8 +110,12 @@ final class Section {
     }
 
     private @Nullable Object value(String name) {
-        Object own = document.override(fullKey(name)).orElseGet(() -> plain(table.get(List.of(name))));
+        Object own = ownValue(name);
         return own == null && inherited != null ? inherited.value(name) : own;
+    }
+
+    private @Nullable Object ownValue(String name) {
+        return document.override(fullKey(name)).orElseGet(() -> plain(table.get(List.of(name))));
     }
 
     /** Returns the value of a key that may be uncertain, with its name. */
@@ -291,6 +295,10 @@ final class Section {
 
     /** Adds a problem with the value of a key. */
     void problem(Key<?> key, String message, String remedy) {
+        if (inherited != null && ownValue(key.name()) == null && inherited.has(key)) {
+            inherited.problem(key, message, remedy);
+            return;
+        }
         document.add(positionOf(key.name()), fullKey(key.name()), message, remedy);
     }
 
@@ -314,10 +322,7 @@ final class Section {
 
     private TomlPosition positionOf(String name) {
         TomlPosition found = table.inputPositionOf(List.of(name));
-        if (found != null) {
-            return found;
-        }
-        return inherited == null ? position : inherited.positionOf(name);
+        return found == null ? position : found;
     }
 
     private static String heading(String fullKey) {

@@ -29,9 +29,11 @@ public record Coding(Modulation modulation, double symbolRateBd, double codeRate
     /**
      * Returns how long so many information bits are on the air, in seconds.
      *
+     * @param informationBits how many, 1 or more
      * @param knownShare share of the airtime without data, from 0 to below 1
      */
     public double airtimeSeconds(int informationBits, double knownShare) {
+        require(informationBits >= 1, "informationBits must be at least 1", informationBits);
         require(knownShare >= 0 && knownShare < 1, "knownShare must be from 0 to below 1", knownShare);
         return symbolsFor(informationBits) / (symbolRateBd * (1 - knownShare));
     }
