@@ -1,5 +1,7 @@
 package org.ionohaul.link;
 
+import java.util.Locale;
+
 /**
  * Counts good and bad overs in a row: so many good ones make it rise, so many bad ones fall. On request with the doubling
  * patience of adaptive automatic rate fallback (M. Lacage, M. Manshaei, T. Turletti, "IEEE 802.11 rate adaptation: a
@@ -18,6 +20,7 @@ final class CountPolicy implements SpeedPolicy {
     private boolean isProbing;
     private int lastSent;
     private int lastLost;
+    private double lastSnrDb = Double.NaN;
     private Step step = Step.STAY;
 
     private enum Step {
@@ -63,6 +66,7 @@ final class CountPolicy implements SpeedPolicy {
 
     @Override
     public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
+        lastSnrDb = snrDb;
         boolean isGood = framesLost == 0;
         boolean isBad = framesLost >= rules.badShare() * framesSent;
         count(framesSent, framesLost, isGood, isBad && !isGood);
@@ -70,6 +74,7 @@ final class CountPolicy implements SpeedPolicy {
 
     @Override
     public void onSilence(long nowNanos, int atLevel, int framesSent) {
+        lastSnrDb = Double.NaN;
         count(framesSent, framesSent, false, true);
     }
 
@@ -84,11 +89,15 @@ final class CountPolicy implements SpeedPolicy {
     @Override
     public String reason() {
         return switch (step) {
-            case UP -> "no frame lost for long enough";
-            case DOWN -> lastLost + " of " + lastSent + " frames lost";
+            case UP -> "no frame lost for long enough" + estimate();
+            case DOWN -> lastLost + " of " + lastSent + " frames lost" + estimate();
             case STAY ->
                 goodInRow + " good overs of " + rules.goodToRise() * patience + " needed to rise, " + badInRow
                         + " bad of " + rules.badToFall() + " to fall";
         };
+    }
+
+    private String estimate() {
+        return Double.isNaN(lastSnrDb) ? "" : String.format(Locale.ROOT, ", estimate %.1f dB", lastSnrDb);
     }
 }

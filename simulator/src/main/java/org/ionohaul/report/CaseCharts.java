@@ -141,6 +141,15 @@ final class CaseCharts {
         return new StackedBars.Part(CaseWords.cause(cause), colour, isDark);
     }
 
+    /** Returns the colour of a cause in every picture. */
+    static String colour(Cause cause) {
+        return CAUSES.stream()
+                .filter(part -> part.name().equals(CaseWords.cause(cause)))
+                .findFirst()
+                .orElseThrow()
+                .colour();
+    }
+
     /** Returns whether every cause has its part, in order: the bars' amounts come in the order of the causes. */
     static boolean drawsEveryCause() {
         return CAUSES.stream()

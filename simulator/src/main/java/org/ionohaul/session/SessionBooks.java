@@ -38,7 +38,7 @@ final class SessionBooks implements LinkTrace {
         cargo = parts.cargo();
         watcher = parts.trace();
         propagationNanos = parts.link().propagationNanos();
-        spent = new SpentTime(parts.link().signals(), propagationNanos);
+        spent = new SpentTime(parts.link().signals(), propagationNanos, watcher);
         levels = new LevelTally(parts.link().signals().levelCount());
         deliveredNanos = new long[cargo.files()];
         Arrays.fill(deliveredNanos, NEVER);

@@ -8,6 +8,14 @@ public interface SessionTrace extends LinkTrace {
     /** Nobody watches. */
     SessionTrace NONE = new SessionTrace() {};
 
+    /**
+     * A stretch of the dialling station's time has gone to a cause; stretches follow one another without a gap.
+     *
+     * @param fromNanos when it began, in nanoseconds since the trial began
+     * @param untilNanos when it ended
+     */
+    default void onSpent(Cause cause, long fromNanos, long untilNanos) {}
+
     /** The dialling station has heard the answer to its call. */
     default void onLinked(long atNanos) {}
 

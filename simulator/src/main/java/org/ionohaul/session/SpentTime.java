@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SpentTime {
     private final Signals signals;
+    private final SessionTrace watcher;
     private final Map<Cause, Account> accounts = new EnumMap<>(Cause.class);
     private final Passing fromNear;
     private final Passing fromFar;
@@ -27,8 +28,9 @@ final class SpentTime {
     private long markNanos;
     private long limitNanos = Long.MAX_VALUE;
 
-    SpentTime(Signals signals, long propagationNanos) {
+    SpentTime(Signals signals, long propagationNanos, SessionTrace watcher) {
         this.signals = signals;
+        this.watcher = watcher;
         fromNear = new Passing(0);
         fromFar = new Passing(propagationNanos);
         for (Cause cause : Cause.values()) {
@@ -105,7 +107,9 @@ final class SpentTime {
     private void charge(Cause cause, long untilNanos) {
         long end = Math.min(untilNanos, limitNanos);
         if (end > markNanos) {
-            account(isMoving ? cause : phase).nanos += end - markNanos;
+            Cause charged = isMoving ? cause : phase;
+            account(charged).nanos += end - markNanos;
+            watcher.onSpent(charged, markNanos, end);
             markNanos = end;
         }
     }

@@ -1,0 +1,167 @@
+package org.ionohaul.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
+import org.ionohaul.report.LadderDiagram;
+import org.ionohaul.report.ResultFolder;
+import org.ionohaul.report.SkyGauge;
+import org.ionohaul.report.TraceCsv;
+import org.ionohaul.report.TraceJsonLines;
+import org.ionohaul.report.TraceRecorder;
+import org.ionohaul.report.TraceStory;
+import org.ionohaul.report.TraceText;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionTrace;
+import org.ionohaul.trial.Trials;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Tells the story of one trial. */
+@Command(
+        name = "trace",
+        description = {
+            "Tells the story of one trial: every burst and what became of it, every change of level and why, where the time"
+                    + " went.",
+            "",
+            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a picture,"
+                    + " ladder.svg. Watching changes no result.",
+            ""
+        },
+        mixinStandardHelpOptions = true)
+final class TraceCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private final ScenarioChoice choice = new ScenarioChoice();
+
+    @Option(names = "--mode", paramLabel = "MODE", description = "Which mode; the file's first if not given.")
+    private Optional<String> mode = Optional.empty();
+
+    @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
+    private Optional<String> transfer = Optional.empty();
+
+    @Option(
+            names = "--direction",
+            paramLabel = "WAY",
+            description = "upload or download; the transfer's first if not given.")
+    private Optional<String> direction = Optional.empty();
+
+    @Option(names = "--trial", paramLabel = "N", description = "Which trial, from 0.")
+    private Optional<Long> trial = Optional.empty();
+
+    @Option(
+            names = "--pick",
+            paramLabel = "KIND",
+            description =
+                    "Instead of --trial: looks through the scenario's trials for a telling one. median: the one in the"
+                            + " middle; slowest: the last to deliver; lost: one that lost its link.")
+    private Optional<String> pick = Optional.empty();
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where to put the folder of the story; ${DEFAULT-VALUE} if not given.",
+            defaultValue = "results")
+    private Path out = Path.of("results");
+
+    @Override
+    public Integer call() throws ScenarioProblems, NotWritten {
+        if (trial.isPresent() && pick.isPresent()) {
+            throw wrong("--trial and --pick exclude each other");
+        }
+        Scenario scenario = choice.read();
+        Mode itsMode = chosen("--mode", mode, scenario.modes(), Mode::name);
+        Transfer itsTransfer = chosen("--transfer", transfer, scenario.transfers(), Transfer::name);
+        Direction itsDirection = chosen("--direction", direction, itsTransfer.directions(), TraceCommand::word);
+        TraceStory story = story(scenario, itsTransfer, itsDirection, itsMode);
+        show(story, folder(story));
+        return ExitCode.DONE;
+    }
+
+    private <T> T chosen(String option, Optional<String> name, List<T> choices, Function<T, String> nameOf) {
+        if (name.isEmpty()) {
+            return choices.get(0);
+        }
+        return choices.stream()
+                .filter(it -> nameOf.apply(it).equals(name.get()))
+                .findFirst()
+                .orElseThrow(() -> wrong(option + " must be one of "
+                        + String.join(", ", choices.stream().map(nameOf).toList()) + ": " + name.get()));
+    }
+
+    private TraceStory story(Scenario scenario, Transfer itsTransfer, Direction itsDirection, Mode itsMode) {
+        Trials trials = new Trials(scenario);
+        LongFunction<SessionResult> unwatched =
+                number -> trials.run(itsTransfer, itsDirection, itsMode, number, SessionTrace.NONE);
+        long number = pick.isPresent() ? picked(scenario, unwatched) : trial.orElse(0L);
+        if (number < 0) {
+            throw wrong("--trial must not be negative: " + number);
+        }
+        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(number), itsMode.emission()));
+        SessionResult result = trials.run(itsTransfer, itsDirection, itsMode, number, recorder);
+        return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result);
+    }
+
+    private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {
+        String kind = pick.orElseThrow();
+        TellingTrial telling = chosen("--pick", pick, List.of(TellingTrial.values()), TraceCommand::word);
+        List<TellingTrial.Candidate> candidates = LongStream.range(0, scenario.trials())
+                .mapToObj(number -> new TellingTrial.Candidate(number, unwatched.apply(number)))
+                .toList();
+        return telling.among(candidates)
+                .orElseThrow(() -> wrong("none of the " + candidates.size() + " trials is one to --pick as " + kind))
+                .trial();
+    }
+
+    private ResultFolder folder(TraceStory story) {
+        return new ResultFolder(out.resolve(String.join(
+                "-",
+                story.scenario().name(),
+                Long.toString(story.scenario().seed()),
+                "trace",
+                story.transfer().name(),
+                word(story.direction()),
+                story.mode().name(),
+                Long.toString(story.trial()))));
+    }
+
+    private void show(TraceStory story, ResultFolder folder) throws NotWritten {
+        TraceText text = new TraceText(story);
+        PrintWriter terminal = spec.commandLine().getOut();
+        text.lines().forEach(terminal::println);
+        terminal.flush();
+        try {
+            folder.write(List.of(text, new TraceCsv(story), new TraceJsonLines(story), new LadderDiagram(story)));
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
+        terminal.println();
+        terminal.println("Written to " + folder.path() + ": story.txt, story.csv, story.jsonl, ladder.svg");
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private ParameterException wrong(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+}
