@@ -31,6 +31,20 @@ final class NoiseAtEnd {
         return floor.ratio(atNanos);
     }
 
+    /** Returns all that disturbs reception in 3 kHz, relative to the floor when the trial begins. */
+    double disturbance(long atNanos) {
+        return noise(atNanos) + others(atNanos);
+    }
+
+    /** Returns the power of other stations together, relative to the floor when the trial begins. */
+    double others(long atNanos) {
+        double power = 0;
+        for (Over over : occupancy.on(occupancy.spanAt(atNanos))) {
+            power += over.power();
+        }
+        return power;
+    }
+
     Occupancy occupancy() {
         return occupancy;
     }

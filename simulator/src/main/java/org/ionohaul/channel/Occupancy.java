@@ -2,7 +2,9 @@ package org.ionohaul.channel;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -45,6 +47,16 @@ final class Occupancy {
     /** Returns the overs that are on during a span. */
     List<Over> on(int span) {
         return on.get(span);
+    }
+
+    /** Returns all overs that are on at some time before an instant, which must be positive, in order of beginning. */
+    List<Over> before(long atNanos) {
+        return IntStream.rangeClosed(0, spanAt(atNanos - 1))
+                .boxed()
+                .flatMap(span -> on(span).stream())
+                .distinct()
+                .sorted(Comparator.comparingLong(Over::startNanos))
+                .toList();
     }
 
     private void extend() {

@@ -52,12 +52,7 @@ public final class Sky {
      */
     public boolean isOccupied(End listener, long atNanos, double overFloorDb) {
         NoiseAtEnd noise = noise(listener);
-        Occupancy occupancy = noise.occupancy();
-        double power = 0;
-        for (Over over : occupancy.on(occupancy.spanAt(atNanos))) {
-            power += over.power();
-        }
-        return power > noise.floor(atNanos) * Decibels.toRatio(overFloorDb);
+        return noise.others(atNanos) > noise.floor(atNanos) * Decibels.toRatio(overFloorDb);
     }
 
     SkyConditions conditions() {

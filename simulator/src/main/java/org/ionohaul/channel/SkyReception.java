@@ -44,10 +44,7 @@ final class SkyReception implements Reception {
         if (atNanos < spanStartNanos || atNanos >= spanEndNanos) {
             moveTo(atNanos);
         }
-        for (int path = 0; path < paths.length; path++) {
-            paths[path].at(atNanos, gains, path);
-        }
-        response.write(gains, sinr);
+        transfer(atNanos, sinr);
         double signal = snr * level.ratio(atNanos);
         double noisePower = noise.noise(atNanos);
         for (int band = 0; band < interference.length; band++) {
@@ -69,6 +66,14 @@ final class SkyReception implements Reception {
     @Override
     public double delaySpreadSeconds() {
         return delaySpreadSeconds;
+    }
+
+    /** Writes the power transfer |H|^2 of each sub-band at an instant, of mean 1; zero or more up to rounding. */
+    void transfer(long atNanos, double[] transfer) {
+        for (int path = 0; path < paths.length; path++) {
+            paths[path].at(atNanos, gains, path);
+        }
+        response.write(gains, transfer);
     }
 
     private void moveTo(long atNanos) {
