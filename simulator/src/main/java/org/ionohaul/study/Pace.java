@@ -2,6 +2,7 @@ package org.ionohaul.study;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
@@ -27,41 +28,45 @@ public record Pace(
     /** Where the early pace ends and the sustained one begins, in bytes. */
     public static final long EARLY_BYTES = 10_000;
 
+    private static final int EARLY_INDEX = SizeGrid.BYTES.indexOf(EARLY_BYTES);
     private static final long KILOBYTE = 1000;
     private static final List<Cause> TROUBLE = List.of(Cause.REPEATED_PAYLOAD, Cause.SILENCE, Cause.REDIALLING);
 
-    /** Returns the pace of a mode in trials of one long transfer, at least one. */
-    static Pace of(List<TrialRow> rows) {
+    /** Returns the pace of a mode; beyond {@link #EARLY_BYTES} it is that of the longest transfer. */
+    static Pace of(SizeTimes times) {
+        List<TrialRow> rows = times.longest();
+        double[] kilobyte = times.seconds(SizeGrid.BYTES.indexOf(KILOBYTE));
         return new Pace(
                 median(rows, TrialRow::firstByteSeconds),
-                median(rows, row -> reachedSeconds(row, KILOBYTE)),
-                median(rows, row -> pace(row, KILOBYTE, EARLY_BYTES)),
-                median(rows, row -> pace(row, EARLY_BYTES, Long.MAX_VALUE)),
+                ModeSummary.notNegative(OrderedSample.of(kilobyte), 0.5),
+                early(times, kilobyte),
+                median(rows, Pace::sustained),
                 rows.stream().mapToDouble(Pace::troubleSeconds).sum()
                         / rows.stream().mapToDouble(Pace::endedSeconds).sum(),
-                median(rows, Pace::lostPace));
+                median(rows, Pace::lost));
+    }
+
+    /** Infinite where both sizes come in the same over, zero where the second never comes. */
+    private static Estimate early(SizeTimes times, double[] kilobyte) {
+        double[] later = times.seconds(Math.min(EARLY_INDEX, times.sizes() - 1));
+        long bytes = SizeGrid.BYTES.get(Math.min(EARLY_INDEX, times.sizes() - 1)) - KILOBYTE;
+        double[] paces = IntStream.range(0, later.length)
+                .mapToDouble(i -> later[i] == Double.POSITIVE_INFINITY ? 0 : perMinute(bytes, later[i] - kilobyte[i]))
+                .toArray();
+        return ModeSummary.notNegative(OrderedSample.of(paces), 0.5);
     }
 
     private static Estimate median(List<TrialRow> rows, ToDoubleFunction<TrialRow> value) {
         return OrderedSample.of(rows.stream().mapToDouble(value).toArray()).quantile(0.5, ModeSummary.CONFIDENCE);
     }
 
-    private static double reachedSeconds(TrialRow row, long bytes) {
-        return row.reachedSeconds(SizeGrid.BYTES.indexOf(bytes));
+    /** As far as it got; zero if it did not get beyond the early bytes. */
+    private static double sustained(TrialRow row) {
+        double end = Math.min(endedSeconds(row), row.deliveredSeconds());
+        return perMinute(Math.max(0, row.bytesHeld() - EARLY_BYTES), end - row.reachedSeconds(EARLY_INDEX));
     }
 
-    /** Bytes a minute between two sizes, or as far as it got; infinite if both came in the same over. */
-    private static double pace(TrialRow row, long from, long to) {
-        double start = reachedSeconds(row, from);
-        if (start == Double.POSITIVE_INFINITY) {
-            return 0;
-        }
-        boolean isReached = row.bytesHeld() >= to;
-        double end = isReached ? reachedSeconds(row, to) : Math.min(endedSeconds(row), row.deliveredSeconds());
-        return perMinute(Math.min(to, row.bytesHeld()) - from, end - start);
-    }
-
-    private static double lostPace(TrialRow row) {
+    private static double lost(TrialRow row) {
         return perMinute(row.bytesHeld(), endedSeconds(row) - troubleSeconds(row))
                 - perMinute(row.bytesHeld(), endedSeconds(row));
     }

@@ -11,8 +11,8 @@ import org.ionohaul.statistics.OrderedSample;
 /**
  * What may be promised with one mode in one direction, and its inverse.
  *
- * <p>Read off the progress of one long transfer a trial. As that only ever grows, a promise never falls with a later
- * deadline, and never rises with a higher confidence.
+ * <p>Read off the progress of {@link SizeTransfers}. As a larger file never counts as quicker, a promise never falls with
+ * a later deadline, and never rises with a higher confidence.
  */
 public final class PromiseTable {
     private final Direction direction;
@@ -25,16 +25,21 @@ public final class PromiseTable {
         this.reachedSeconds = reachedSeconds;
     }
 
-    /** Returns one table a mode, in the scenario's order, from trials of {@link LongTransfer}. */
-    public static List<PromiseTable> of(CaseTrials trials) {
-        int sizes = SizeGrid.countUpTo(trials.transfer().totalBytes());
-        return trials.modes().stream()
-                .map(mode -> new PromiseTable(
-                        trials.direction(),
-                        mode.mode(),
-                        IntStream.range(0, sizes)
-                                .mapToObj(i -> OrderedSample.of(mode.reachedSeconds(i)))
-                                .toList()))
+    /**
+     * Returns one table a mode, in the scenario's order.
+     *
+     * @param result a study of {@link SizeTransfers}
+     * @param direction a direction that occurs in it
+     */
+    public static List<PromiseTable> of(StudyResult result, Direction direction) {
+        return SizeTimes.of(result, direction).stream()
+                .map(times -> new PromiseTable(direction, times.mode(), ordered(times)))
+                .toList();
+    }
+
+    private static List<OrderedSample> ordered(SizeTimes times) {
+        return IntStream.range(0, times.sizes())
+                .mapToObj(i -> OrderedSample.of(times.seconds(i)))
                 .toList();
     }
 
@@ -73,12 +78,12 @@ public final class PromiseTable {
      *
      * @param bytes size of the file, rounded up to the next of {@link SizeGrid}; 1 or more
      * @param confidence how sure, above 0, below 1
-     * @throws IllegalArgumentException if the file is larger than the long transfer
+     * @throws IllegalArgumentException if the file is larger than the longest transfer
      */
     public Estimate deadline(long bytes, double confidence) {
         int index = SizeGrid.indexNotBelow(bytes);
         if (index >= reachedSeconds.size()) {
-            throw new IllegalArgumentException("bytes must not exceed the long transfer's: " + bytes);
+            throw new IllegalArgumentException("bytes must not exceed the longest transfer's: " + bytes);
         }
         return ModeSummary.notNegative(reachedSeconds.get(index), confidence);
     }

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 
 /**
- * What one direction's trials of a long transfer say about files of every size.
+ * What one direction's trials say about files of every size.
  *
  * @param direction which way
  * @param curves one curve a mode, in the scenario's order
@@ -18,17 +18,21 @@ public record SizeAnswers(Direction direction, List<SizeCurve> curves, List<Size
         duels = List.copyOf(duels);
     }
 
-    /** Reads the answers off a study of {@link LongTransfer}, or off any transfer as far as it goes. */
-    public static SizeAnswers of(CaseTrials trials) {
-        long bytes = trials.transfer().totalBytes();
-        List<ModeTrials> modes = trials.modes();
+    /**
+     * Reads the answers off a study.
+     *
+     * @param result a study of {@link SizeTransfers}, or of any transfers as far as they go
+     * @param direction a direction that occurs in it
+     */
+    public static SizeAnswers of(StudyResult result, Direction direction) {
+        List<SizeTimes> modes = SizeTimes.of(result, direction);
         return new SizeAnswers(
-                trials.direction(),
-                modes.stream().map(mode -> SizeCurve.of(mode, bytes)).toList(),
+                direction,
+                modes.stream().map(SizeCurve::of).toList(),
                 IntStream.range(0, modes.size())
                         .boxed()
                         .flatMap(i -> IntStream.range(i + 1, modes.size())
-                                .mapToObj(j -> SizeDuel.of(modes.get(i), modes.get(j), bytes)))
+                                .mapToObj(j -> SizeDuel.of(modes.get(i), modes.get(j))))
                         .toList());
     }
 }

@@ -6,10 +6,10 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.OrderedSample;
 
 /**
- * Completion time against file size for one mode, read off the progress of one long transfer a trial.
+ * Completion time against file size for one mode, see {@link SizeTransfers}.
  *
  * @param mode the mode
- * @param points one entry a size of {@link SizeGrid} up to the long transfer's, rising
+ * @param points one entry a size of {@link SizeGrid} up to the longest transfer's, rising
  * @param pace the curve in five numbers
  */
 public record SizeCurve(Mode mode, List<SizePoint> points, Pace pace) {
@@ -18,17 +18,12 @@ public record SizeCurve(Mode mode, List<SizePoint> points, Pace pace) {
         points = List.copyOf(points);
     }
 
-    /**
-     * Returns the curve of a mode.
-     *
-     * @param trials trials of one long transfer, at least one
-     * @param bytes the long transfer's size
-     */
-    static SizeCurve of(ModeTrials trials, long bytes) {
-        List<SizePoint> points = IntStream.range(0, SizeGrid.countUpTo(bytes))
-                .mapToObj(i -> point(SizeGrid.BYTES.get(i), OrderedSample.of(trials.reachedSeconds(i))))
+    /** Returns the curve of a mode. */
+    static SizeCurve of(SizeTimes times) {
+        List<SizePoint> points = IntStream.range(0, times.sizes())
+                .mapToObj(i -> point(SizeGrid.BYTES.get(i), OrderedSample.of(times.seconds(i))))
                 .toList();
-        return new SizeCurve(trials.mode(), points, Pace.of(trials.rows()));
+        return new SizeCurve(times.mode(), points, Pace.of(times));
     }
 
     private static SizePoint point(long bytes, OrderedSample reached) {

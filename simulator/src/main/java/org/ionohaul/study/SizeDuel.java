@@ -45,15 +45,10 @@ public record SizeDuel(String first, String second, List<Lead> leads, Optional<C
         leads = List.copyOf(leads);
     }
 
-    /**
-     * Compares two modes in trials of one long transfer.
-     *
-     * @param bytes the long transfer's size
-     */
-    static SizeDuel of(ModeTrials first, ModeTrials second, long bytes) {
-        List<Lead> leads = IntStream.range(0, SizeGrid.countUpTo(bytes))
-                .mapToObj(i ->
-                        lead(SizeGrid.BYTES.get(i), PairedTimes.of(first.reachedSeconds(i), second.reachedSeconds(i))))
+    /** Compares two modes over trials under the same skies. */
+    static SizeDuel of(SizeTimes first, SizeTimes second) {
+        List<Lead> leads = IntStream.range(0, first.sizes())
+                .mapToObj(i -> lead(SizeGrid.BYTES.get(i), PairedTimes.of(first.seconds(i), second.seconds(i))))
                 .toList();
         String firstName = first.mode().name();
         String secondName = second.mode().name();

@@ -204,17 +204,18 @@ final class InventedStudy {
     /** The result of trials of one transfer, one way, given as one list of sessions a mode. */
     static CaseTrials oneCase(List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer = new Transfer("letter", LETTER.files(), List.of(Direction.UPLOAD), deadlines);
-        return oneCase(transfer, modes, sessionsByMode);
+        return oneTransfer(transfer, modes, sessionsByMode).cases().get(0);
     }
 
     /** The result of trials of one file of so many bytes, one way, given as one list of sessions a mode. */
-    static CaseTrials oneFile(long bytes, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+    static StudyResult oneFileStudy(long bytes, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer =
                 new Transfer("file", List.of(new PayloadFile("file", bytes)), List.of(Direction.UPLOAD), List.of());
-        return oneCase(transfer, modes, sessionsByMode);
+        return oneTransfer(transfer, modes, sessionsByMode);
     }
 
-    private static CaseTrials oneCase(Transfer transfer, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+    private static StudyResult oneTransfer(
+            Transfer transfer, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         int trials = sessionsByMode.get(0).size();
         return new StudyRunner(
                         scenario(trials, transfer, modes.toArray(String[]::new)),
@@ -224,8 +225,6 @@ final class InventedStudy {
                         1,
                         (done, asked) -> {},
                         () -> false)
-                .run()
-                .cases()
-                .get(0);
+                .run();
     }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -13,6 +13,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Estimate;
 import org.junit.jupiter.api.Test;
@@ -26,8 +27,7 @@ final class SizeAnswersTest {
     /** Time for s bytes: entry + s / rate. */
     @Test
     void aSteadyModeHasAStraightCurve() {
-        SizeCurve curve = answers(
-                        100_000, List.of("hare"), List.of(repeat(() -> InventedStudy.steady(20, 50, 100_000))))
+        SizeCurve curve = answers(100_000, List.of("hare"), List.of(same(InventedStudy.steady(20, 50, 100_000))))
                 .curves()
                 .get(0);
         assertEquals(SizeGrid.countUpTo(100_000), curve.points().size());
@@ -51,8 +51,7 @@ final class SizeAnswersTest {
 
     @Test
     void sizesNotReachedInTheTimeWatchedStayOpen() {
-        SizeCurve curve = answers(
-                        1_000_000, List.of("hare"), List.of(repeat(() -> InventedStudy.steady(0, 100, 1_000_000))))
+        SizeCurve curve = answers(1_000_000, List.of("hare"), List.of(same(InventedStudy.steady(0, 100, 1_000_000))))
                 .curves()
                 .get(0);
         SizePoint within = curve.points().get(SizeGrid.indexNotBelow(355_000));
@@ -90,8 +89,8 @@ final class SizeAnswersTest {
                         10_000,
                         List.of("hare", "tortoise"),
                         List.of(
-                                repeat(() -> InventedStudy.steady(10, 100, 10_000)),
-                                repeat(() -> InventedStudy.steady(20, 50, 10_000))))
+                                same(InventedStudy.steady(10, 100, 10_000)),
+                                same(InventedStudy.steady(20, 50, 10_000))))
                 .duels()
                 .get(0);
         assertEquals(Optional.empty(), duel.crossing());
@@ -100,7 +99,7 @@ final class SizeAnswersTest {
 
     @Test
     void everyPairIsCompared() {
-        List<SessionResult> same = repeat(() -> InventedStudy.steady(10, 100, 2000));
+        List<SessionResult> same = same(InventedStudy.steady(10, 100, 2000));
         SizeAnswers answers = answers(2000, List.of("a", "b", "c"), List.of(same, same, same));
         assertEquals(
                 List.of("a b", "a c", "b c"),
@@ -138,7 +137,7 @@ final class SizeAnswersTest {
             }
         }
         assertEquals(20, checked);
-        for (int i = 1; i < SizeGrid.BYTES.size(); i++) {
+        for (int i = 1; i < SizeGrid.countUpTo(100_000); i++) {
             assertTrue(table.deadline(SizeGrid.BYTES.get(i - 1), 0.9).value()
                     <= table.deadline(SizeGrid.BYTES.get(i), 0.9).value());
         }
@@ -155,14 +154,37 @@ final class SizeAnswersTest {
         double bytes = table.largestFile(600, 0.9).bytes().value();
         assertTrue(table.deadline((long) bytes, 0.9).value() <= 600);
         assertTrue(table.deadline((long) bytes + 1, 0.9).value() > 600);
-        assertThrows(IllegalArgumentException.class, () -> table.deadline(1_000_001, 0.9));
+        assertThrows(IllegalArgumentException.class, () -> table.deadline(100_001, 0.9));
+    }
+
+    /** The short file takes 20 s; the first bytes of the long one come at 40 s, its last at 50 s, or at 15 s by chance. */
+    @Test
+    void sizesAreReadOffTheNextLargerTransferAndNeverFall() {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(2, InventedStudy.LETTER, "hare"), 2000, 3600);
+        List<SessionResult> sessions = List.of(
+                InventedStudy.steady(10, 100, 1000),
+                InventedStudy.steady(10, 100, 1000),
+                InventedStudy.steady(30, 100, 2000),
+                InventedStudy.steady(5, 200, 2000));
+        StudyResult result = new StudyRunner(scenario, trial -> sessions, 1, (done, asked) -> {}, () -> false).run();
+        List<SizePoint> up =
+                SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).points();
+        assertEquals(20, up.get(0).medianSeconds().value());
+        assertEquals(42, up.get(1).medianSeconds().value());
+        assertEquals(50, up.get(6).medianSeconds().value());
+        List<SizePoint> down =
+                SizeAnswers.of(result, Direction.DOWNLOAD).curves().get(0).points();
+        assertEquals(20, down.get(0).medianSeconds().value());
+        assertEquals(20, down.get(6).medianSeconds().value());
     }
 
     @Test
-    void theLongTransferKeepsEverythingElseOfTheScenario() {
+    void smallFilesAreReallySentAndEverythingElseIsKept() {
         Scenario scenario = InventedStudy.scenario(7, InventedStudy.LETTER, "hare");
-        Scenario longer = LongTransfer.in(scenario, 500_000, 1800);
-        assertEquals(500_000, longer.transfers().get(0).totalBytes());
+        Scenario longer = SizeTransfers.in(scenario, 500_000, 1800);
+        assertEquals(
+                List.of(1000L, 2000L, 4000L, 8000L, 16_000L, 31_500L, 500_000L),
+                longer.transfers().stream().map(Transfer::totalBytes).toList());
         assertEquals(List.of(Direction.values()), longer.transfers().get(0).directions());
         assertEquals(1800, longer.horizonSeconds());
         assertEquals(scenario.modes(), longer.modes());
@@ -170,18 +192,25 @@ final class SizeAnswersTest {
     }
 
     private PromiseTable promises() {
-        return PromiseTable.of(InventedStudy.oneFile(
-                        1_000_000,
-                        List.of("hare"),
-                        List.of(repeat(() -> InventedStudy.steady(0, 50 + 100 * random.nextDouble(), 1_000_000)))))
+        return PromiseTable.of(
+                        InventedStudy.oneFileStudy(
+                                100_000,
+                                List.of("hare"),
+                                List.of(repeat(
+                                        () -> InventedStudy.steady(0, 50 + 100 * random.nextDouble(), 100_000)))),
+                        Direction.UPLOAD)
                 .get(0);
     }
 
     private static SizeAnswers answers(long bytes, List<String> modes, List<List<SessionResult>> sessions) {
-        return SizeAnswers.of(InventedStudy.oneFile(bytes, modes, sessions));
+        return SizeAnswers.of(InventedStudy.oneFileStudy(bytes, modes, sessions), Direction.UPLOAD);
+    }
+
+    private static List<SessionResult> same(SessionResult session) {
+        return Collections.nCopies(TRIALS, session);
     }
 
     private static List<SessionResult> repeat(Supplier<SessionResult> session) {
-        return new ArrayList<>(Stream.generate(session).limit(TRIALS).toList());
+        return Stream.generate(session).limit(TRIALS).toList();
     }
 }
