@@ -49,4 +49,15 @@ public record Scenario(
     public Station station(End end) {
         return end == End.NEAR ? near : far;
     }
+
+    /**
+     * Returns this scenario with other transfers.
+     *
+     * @param otherTransfers what is sent instead, at least one
+     * @param otherHorizonSeconds how long to watch, positive
+     */
+    public Scenario sending(List<Transfer> otherTransfers, double otherHorizonSeconds) {
+        return new Scenario(
+                name, title, seed, trials, otherHorizonSeconds, distanceMetres, otherTransfers, modes, near, far, sky);
+    }
 }

@@ -38,18 +38,7 @@ public final class SizeTransfers {
                         LongStream.of(largestBytes))
                 .mapToObj(bytes -> transfer(bytes, directions))
                 .toList();
-        return new Scenario(
-                scenario.name(),
-                scenario.title(),
-                scenario.seed(),
-                scenario.trials(),
-                horizonSeconds,
-                scenario.distanceMetres(),
-                transfers,
-                scenario.modes(),
-                scenario.near(),
-                scenario.far(),
-                scenario.sky());
+        return scenario.sending(transfers, horizonSeconds);
     }
 
     private static Transfer transfer(long bytes, List<Direction> directions) {

@@ -16,6 +16,7 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.trial.Trials;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  *
  * <p>Progress may be late, as a longer queue may go into longer overs, but by one over at most; it must not be early.
  */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class SizeAgreementTest {
     private static final double HORIZON_SECONDS = 600;
 
@@ -72,21 +74,9 @@ final class SizeAgreementTest {
     }
 
     private Scenario sending(long bytes) {
-        Scenario frame = SizeTransfers.in(scenario, 1, HORIZON_SECONDS);
         Transfer transfer =
                 new Transfer("file", List.of(new PayloadFile("file", bytes)), List.of(Direction.values()), List.of());
-        return new Scenario(
-                frame.name(),
-                frame.title(),
-                frame.seed(),
-                frame.trials(),
-                frame.horizonSeconds(),
-                frame.distanceMetres(),
-                List.of(transfer),
-                frame.modes(),
-                frame.near(),
-                frame.far(),
-                frame.sky());
+        return scenario.sending(List.of(transfer), HORIZON_SECONDS);
     }
 
     private static StudyResult run(Scenario scenario) {
