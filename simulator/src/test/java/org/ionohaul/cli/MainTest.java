@@ -15,6 +15,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.regex.Pattern;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.LevelUse;
@@ -126,8 +127,7 @@ final class MainTest {
         Path bad = folder.resolve("bad.toml");
         Files.writeString(bad, Files.readString(DEMO).replace("seed = 41", "sead = 41\nhorizn = 3"));
         assertEquals(ExitCode.BAD_INPUT, run("study", bad.toString(), "--out", folder.toString()));
-        assertTrue(err.toString().contains("bad.toml:6:"), err::toString);
-        assertTrue(err.toString().contains("sead"), err::toString);
+        assertTrue(Pattern.compile("bad\\.toml:\\d+:1: sead").matcher(err).find(), err::toString);
         assertTrue(err.toString().contains("horizn"), err::toString);
         assertFalse(Files.exists(folder.resolve("bad-1")));
     }

@@ -77,7 +77,7 @@ final class ModeReaderTest {
         assertEquals(
                 List.of(new BurstShape(
                         0.18,
-                        -4,
+                        -9.3,
                         new MeasuredFrame(110, 0.9, 0, List.of(new Measurement(2, 0.8), new Measurement(4, 0.1))))),
                 mode.levels());
     }
