@@ -15,6 +15,7 @@ import org.ionohaul.study.StudySummary;
  * @param caution what must be said
  * @param limits what the model leaves out
  * @param method how the numbers were made
+ * @param stress the items of the STRESS guidelines
  * @param inputs the files that went in
  * @param origin what made the page
  */
@@ -26,6 +27,7 @@ public record ReportPage(
         String caution,
         List<String> limits,
         List<MethodItem> method,
+        List<MethodItem> stress,
         List<InputFile> inputs,
         String origin) {
 
@@ -49,6 +51,7 @@ public record ReportPage(
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,
                 MethodItem.all(result),
+                StressItems.of(result, provenance),
                 provenance.inputs(),
                 StudyWords.origin(result, provenance));
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
@@ -57,6 +58,14 @@ final class ReportHtmlTest {
                 () -> assertTrue(page.contains("What the model leaves out")),
                 () -> assertTrue(page.contains("seed 4711")),
                 () -> assertTrue(page.contains("1.2.3-test")));
+    }
+
+    @Test
+    void allTwentyItemsOfTheStressGuidelinesAreFilledIn() {
+        List<MethodItem> items = StressItems.of(FabricatedStudy.result(), FabricatedStudy.provenance());
+        // Monks et al. 2019, table for discrete-event simulation: 3 + 5 + 4 + 3 + 4 + 1 items.
+        assertEquals(20, items.size());
+        items.forEach(it -> assertFalse(it.text().isBlank(), it.head()));
     }
 
     @Test

@@ -1,0 +1,134 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.StudyResult;
+
+/**
+ * The items that the STRESS guidelines ask of whoever reports a discrete-event simulation, filled in: T. Monks, C. S. M.
+ * Currie, B. S. Onggo, S. Robinson, M. Kunc and S. J. E. Taylor, "Strengthening the reporting of empirical simulation
+ * studies", Journal of Simulation 13 (2019), doi:10.1080/17477778.2018.1442155.
+ */
+final class StressItems {
+    private static final String PURPOSE = "To tell operators, instructors and planners how long file transfers over a"
+            + " narrow-band HF radio link take with different modes, how surely they keep a deadline, and what decides it.";
+    private static final String OUTPUTS = "For each transfer, direction and mode: share delivered; quantiles of the"
+            + " completion time, from pressing send until the receiver holds every byte; chance of each deadline; bytes a"
+            + " minute; how sessions end; mean time spent on each cause; use of the speed levels; modes compared pairwise"
+            + " under the same skies.";
+    private static final String OVERVIEW = "press send, listen, call until answered, introduce, offer files; then over:"
+            + " preamble and frames out, turnaround, acknowledgement back, turnaround, until all is confirmed; hang up. A"
+            + " link that stays silent too long is lost, and dialled anew or given up.";
+    private static final String LOGIC =
+            "Two stations share one frequency, one sending at a time. The channel is a function"
+                    + " of time, the same for every mode of a trial: Watterson fading on a few paths, slow variation of the level,"
+                    + " a trend over the clock, noise and other stations at each end. For every burst the model works out whether"
+                    + " it is noticed and which frames are decoded, acknowledgements included, and the stations act on nothing but"
+                    + " what they decode and measure.";
+    private static final String ALGORITHMS = "Frames: mutual information averaged over time and sub-bands, error"
+            + " probability by the finite-blocklength normal approximation; uncoded frames by closed-form bit error rates."
+            + " Repeats: stop-and-wait, go-back-N or selective repeat, with or without combining, as the mode says. Speed:"
+            + " the policy that the mode's file names.";
+    private static final String COMPONENTS =
+            "Entities: files, frames, bursts. Activities: calls, overs, acknowledgements,"
+                    + " turnarounds, pauses. Resources: the frequency and the two stations. Queue: frames not yet acknowledged, in"
+                    + " order, within the mode's window. Entry: pressing send. Exit: hung up, given up, or the horizon.";
+    private static final String DATA =
+            "The scenario and mode files below. Whether their values were measured, estimated"
+                    + " or invented, their comments say; the model's own constants cite their sources in the code.";
+    private static final String INITIALISATION =
+            "No warm-up: a trial begins when the operator presses send; the fading and"
+                    + " the other stations are stationary processes by then.";
+    private static final String EXECUTION =
+            "Events run in order of time, ties in the order scheduled; time is counted in"
+                    + " whole nanoseconds. Trials run in parallel; the result does not depend on the number of threads.";
+    private static final String SYSTEM =
+            "Any machine with Java 17 or later gives the same bytes; the run takes seconds to"
+                    + " minutes and less than 512 MB of memory.";
+    private static final String ACCESS =
+            "Source code under the Apache licence 2.0, with the tests that check it against"
+                    + " published values; the input files are part of this report.";
+
+    private final Scenario scenario;
+    private final StudyResult result;
+    private final Provenance provenance;
+
+    private StressItems(StudyResult result, Provenance provenance) {
+        this.scenario = result.scenario();
+        this.result = result;
+        this.provenance = provenance;
+    }
+
+    static List<MethodItem> of(StudyResult result, Provenance provenance) {
+        StressItems items = new StressItems(result, provenance);
+        return List.of(
+                item("1.1 Purpose of the model", PURPOSE),
+                item("1.2 Model outputs", OUTPUTS),
+                item("1.3 Aims of this experiment", items.aims()),
+                item("2.1 Base model overview", OVERVIEW),
+                item("2.2 Base model logic", LOGIC),
+                item("2.3 Scenario logic", items.scenarioLogic()),
+                item("2.4 Algorithms", ALGORITHMS),
+                item("2.5 Components", COMPONENTS),
+                item("3.1 Data sources", DATA),
+                item("3.2 Input parameters", items.inputs()),
+                item("3.3 Pre-processing", "None: values are used as the files state them, units converted."),
+                item("3.4 Assumptions", String.join(" ", StudyWords.LIMITS)),
+                item("4.1 Initialisation", INITIALISATION),
+                item("4.2 Run length", items.runLength()),
+                item("4.3 Estimation approach", items.estimation()),
+                item(
+                        "5.1 Software",
+                        "ionohaul " + provenance.version() + ", a Java program with its own event engine."),
+                item("5.2 Random sampling", items.sampling()),
+                item("5.3 Model execution", EXECUTION),
+                item("5.4 System specification", SYSTEM),
+                item("6.1 Access to the model", ACCESS));
+    }
+
+    private String aims() {
+        return scenario.title() + ". "
+                + scenario.transfers().stream().map(CaseWords::heading).collect(Collectors.joining("; "))
+                + "; compared: " + modes() + ".";
+    }
+
+    private String scenarioLogic() {
+        return "One scenario; the alternatives are the modes (" + modes()
+                + ") and the directions. Everything else is equal" + " within a trial.";
+    }
+
+    private String inputs() {
+        return "Files, by SHA-256: "
+                + provenance.inputs().stream()
+                        .map(it -> it.name() + " " + it.sha256())
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    private String runLength() {
+        return "Each trial ends by itself or after " + TimeText.given(scenario.horizonSeconds()) + ". Trials: "
+                + result.trialsDone() + " of " + result.trialsAsked() + " asked for.";
+    }
+
+    private String estimation() {
+        return "Independent trials; common skies for all modes. Quantiles: " + OrderedSample.QUANTILE_DEFINITION
+                + ". Intervals with 95 % confidence, from order statistics for quantiles and Wilson's for shares; sign test"
+                + " for pairs.";
+    }
+
+    private String sampling() {
+        return "Philox 4x64, a counter-based generator; every stream is addressed by seed (" + scenario.seed()
+                + "), trial and purpose, so that modes meet the same skies and no stream depends on another.";
+    }
+
+    private String modes() {
+        return scenario.modes().stream().map(Mode::title).collect(Collectors.joining(", "));
+    }
+
+    private static MethodItem item(String head, String text) {
+        return new MethodItem(head, text);
+    }
+}
