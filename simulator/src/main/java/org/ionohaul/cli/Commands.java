@@ -19,6 +19,8 @@ final class Commands implements IFactory {
 
     @Override
     public <K> K create(Class<K> type) throws Exception {
-        return type == StudyCommand.class ? type.cast(new StudyCommand(trialsOf, interruption)) : others.create(type);
+        return type == StudyCommand.class
+                ? type.cast(new StudyCommand(new Simulation(trialsOf, interruption)))
+                : others.create(type);
     }
 }

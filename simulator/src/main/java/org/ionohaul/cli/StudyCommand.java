@@ -6,9 +6,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
+import org.ionohaul.report.Findings;
 import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.ResultFolder;
@@ -17,15 +16,14 @@ import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.study.LongTransfer;
+import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudyRunner;
 import org.ionohaul.study.StudySummary;
-import org.ionohaul.study.TrialSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Runs a study and shows and writes what it finds. */
@@ -42,8 +40,8 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class StudyCommand implements Callable<Integer> {
-    private final Function<Scenario, TrialSource> trialsOf;
-    private final Interruption interruption;
+    /** Largest file that the answers on other sizes reach to. */
+    private static final long LONG_TRANSFER_BYTES = 1_000_000;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -51,22 +49,17 @@ final class StudyCommand implements Callable<Integer> {
     @Mixin
     private final ScenarioChoice choice = new ScenarioChoice();
 
+    @Mixin
+    private final Simulation simulation;
+
     @Option(
-            names = "--trials",
+            names = "--size-trials",
             paramLabel = "N",
             description =
-                    "How many evenings to simulate, instead of what the file says. More make the answers sharper: four"
-                            + " times as many halve the uncertainty.")
-    private Optional<Integer> trials = Optional.empty();
-
-    @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of what the file says.")
-    private Optional<Long> seed = Optional.empty();
-
-    @Option(
-            names = "--threads",
-            paramLabel = "N",
-            description = "How many threads to use; all processors if not given. Does not change results.")
-    private int threads = Runtime.getRuntime().availableProcessors();
+                    "How many evenings with one long transfer to simulate besides, for answers on files of every size;"
+                            + " ${DEFAULT-VALUE} if not given, 0 for none.",
+            defaultValue = "200")
+    private int sizeTrials = 200;
 
     @Option(
             names = "--out",
@@ -76,36 +69,24 @@ final class StudyCommand implements Callable<Integer> {
             defaultValue = "results")
     private Path out = Path.of("results");
 
-    StudyCommand(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
-        this.trialsOf = trialsOf;
-        this.interruption = interruption;
+    StudyCommand(Simulation simulation) {
+        this.simulation = simulation;
     }
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
-        }
-        Scenario scenario = choice.read(changes());
+        Scenario scenario = choice.read(simulation.changes());
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         probe(folder);
         Provenance provenance = ScenarioFiles.provenance(choice.file(), scenario);
-        StudyResult result = TrialProgress.during(
-                progress -> new StudyRunner(scenario, trialsOf.apply(scenario), threads, progress, interruption).run(),
-                scenario.trials());
+        StudyResult result = simulation.run(scenario, "Simulating");
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done; nothing was written.");
             return ExitCode.PARTIAL;
         }
-        show(result, provenance, folder);
+        List<SizeAnswers> sizes = result.isPartial() || sizeTrials == 0 ? List.of() : sizes(scenario);
+        show(new Findings(result, StudySummary.of(result), sizes, provenance), folder);
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
-    }
-
-    private Map<String, String> changes() {
-        Map<String, String> changes = new LinkedHashMap<>();
-        trials.ifPresent(it -> changes.put("trials", it.toString()));
-        seed.ifPresent(it -> changes.put("seed", it.toString()));
-        return changes;
     }
 
     private static void probe(ResultFolder folder) throws NotWritten {
@@ -116,17 +97,25 @@ final class StudyCommand implements Callable<Integer> {
         }
     }
 
+    /** Returns the answers on other sizes; none if an interruption comes before they are complete. */
+    private List<SizeAnswers> sizes(Scenario scenario) throws ScenarioProblems {
+        Map<String, String> fewer = new LinkedHashMap<>(simulation.changes());
+        fewer.put("trials", Integer.toString(Math.min(sizeTrials, scenario.trials())));
+        Scenario longTransfer = LongTransfer.in(choice.read(fewer), LONG_TRANSFER_BYTES, scenario.horizonSeconds());
+        StudyResult result = simulation.run(longTransfer, "Other sizes");
+        return result.isPartial()
+                ? List.of()
+                : result.cases().stream().map(SizeAnswers::of).toList();
+    }
+
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(StudyResult result, Provenance provenance, ResultFolder folder) throws NotWritten {
-        StudySummary summary = StudySummary.of(result);
+    private void show(Findings findings, ResultFolder folder) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
-        new TextReport(result, summary).lines().forEach(terminal::println);
+        new TextReport(findings).lines().forEach(terminal::println);
         terminal.flush();
         try {
-            folder.write(List.of(
-                    new SummaryJson(result, summary, provenance),
-                    new TrialsCsv(result),
-                    new ReportHtml(result, summary, provenance)));
+            folder.write(
+                    List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
         } catch (IOException e) {
             throw new NotWritten(folder.path(), e);
         }

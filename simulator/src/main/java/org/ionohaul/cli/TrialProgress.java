@@ -27,18 +27,18 @@ final class TrialProgress {
     }
 
     /** Does the work under a bar, which is gone when it is done. */
-    static <T> T during(Work<T> work, int trials) {
+    static <T> T during(String task, int trials, Work<T> work) {
         if (!isWatched()) {
             return work.run((done, asked) -> {});
         }
-        try (ProgressBar bar = bar(trials)) {
+        try (ProgressBar bar = bar(task, trials)) {
             return work.run((done, asked) -> bar.stepTo(done));
         }
     }
 
-    private static ProgressBar bar(int trials) {
+    private static ProgressBar bar(String task, int trials) {
         return new ProgressBarBuilder()
-                .setTaskName("Simulating")
+                .setTaskName(task)
                 .setUnit(" trials", 1)
                 .setInitialMax(trials)
                 .setStyle(ProgressBarStyle.ASCII)

@@ -19,7 +19,6 @@ import org.ionohaul.study.OutcomeShare;
 /** The tables that sum up one case: what was sent one way, a row a mode. */
 final class CaseTables {
     private static final Cell MODE = Cell.of("mode");
-    private static final String NOT_REACHED = "not reached";
 
     private CaseTables() {}
 
@@ -53,10 +52,10 @@ final class CaseTables {
                 modes.stream()
                         .map(it -> List.of(
                                 name(it),
-                                chance(it.delivered()),
-                                time(it.tenthSeconds()),
-                                time(it.medianSeconds()),
-                                time(it.ninthSeconds())))
+                                Cells.chance(it.delivered()),
+                                Cells.time(it.tenthSeconds()),
+                                Cells.time(it.medianSeconds()),
+                                Cells.time(it.ninthSeconds())))
                         .toList());
     }
 
@@ -74,8 +73,8 @@ final class CaseTables {
         return prepended(
                 name(mode),
                 Stream.concat(
-                        mode.deadlines().stream().map(DeadlineChance::chance).map(CaseTables::chance),
-                        Stream.of(pace(mode.medianBytesPerMinute()))));
+                        mode.deadlines().stream().map(DeadlineChance::chance).map(Cells::chance),
+                        Stream.of(Cells.pace(mode.medianBytesPerMinute()))));
     }
 
     /** Returns how sessions ended. */
@@ -163,7 +162,7 @@ final class CaseTables {
                 new Cell(
                         titles.getOrDefault(pair.first(), pair.first()),
                         "and " + titles.getOrDefault(pair.second(), pair.second())),
-                chance(pair.firstBeforeShare()),
+                Cells.chance(pair.firstBeforeShare()),
                 Cell.of(OddsText.percent(pair.secondBefore().share())),
                 Cell.of(OddsText.percent(pair.neither().share())),
                 lead(pair.medianLeadSeconds()));
@@ -182,32 +181,6 @@ final class CaseTables {
 
     private static Cell name(ModeSummary mode) {
         return Cell.of(mode.mode().title());
-    }
-
-    private static Cell chance(Estimate chance) {
-        return new Cell(OddsText.percent(chance.value()), OddsText.percentRange(chance.low(), chance.high()));
-    }
-
-    private static Cell time(Estimate seconds) {
-        return new Cell(timeOrNever(seconds.value()), timeRange(seconds));
-    }
-
-    private static String timeRange(Estimate seconds) {
-        if (Double.isInfinite(seconds.low())) {
-            return "";
-        }
-        return Double.isInfinite(seconds.high())
-                ? "over " + TimeText.clock(seconds.low())
-                : TimeText.clock(seconds.low()) + "-" + TimeText.clock(seconds.high());
-    }
-
-    private static String timeOrNever(double seconds) {
-        return Double.isInfinite(seconds) ? NOT_REACHED : TimeText.clock(seconds);
-    }
-
-    private static Cell pace(Estimate pace) {
-        String high = Double.isInfinite(pace.high()) ? "" : "-" + SizeText.grouped(pace.high());
-        return new Cell(SizeText.grouped(pace.value()), SizeText.grouped(pace.low()) + high);
     }
 
     private static List<Cell> prepended(Cell first, Stream<Cell> others) {

@@ -40,10 +40,12 @@ final class CompletionChart {
      * @param scale the axis of time
      */
     static String svg(String id, List<Line> lines, List<Double> deadlinesSeconds, TimeScale scale) {
+        List<SeriesLegend.Entry> legend =
+                SeriesLegend.of(lines.stream().map(Line::name).toList());
         Svg svg = new Svg(
                 id,
                 WIDTH,
-                HEIGHT + legendHeight(lines),
+                HEIGHT + SeriesLegend.height(legend),
                 "Evenings through by a given time",
                 "One rising line a mode; the higher at a given minute, the surer. The table below has the numbers.");
         TimePlot plot = new TimePlot(svg, scale, LEFT, TOP, WIDTH - LEFT - RIGHT, HEIGHT - TOP - BOTTOM);
@@ -56,12 +58,8 @@ final class CompletionChart {
         for (int i = 0; i < lines.size(); i++) {
             svg.stroke(line(plot, lines.get(i).points()), Palette.colour(i), 2.2, Palette.dash(i));
         }
-        drawLegend(svg, lines);
+        SeriesLegend.draw(svg, legend, LEFT, HEIGHT + 10, WIDTH);
         return svg.finished();
-    }
-
-    private static double legendHeight(List<Line> lines) {
-        return 20 * Math.ceil(lines.size() / 2.0);
     }
 
     private static void drawShares(Svg svg, TimePlot plot) {
@@ -69,15 +67,6 @@ final class CompletionChart {
             double y = plot.y(tenths / 10.0);
             svg.line(plot.left(), y, plot.left() + plot.width(), y, Palette.RULE, 1, "none");
             svg.text(plot.left() - 6, y + 4, Svg.Anchor.END, Palette.FAINT, tenths * 10 + " %");
-        }
-    }
-
-    private static void drawLegend(Svg svg, List<Line> lines) {
-        for (int i = 0; i < lines.size(); i++) {
-            double x = LEFT + (i % 2) * (WIDTH - LEFT) / 2;
-            double y = HEIGHT + 10 + 20 * Math.floor(i / 2.0);
-            svg.line(x, y - 4, x + 34, y - 4, Palette.colour(i), 2.6, Palette.dash(i));
-            svg.text(x + 40, y, Svg.Anchor.START, Palette.INK, lines.get(i).name());
         }
     }
 

@@ -7,12 +7,9 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 
 /** The report of a study as one page that needs nothing else: no network, no script, no other file. */
-public record ReportHtml(StudyResult result, StudySummary summary, Provenance provenance)
-        implements ResultFolder.Entry {
+public record ReportHtml(Findings findings) implements ResultFolder.Entry {
     @Override
     public String fileName() {
         return "report.html";
@@ -22,7 +19,7 @@ public record ReportHtml(StudyResult result, StudySummary summary, Provenance pr
     public void writeTo(Path file) throws IOException {
         TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
         try (Writer writer = Files.newBufferedWriter(file)) {
-            engine.render("report.jte", ReportPage.of(result, summary, provenance), new WriterOutput(writer));
+            engine.render("report.jte", ReportPage.of(findings), new WriterOutput(writer));
         }
     }
 }

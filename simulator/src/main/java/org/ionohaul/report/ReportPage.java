@@ -12,6 +12,7 @@ import org.ionohaul.study.StudySummary;
  * @param basis what the numbers rest on
  * @param partial the warning on an interrupted study; empty if it was not
  * @param cases a section a case
+ * @param sizes files of other sizes, an entry a direction; may be empty
  * @param caution what must be said
  * @param limits what the model leaves out
  * @param method how the numbers were made
@@ -24,6 +25,7 @@ public record ReportPage(
         String basis,
         String partial,
         List<CaseSection> cases,
+        List<SizeSection> sizes,
         String caution,
         List<String> limits,
         List<MethodItem> method,
@@ -36,7 +38,10 @@ public record ReportPage(
         return !partial.isEmpty();
     }
 
-    static ReportPage of(StudyResult result, StudySummary summary, Provenance provenance) {
+    static ReportPage of(Findings findings) {
+        StudyResult result = findings.result();
+        StudySummary summary = findings.summary();
+        Provenance provenance = findings.provenance();
         return new ReportPage(
                 result.scenario().title(),
                 StudyWords.basis(result),
@@ -47,6 +52,9 @@ public record ReportPage(
                                 result.scenario(),
                                 summary.cases().get(i),
                                 result.cases().get(i)))
+                        .toList(),
+                findings.sizes().stream()
+                        .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,

@@ -1,5 +1,8 @@
 package org.ionohaul.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Words for amounts of data: kB and MB are thousands and millions of bytes. */
@@ -22,6 +25,18 @@ public final class SizeText {
             return bytes == 1 ? "1 byte" : bytes + " bytes";
         }
         return bytes < MEGA ? scaled(bytes, KILO) + " kB" : scaled(bytes, MEGA) + " MB";
+    }
+
+    /**
+     * Returns a size with two figures, for one that is not known better.
+     *
+     * @param bytes 1 or more
+     */
+    public static String about(double bytes) {
+        return size(new BigDecimal(bytes)
+                .round(new MathContext(2))
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /**

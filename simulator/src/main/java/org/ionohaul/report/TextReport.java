@@ -6,25 +6,24 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeSummary;
+import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 
 /** What a study found, for a terminal. */
 public final class TextReport {
     private static final int WIDTH = 80;
 
+    private final Findings findings;
     private final StudyResult result;
-    private final StudySummary summary;
 
     /**
      * Prepares the report.
      *
-     * @param result what was found, with at least one trial done
-     * @param summary its summary
+     * @param findings what was found
      */
-    public TextReport(StudyResult result, StudySummary summary) {
-        this.result = result;
-        this.summary = summary;
+    public TextReport(Findings findings) {
+        this.findings = findings;
+        this.result = findings.result();
     }
 
     /** Returns the report's lines. */
@@ -32,19 +31,18 @@ public final class TextReport {
         Scenario scenario = result.scenario();
         List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
-        for (int i = 0; i < summary.cases().size(); i++) {
+        for (int i = 0; i < result.cases().size(); i++) {
             lines.add("");
-            addCase(lines, summary.cases().get(i), result.cases().get(i));
+            addCase(lines, findings.summary().cases().get(i), result.cases().get(i));
         }
+        findings.sizes().forEach(it -> addSizes(lines, it));
         lines.add("");
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
     }
 
     private void addCase(List<String> lines, CaseSummary summary, CaseTrials trials) {
-        String heading = CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary);
-        lines.addAll(TextWrap.lines(heading, "", WIDTH));
-        lines.add("=".repeat(Math.min(WIDTH, heading.length())));
+        addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + summary.verdict().sentence(), "  ", WIDTH));
@@ -54,6 +52,19 @@ public final class TextReport {
         lines.addAll(new TextTable(CaseTables.sure(summary.modes())).lines(WIDTH));
         lines.add("");
         lines.addAll(strip(summary));
+    }
+
+    private void addSizes(List<String> lines, SizeAnswers answers) {
+        lines.add("");
+        addHeading(lines, "Files of other sizes, " + SizeTables.route(result.scenario(), answers));
+        SizeTables.crossings(answers).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        lines.add("");
+        lines.addAll(new TextTable(SizeTables.pace(answers)).lines(WIDTH));
+    }
+
+    private static void addHeading(List<String> lines, String heading) {
+        lines.addAll(TextWrap.lines(heading, "", WIDTH));
+        lines.add("=".repeat(Math.min(WIDTH, heading.length())));
     }
 
     private static List<String> strip(CaseSummary summary) {

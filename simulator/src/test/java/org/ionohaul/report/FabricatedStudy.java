@@ -28,7 +28,9 @@ import org.ionohaul.session.SessionRules;
 import org.ionohaul.session.TimeBudget;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeTrials;
+import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
 import org.ionohaul.study.TrialRow;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
@@ -67,6 +69,15 @@ final class FabricatedStudy {
             }
         }
         return new StudyResult(scenario, cases, TRIALS, trialsDone);
+    }
+
+    static Findings findings(int trialsDone) {
+        StudyResult result = result(trialsDone);
+        return new Findings(
+                result,
+                StudySummary.of(result),
+                result.cases().stream().map(SizeAnswers::of).toList(),
+                provenance());
     }
 
     static Provenance provenance() {

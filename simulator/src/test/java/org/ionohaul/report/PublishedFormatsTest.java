@@ -17,8 +17,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,9 +28,8 @@ final class PublishedFormatsTest {
     private Path folder = Path.of("");
 
     private String summary(int trials) throws IOException {
-        StudyResult result = FabricatedStudy.result(trials);
         Path file = folder.resolve("summary.json");
-        new SummaryJson(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        new SummaryJson(FabricatedStudy.findings(trials)).writeTo(file);
         return Files.readString(file);
     }
 

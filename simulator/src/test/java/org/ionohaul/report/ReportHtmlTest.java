@@ -10,8 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,9 +18,8 @@ final class ReportHtmlTest {
     private Path folder = Path.of("");
 
     private String page(int trials) throws IOException {
-        StudyResult result = FabricatedStudy.result(trials);
         Path file = folder.resolve("report.html");
-        new ReportHtml(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        new ReportHtml(FabricatedStudy.findings(trials)).writeTo(file);
         return Files.readString(file);
     }
 
@@ -72,7 +69,7 @@ final class ReportHtmlTest {
     void everyPictureHasATitleForThoseWhoHearIt() throws IOException {
         String page = page(100);
         int pictures = count(page, "<svg");
-        assertEquals(2 * 4, pictures, "four a case");
+        assertEquals(2 * 4 + 2, pictures, "four a case and one a direction");
         assertEquals(pictures, count(page, "role=\"img\""));
         assertEquals(pictures, count(page, "</desc>"));
     }

@@ -13,8 +13,6 @@ import com.fasterxml.jackson.core.filter.TokenFilter.Inclusion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,9 +21,8 @@ final class SummaryJsonTest {
     private Path folder = Path.of("");
 
     private Path written(int trials) throws IOException {
-        StudyResult result = FabricatedStudy.result(trials);
         Path file = folder.resolve("summary.json");
-        new SummaryJson(result, StudySummary.of(result), FabricatedStudy.provenance()).writeTo(file);
+        new SummaryJson(FabricatedStudy.findings(trials)).writeTo(file);
         return file;
     }
 

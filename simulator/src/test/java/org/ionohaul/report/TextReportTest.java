@@ -4,15 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 import org.junit.jupiter.api.Test;
 
 /** Expected times are reckoned by hand from the rule of {@link FabricatedStudy}. */
 final class TextReportTest {
     private static List<String> lines(int trials) {
-        StudyResult result = FabricatedStudy.result(trials);
-        return new TextReport(result, StudySummary.of(result)).lines();
+        return new TextReport(FabricatedStudy.findings(trials)).lines();
     }
 
     @Test
@@ -37,7 +34,7 @@ final class TextReportTest {
                 .filter(it -> it.startsWith("  Quick ") && it.contains("%"))
                 .map(it -> it.strip().replaceAll(" +", " "))
                 .toList();
-        assertEquals(4, rows.size(), "two tables a direction");
+        assertEquals(6, rows.size(), "three tables a direction");
         assertEquals("Quick 95 % 1:40 8:20 15:00", rows.get(0));
         assertEquals("Quick 30 % 90 % 6,000", rows.get(1));
     }

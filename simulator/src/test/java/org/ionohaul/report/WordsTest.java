@@ -60,6 +60,12 @@ final class WordsTest {
         assertEquals(expected, SizeText.size(bytes));
     }
 
+    @ParameterizedTest
+    @CsvSource({"9616.4, 9.6 kB", "1049, 1 kB", "7, 7 bytes", "123456, 120 kB", "995, 1 kB"})
+    void sizesThatAreNotKnownBetterHaveTwoFigures(double bytes, String expected) {
+        assertEquals(expected, SizeText.about(bytes));
+    }
+
     @Test
     void noChanceLiesBeyondOne() {
         assertThrows(IllegalArgumentException.class, () -> OddsText.odds(1.01));

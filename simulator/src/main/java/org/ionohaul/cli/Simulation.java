@@ -1,0 +1,63 @@
+package org.ionohaul.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialSource;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** How much to simulate, and the doing of it. */
+final class Simulation {
+    private final Function<Scenario, TrialSource> trialsOf;
+    private final Interruption interruption;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(
+            names = "--trials",
+            paramLabel = "N",
+            description = "How many evenings to simulate, instead of what the file says. More make the answers sharper:"
+                    + " four times as many halve the uncertainty.")
+    private Optional<Integer> trials = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of what the file says.")
+    private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "How many threads to use; all processors if not given. Does not change results.")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    Simulation(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
+        this.trialsOf = trialsOf;
+        this.interruption = interruption;
+    }
+
+    /** Returns what the command line says instead of the scenario file, by key. */
+    Map<String, String> changes() {
+        Map<String, String> changes = new LinkedHashMap<>();
+        trials.ifPresent(it -> changes.put("trials", it.toString()));
+        seed.ifPresent(it -> changes.put("seed", it.toString()));
+        return changes;
+    }
+
+    /** Runs the scenario's trials, as many as are done when an interruption comes. */
+    StudyResult run(Scenario scenario, String task) {
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
+        }
+        return TrialProgress.during(
+                task,
+                scenario.trials(),
+                progress -> new StudyRunner(scenario, trialsOf.apply(scenario), threads, progress, interruption).run());
+    }
+}

@@ -1,0 +1,21 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudySummary;
+
+/**
+ * Everything that is to be reported of a study.
+ *
+ * @param result its trials, at least one
+ * @param summary what they come to
+ * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
+ * @param provenance where it all comes from
+ */
+public record Findings(StudyResult result, StudySummary summary, List<SizeAnswers> sizes, Provenance provenance) {
+    /** Copies the list. */
+    public Findings {
+        sizes = List.copyOf(sizes);
+    }
+}

@@ -1,0 +1,115 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.Crossing;
+import org.ionohaul.study.Pace;
+import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.SizeCurve;
+
+/** What is said about files of other sizes in one direction. */
+final class SizeTables {
+    /** The sizes that a table shows; a picture shows more. */
+    private static final Set<Long> SHOWN_BYTES =
+            Set.of(1_000L, 2_000L, 5_000L, 10_000L, 20_000L, 50_000L, 100_000L, 200_000L, 500_000L, 1_000_000L);
+
+    private SizeTables() {}
+
+    static String route(Scenario scenario, SizeAnswers answers) {
+        return "from " + scenario.station(answers.direction().sender()).name() + " to "
+                + scenario.station(answers.direction().receiver()).name();
+    }
+
+    /** Returns a sentence a crossing of two modes, or one that says that there is none. */
+    static List<String> crossings(SizeAnswers answers) {
+        Map<String, String> titles = answers.curves().stream()
+                .collect(
+                        Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
+        List<String> sentences = answers.duels().stream()
+                .flatMap(it -> it.crossing().stream())
+                .map(it -> crossing(it, titles))
+                .toList();
+        return sentences.isEmpty()
+                ? List.of("Whatever the size, no mode that is ahead falls behind another beyond chance.")
+                : sentences;
+    }
+
+    private static String crossing(Crossing crossing, Map<String, String> titles) {
+        Estimate bytes = crossing.bytes();
+        return "Up to about " + size(bytes.value()) + " (" + size(bytes.low()) + " to " + size(bytes.high()) + ") "
+                + titles.getOrDefault(crossing.firstBelow(), crossing.firstBelow())
+                + " is through first more often than "
+                + titles.getOrDefault(crossing.firstAbove(), crossing.firstAbove())
+                + "; with larger files it is the other"
+                + " way round.";
+    }
+
+    /** Returns what it costs to get in with each mode, and how fast it then goes. */
+    static Table pace(SizeAnswers answers) {
+        return new Table(
+                "Entry price and pace: medians of all evenings",
+                List.of(
+                        Cell.of("mode"),
+                        new Cell("first byte", "after"),
+                        new Cell("first kB", "after"),
+                        new Cell("early", "bytes/min"),
+                        new Cell("sustained", "bytes/min"),
+                        new Cell("trouble", "of time")),
+                answers.curves().stream().map(SizeTables::paceRow).toList());
+    }
+
+    private static List<Cell> paceRow(SizeCurve curve) {
+        Pace pace = curve.pace();
+        return List.of(
+                Cell.of(curve.mode().title()),
+                Cells.time(pace.firstByteSeconds()),
+                Cells.time(pace.firstKilobyteSeconds()),
+                Cells.pace(pace.earlyBytesPerMinute()),
+                Cells.pace(pace.sustainedBytesPerMinute()),
+                Cell.of(OddsText.percent(pace.troubleShare())));
+    }
+
+    /** Returns the time that 5 of 10 evenings keep for files of some sizes, and below it that which 9 of 10 keep. */
+    static Table times(SizeAnswers answers) {
+        List<Integer> shown = IntStream.range(
+                        0, answers.curves().get(0).points().size())
+                .filter(i -> SHOWN_BYTES.contains(
+                        answers.curves().get(0).points().get(i).bytes()))
+                .boxed()
+                .toList();
+        Function<Integer, Cell> head = i ->
+                Cell.of(SizeText.size(answers.curves().get(0).points().get(i).bytes()));
+        return new Table(
+                "Through by, for files of other sizes: on 5 of 10 evenings and, in small print, on 9 of 10",
+                Stream.concat(Stream.of(Cell.of("mode")), shown.stream().map(head))
+                        .toList(),
+                answers.curves().stream().map(it -> timesRow(it, shown)).toList());
+    }
+
+    private static List<Cell> timesRow(SizeCurve curve, List<Integer> shown) {
+        List<Cell> row = new ArrayList<>(List.of(Cell.of(curve.mode().title())));
+        shown.stream()
+                .map(curve.points()::get)
+                .map(it -> new Cell(
+                        timeOrDash(it.medianSeconds().value()),
+                        timeOrDash(it.ninthSeconds().value())))
+                .forEach(row::add);
+        return row;
+    }
+
+    private static String timeOrDash(double seconds) {
+        return Double.isFinite(seconds) ? TimeText.clock(seconds) : "-";
+    }
+
+    private static String size(double bytes) {
+        return SizeText.about(bytes);
+    }
+}
