@@ -127,7 +127,11 @@ final class MainTest {
         Path bad = folder.resolve("bad.toml");
         Files.writeString(bad, Files.readString(DEMO).replace("seed = 41", "sead = 41\nhorizn = 3"));
         assertEquals(ExitCode.BAD_INPUT, run("study", bad.toString(), "--out", folder.toString()));
-        assertTrue(Pattern.compile("bad\\.toml:\\d+:1: sead").matcher(err).find(), err::toString);
+        assertTrue(
+                Pattern.compile("bad\\.toml:\\d+:1: sead")
+                        .matcher(err.toString())
+                        .find(),
+                err::toString);
         assertTrue(err.toString().contains("horizn"), err::toString);
         assertFalse(Files.exists(folder.resolve("bad-1")));
     }
