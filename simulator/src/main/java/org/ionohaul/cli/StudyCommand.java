@@ -16,8 +16,9 @@ import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.study.LongTransfer;
+import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 import picocli.CommandLine.Command;
@@ -41,7 +42,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class StudyCommand implements Callable<Integer> {
     /** Largest file that the answers on other sizes reach to. */
-    private static final long LONG_TRANSFER_BYTES = 1_000_000;
+    private static final long LARGEST_BYTES = 1_000_000;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -55,9 +56,8 @@ final class StudyCommand implements Callable<Integer> {
     @Option(
             names = "--size-trials",
             paramLabel = "N",
-            description =
-                    "How many evenings with one long transfer to simulate besides, for answers on files of every size;"
-                            + " ${DEFAULT-VALUE} if not given, 0 for none.",
+            description = "How many evenings to simulate besides, for answers on files of every size;"
+                    + " ${DEFAULT-VALUE} if not given, 0 for none.",
             defaultValue = "200")
     private int sizeTrials = 200;
 
@@ -101,11 +101,15 @@ final class StudyCommand implements Callable<Integer> {
     private List<SizeAnswers> sizes(Scenario scenario) throws ScenarioProblems {
         Map<String, String> fewer = new LinkedHashMap<>(simulation.changes());
         fewer.put("trials", Integer.toString(Math.min(sizeTrials, scenario.trials())));
-        Scenario longTransfer = LongTransfer.in(choice.read(fewer), LONG_TRANSFER_BYTES, scenario.horizonSeconds());
-        StudyResult result = simulation.run(longTransfer, "Other sizes");
+        Scenario ofSizes = SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
+        StudyResult result = simulation.run(ofSizes, "Other sizes");
         return result.isPartial()
                 ? List.of()
-                : result.cases().stream().map(SizeAnswers::of).toList();
+                : result.cases().stream()
+                        .map(CaseTrials::direction)
+                        .distinct()
+                        .map(it -> SizeAnswers.of(result, it))
+                        .toList();
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
@@ -76,7 +77,9 @@ final class FabricatedStudy {
         return new Findings(
                 result,
                 StudySummary.of(result),
-                result.cases().stream().map(SizeAnswers::of).toList(),
+                Stream.of(Direction.values())
+                        .map(it -> SizeAnswers.of(result, it))
+                        .toList(),
                 provenance());
     }
 
