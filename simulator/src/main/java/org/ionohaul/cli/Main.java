@@ -18,7 +18,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Simulates file transfers over HF radio: how long they take with each mode, how sure that is, and why.",
             ""
         },
-        subcommands = {StudyCommand.class, CheckCommand.class, TraceCommand.class, CommandLine.HelpCommand.class},
+        subcommands = {
+            StudyCommand.class,
+            CheckCommand.class,
+            TraceCommand.class,
+            ModeCommand.class,
+            CommandLine.HelpCommand.class
+        },
         versionProvider = ProgramVersion.class,
         mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",

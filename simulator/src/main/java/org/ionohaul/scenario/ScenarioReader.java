@@ -54,6 +54,11 @@ public final class ScenarioReader {
         return reader.orProblems(reader.mode(file, Map.of()));
     }
 
+    /** Returns the names of the mode files in a folder, in alphabetical order; none if it can't be read. */
+    public static List<String> modeNames(Path folder) {
+        return new TomlFolder(folder).names();
+    }
+
     private <T> T orProblems(T read) throws ScenarioProblems {
         if (problems.isEmpty()) {
             return read;

@@ -50,7 +50,7 @@ final class ModeWiring {
         return new SessionParts(link(sky, streams, direction), mode.session(), cargo, patienceNanos(), trace);
     }
 
-    private LinkParts link(Sky sky, TrialStreams streams, Direction direction) {
+    LinkParts link(Sky sky, TrialStreams streams, Direction direction) {
         Signals signals = signals();
         Reception data = sky.reception(direction.receiver(), passband);
         return new LinkParts(

@@ -71,7 +71,7 @@ record SerialTone(
 
     double steadyNeedDb(double gapDb) {
         FadingSkies steady = new FadingSkies(FadingCondition.FLAT.paths(), EMISSION.passband(), 1, SEED);
-        return bench(steady, new Receiver(EQUALISER_SECONDS, 0, gapDb, NO_CEILING_DB))
+        return bench(steady, new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB))
                 .needDb(STEADY_LOSS);
     }
 

@@ -1,0 +1,101 @@
+package org.ionohaul.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.ionohaul.report.LossCsv;
+import org.ionohaul.report.LossPicture;
+import org.ionohaul.report.ModeSheet;
+import org.ionohaul.report.ResultFolder;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.trial.ModeBench;
+import org.ionohaul.trial.ModeCard;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows what modes there are, or one mode's data sheet. */
+@Command(
+        name = "mode",
+        description = {
+            "Lists the modes, or measures one and shows its data sheet: levels, airtimes, what SNR each level needs on a"
+                    + " flat, a moderate and a poor path, how long undisturbed transfers take.",
+            "",
+            "Also writes a folder with the sheet as card.txt and the frame loss against SNR as loss.csv and as a picture,"
+                    + " loss.svg.",
+            ""
+        },
+        mixinStandardHelpOptions = true)
+final class ModeCommand implements Callable<Integer> {
+    private static final String ENDING = ".toml";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(
+            paramLabel = "NAME",
+            arity = "0..*",
+            description = "Modes by name, or mode files ending in .toml; lists all modes if none is given.")
+    private List<String> names = List.of();
+
+    @Option(
+            names = "--modes",
+            paramLabel = "DIR",
+            description = "The folder of mode files; ${DEFAULT-VALUE} if not given.",
+            defaultValue = "scenarios/modes")
+    private Path folder = Path.of("scenarios", "modes");
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where to put the folder of a sheet; ${DEFAULT-VALUE} if not given.",
+            defaultValue = "results")
+    private Path out = Path.of("results");
+
+    @Override
+    public Integer call() throws ScenarioProblems, NotWritten {
+        if (names.isEmpty()) {
+            list();
+        }
+        for (String name : names) {
+            show(ScenarioReader.readMode(name.endsWith(ENDING) ? Path.of(name) : folder.resolve(name + ENDING)));
+        }
+        return ExitCode.DONE;
+    }
+
+    private void list() throws ScenarioProblems {
+        PrintWriter terminal = spec.commandLine().getOut();
+        for (String name : ScenarioReader.modeNames(folder)) {
+            Mode mode = ScenarioReader.readMode(folder.resolve(name + ENDING));
+            terminal.println(name + ": " + mode.title() + ", " + levels(mode));
+            terminal.println("    " + mode.about());
+        }
+    }
+
+    private static String levels(Mode mode) {
+        return mode.levels().size() == 1 ? "1 level" : mode.levels().size() + " levels";
+    }
+
+    private void show(Mode mode) throws NotWritten {
+        ModeCard card = new ModeBench(mode).card();
+        ModeSheet sheet = new ModeSheet(card);
+        PrintWriter terminal = spec.commandLine().getOut();
+        sheet.lines().forEach(terminal::println);
+        terminal.flush();
+        ResultFolder results = new ResultFolder(out.resolve("mode-" + mode.name()));
+        try {
+            results.write(List.of(sheet, new LossCsv(card), new LossPicture(card)));
+        } catch (IOException e) {
+            throw new NotWritten(results.path(), e);
+        }
+        terminal.println();
+        terminal.println("Written to " + results.path() + ": card.txt, loss.csv, loss.svg");
+        terminal.println();
+    }
+}

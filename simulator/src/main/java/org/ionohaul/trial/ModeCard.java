@@ -1,0 +1,93 @@
+package org.ionohaul.trial;
+
+import java.util.List;
+import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.scenario.Mode;
+
+/**
+ * A mode's data sheet, worked out by the program's own machinery and not taken from the mode's file.
+ *
+ * @param mode the mode
+ * @param answerSeconds what each turnaround leaves between the last symbol heard and the first one sent, in seconds
+ * @param acknowledgementSeconds airtime of the acknowledgement, in seconds
+ * @param callSeconds airtime of the call, in seconds
+ * @param levels its speed levels, level 1 first
+ * @param errorFree how long undisturbed transfers take
+ */
+public record ModeCard(
+        Mode mode,
+        double answerSeconds,
+        double acknowledgementSeconds,
+        double callSeconds,
+        List<Level> levels,
+        List<ErrorFree> errorFree) {
+    /** Copies the lists. */
+    public ModeCard {
+        levels = List.copyOf(levels);
+        errorFree = List.copyOf(errorFree);
+    }
+
+    /**
+     * A speed level.
+     *
+     * @param number 1 for the most robust
+     * @param payloadBytes user bytes a frame
+     * @param frameSeconds airtime of a lone frame's burst, preamble and fill included, in seconds
+     * @param overFrames most frames of an over
+     * @param overSeconds airtime of such an over, in seconds
+     * @param netBitsPerSecond user bits a second when such overs and their acknowledgements follow each other undisturbed
+     * @param paths how it fares on each path
+     */
+    public record Level(
+            int number,
+            int payloadBytes,
+            double frameSeconds,
+            int overFrames,
+            double overSeconds,
+            double netBitsPerSecond,
+            List<OnPath> paths) {
+        /** Copies the list. */
+        public Level {
+            paths = List.copyOf(paths);
+        }
+    }
+
+    /**
+     * How a level fares on a path. SNR is that of the signal itself, in 3 kHz: its mean power, not the peak power that
+     * the transmitter is limited by.
+     *
+     * @param path the path
+     * @param halfLostDb SNR in dB at which half of the frames are lost; infinite if more are at any SNR
+     * @param tenthLostDb SNR in dB at which one frame in ten is lost; infinite if more are at any SNR
+     * @param hundredthLostDb SNR in dB at which one frame in a hundred is lost; infinite if more are at any SNR
+     * @param curve frame loss by SNR
+     */
+    public record OnPath(
+            FadingCondition path,
+            double halfLostDb,
+            double tenthLostDb,
+            double hundredthLostDb,
+            List<LossPoint> curve) {
+        /** Copies the list. */
+        public OnPath {
+            curve = List.copyOf(curve);
+        }
+    }
+
+    /**
+     * A point of a curve.
+     *
+     * @param snrDb mean SNR of the signal in 3 kHz, in dB
+     * @param loss share of frames lost, from 0 to 1
+     */
+    public record LossPoint(double snrDb, double loss) {}
+
+    /**
+     * An undisturbed transfer, from pressing send.
+     *
+     * @param bytes size of the file
+     * @param deliveredSeconds when the receiver holds it, in seconds; infinite if not within a day
+     * @param closedSeconds when both ends have hung up, in seconds; infinite if not within a day
+     */
+    public record ErrorFree(long bytes, double deliveredSeconds, double closedSeconds) {}
+}
