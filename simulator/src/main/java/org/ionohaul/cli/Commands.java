@@ -19,8 +19,12 @@ final class Commands implements IFactory {
 
     @Override
     public <K> K create(Class<K> type) throws Exception {
-        return type == StudyCommand.class
-                ? type.cast(new StudyCommand(new Simulation(trialsOf, interruption)))
-                : others.create(type);
+if (type == StudyCommand.class) {
+            return type.cast(new StudyCommand(new Simulation(trialsOf, interruption)));
+        }
+        if (type == PromiseCommand.class) {
+            return type.cast(new PromiseCommand(new Simulation(trialsOf, interruption)));
+        }
+        return others.create(type);
     }
 }

@@ -20,6 +20,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         subcommands = {
             StudyCommand.class,
+            PromiseCommand.class,
             CheckCommand.class,
             TraceCommand.class,
             ModeCommand.class,

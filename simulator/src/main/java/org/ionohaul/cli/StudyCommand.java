@@ -16,7 +16,6 @@ import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
@@ -103,13 +102,7 @@ final class StudyCommand implements Callable<Integer> {
         fewer.put("trials", Integer.toString(Math.min(sizeTrials, scenario.trials())));
         Scenario ofSizes = SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
         StudyResult result = simulation.run(ofSizes, "Other sizes");
-        return result.isPartial()
-                ? List.of()
-                : result.cases().stream()
-                        .map(CaseTrials::direction)
-                        .distinct()
-                        .map(it -> SizeAnswers.of(result, it))
-                        .toList();
+        return result.isPartial() ? List.of() : SizeAnswers.of(result);
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */

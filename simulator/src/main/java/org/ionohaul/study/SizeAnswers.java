@@ -19,12 +19,21 @@ public record SizeAnswers(Direction direction, List<SizeCurve> curves, List<Size
     }
 
     /**
+     * Reads the answers off a study, one entry a direction that occurs in it.
+     *
+     * @param result a study of {@link SizeTransfers}, or of any transfers as far as they go
+     */
+    public static List<SizeAnswers> of(StudyResult result) {
+        return result.directions().stream().map(it -> of(result, it)).toList();
+    }
+
+    /**
      * Reads the answers off a study.
      *
      * @param result a study of {@link SizeTransfers}, or of any transfers as far as they go
      * @param direction a direction that occurs in it
      */
-    public static SizeAnswers of(StudyResult result, Direction direction) {
+    static SizeAnswers of(StudyResult result, Direction direction) {
         List<SizeTimes> modes = SizeTimes.of(result, direction);
         return new SizeAnswers(
                 direction,

@@ -27,6 +27,11 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
         return trialsDone < trialsAsked;
     }
 
+    /** Returns the directions that occur, uploads first. */
+    public List<Direction> directions() {
+        return cases.stream().map(CaseTrials::direction).distinct().sorted().toList();
+    }
+
     /** Returns the result of trials whose rows come in the order that {@link TrialSource#run} states. */
     static StudyResult of(Scenario scenario, int trialsAsked, List<List<TrialRow>> rowsByTrial) {
         List<CaseTrials> cases = new ArrayList<>();

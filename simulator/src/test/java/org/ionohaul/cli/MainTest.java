@@ -165,4 +165,32 @@ final class MainTest {
         out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
         assertTrue(out.toString().contains("interrupted"));
     }
+
+    /** Every session takes as many minutes as its trial's number, whatever is sent: 9 of 10 trials take up to 9. */
+    @Test
+    void aPromiseSaysWhichSizeIsThroughByTheDeadline() {
+        assertEquals(
+                ExitCode.DONE, run("promise", DEMO.toString(), "--trials", "10", "--by", "20 min"), err::toString);
+        assertTrue(out.toString().contains("Within 20 min"), out::toString);
+        assertTrue(out.toString().contains("From Osier Weir to Flood desk"), out::toString);
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
+    void aPromiseWithASizeSaysByWhen() {
+        assertEquals(
+                ExitCode.DONE,
+                run("promise", DEMO.toString(), "--trials", "10", "--size", "900 B", "--sure", "80 %"),
+                err::toString);
+        assertTrue(out.toString().contains("900 bytes"), out::toString);
+    }
+
+    @Test
+    void aPromiseThatMakesNoSenseIsBadInput() {
+        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--by", "15"));
+        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--by", "0 min"));
+        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--sure", "100 %"));
+        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--size", "2 MB"));
+        assertTrue(err.toString().contains("has no unit"), err::toString);
+    }
 }

@@ -1,0 +1,184 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.Promise;
+import org.ionohaul.study.PromiseTable;
+import org.ionohaul.study.StudyResult;
+
+/** What may be promised, for a terminal: the plain sentence first, then a table a mode. */
+public final class PromiseReport {
+    private static final int WIDTH = 80;
+    private static final List<Double> USUAL_CONFIDENCES = List.of(0.5, 0.8, 0.9, 0.95);
+    private static final List<Integer> ROUND_MINUTES =
+            List.of(1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240);
+    private static final double SHORTEST_DEADLINE_FACTOR = 1.0 / 3;
+
+    /** The longest deadline in a report, as a multiple of the one asked for. */
+    public static final double LONGEST_DEADLINE_FACTOR = 2;
+
+    private final StudyResult result;
+    private final double confidence;
+
+    /**
+     * Prepares the report.
+     *
+     * @param result a study of {@link org.ionohaul.study.SizeTransfers}, with at least one trial done
+     * @param confidence how sure the promise must be, above 0, below 1
+     */
+    public PromiseReport(StudyResult result, double confidence) {
+        this.result = result;
+        this.confidence = confidence;
+    }
+
+    /**
+     * Returns what may be promised by a deadline.
+     *
+     * @param deadlineSeconds in seconds after pressing send; twice of it must have been watched
+     */
+    public List<String> largestFiles(double deadlineSeconds) {
+        return lines(tables -> largestFiles(tables, deadlineSeconds));
+    }
+
+    /**
+     * Returns the deadlines that may be promised for a file.
+     *
+     * @param bytes its size, at most that of the longest transfer sent
+     */
+    public List<String> deadlines(long bytes) {
+        return lines(tables -> deadlines(tables, bytes));
+    }
+
+    private List<String> lines(Function<List<PromiseTable>, List<String>> ofDirection) {
+        Scenario scenario = result.scenario();
+        List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
+        lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
+        for (Direction direction :
+                result.cases().stream().map(it -> it.direction()).distinct().toList()) {
+            String heading = "From " + scenario.station(direction.sender()).name() + " to "
+                    + scenario.station(direction.receiver()).name();
+            lines.add("");
+            lines.add(heading);
+            lines.add("=".repeat(heading.length()));
+            lines.addAll(ofDirection.apply(PromiseTable.of(result, direction)));
+        }
+        lines.add("");
+        lines.addAll(TextWrap.lines(
+                "Small print under a size: what the trials leave open with 95 % confidence; promise the smaller one when"
+                        + " it matters. Sizes are as they go on the air, rounded down to preferred numbers.",
+                "", WIDTH));
+        lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
+        return lines;
+    }
+
+    private List<String> largestFiles(List<PromiseTable> tables, double deadlineSeconds) {
+        PromiseTable best = tables.stream()
+                .max(Comparator.comparingDouble(it ->
+                        it.largestFile(deadlineSeconds, confidence).bytes().value()))
+                .orElseThrow();
+        long bytes =
+                (long) best.largestFile(deadlineSeconds, confidence).bytes().value();
+        String sentence = bytes == 0
+                ? "Within " + TimeText.given(deadlineSeconds) + " not even 1 kB is through on "
+                        + OddsText.odds(confidence) + " evenings, with any mode."
+                : "Within " + TimeText.given(deadlineSeconds) + " up to " + SizeText.size(bytes) + " is through on "
+                        + OddsText.odds(confidence) + " evenings, with "
+                        + best.mode().title() + ".";
+        List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
+        for (PromiseTable table : tables) {
+            lines.add("");
+            lines.add("  " + table.mode().title());
+            lines.addAll(new TextTable(byDeadline(table, deadlineSeconds)).lines(WIDTH));
+        }
+        return lines;
+    }
+
+    /** The usual ones and the one asked for. */
+    private Stream<Double> confidences() {
+        return Stream.concat(USUAL_CONFIDENCES.stream(), Stream.of(confidence))
+                .distinct()
+                .sorted();
+    }
+
+    /** The one asked for, among round ones that are not too far from it. */
+    private static DoubleStream roundDeadlines(double deadlineSeconds) {
+        DoubleStream near = ROUND_MINUTES.stream()
+                .mapToDouble(minutes -> 60 * minutes)
+                .filter(it -> it >= SHORTEST_DEADLINE_FACTOR * deadlineSeconds
+                        && it <= LONGEST_DEADLINE_FACTOR * deadlineSeconds);
+        return DoubleStream.concat(near, DoubleStream.of(deadlineSeconds))
+                .distinct()
+                .sorted();
+    }
+
+    private Table byDeadline(PromiseTable table, double deadlineSeconds) {
+        List<Cell> heads = Stream.concat(
+                        Stream.of(Cell.of("within")), confidences().map(it -> Cell.of(OddsText.odds(it))))
+                .toList();
+        List<List<Cell>> rows = roundDeadlines(deadlineSeconds)
+                .mapToObj(deadline -> deadlineRow(table, deadline))
+                .toList();
+        return new Table("Largest file by deadline and confidence", heads, rows);
+    }
+
+    private List<Cell> deadlineRow(PromiseTable table, double deadlineSeconds) {
+        return Stream.concat(
+                        Stream.of(Cell.of(TimeText.given(deadlineSeconds))),
+                        confidences().map(it -> size(table.largestFile(deadlineSeconds, it))))
+                .toList();
+    }
+
+    private static Cell size(Promise promise) {
+        Estimate bytes = promise.bytes();
+        return new Cell(size(bytes.value()), size(bytes.low()) + " - " + size(bytes.high()));
+    }
+
+    private static String size(double bytes) {
+        return bytes == 0 ? "nothing" : SizeText.size((long) bytes);
+    }
+
+    private List<String> deadlines(List<PromiseTable> tables, long bytes) {
+        PromiseTable best = tables.stream()
+                .min(Comparator.comparingDouble(
+                        it -> it.deadline(bytes, confidence).value()))
+                .orElseThrow();
+        double seconds = best.deadline(bytes, confidence).value();
+        String sentence = Double.isInfinite(seconds)
+                ? SizeText.size(bytes) + " can't be promised for " + OddsText.odds(confidence)
+                        + " evenings within the time watched, with any mode."
+                : SizeText.size(bytes) + " is through within " + TimeText.plan(seconds) + " on "
+                        + OddsText.odds(confidence) + " evenings, with "
+                        + best.mode().title() + ".";
+        List<Cell> heads = Stream.concat(
+                        Stream.of(Cell.of("mode")), confidences().map(it -> Cell.of(OddsText.odds(it))))
+                .toList();
+        List<List<Cell>> rows =
+                tables.stream().map(table -> modeRow(table, bytes)).toList();
+        List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
+        lines.add("");
+        lines.addAll(new TextTable(new Table("Deadline by mode and confidence", heads, rows)).lines(WIDTH));
+        return lines;
+    }
+
+    private List<Cell> modeRow(PromiseTable table, long bytes) {
+        return Stream.concat(
+                        Stream.of(Cell.of(table.mode().title())),
+                        confidences().map(it -> time(table.deadline(bytes, it))))
+                .toList();
+    }
+
+    private static Cell time(Estimate seconds) {
+        return new Cell(time(seconds.value()), time(seconds.low()) + " - " + time(seconds.high()));
+    }
+
+    private static String time(double seconds) {
+        return Double.isInfinite(seconds) ? "open" : TimeText.clock(seconds);
+    }
+}
