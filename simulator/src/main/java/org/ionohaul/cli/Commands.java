@@ -19,7 +19,7 @@ final class Commands implements IFactory {
 
     @Override
     public <K> K create(Class<K> type) throws Exception {
-if (type == StudyCommand.class) {
+        if (type == StudyCommand.class) {
             return type.cast(new StudyCommand(new Simulation(trialsOf, interruption)));
         }
         if (type == PromiseCommand.class) {

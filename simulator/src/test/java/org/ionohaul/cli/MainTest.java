@@ -169,8 +169,7 @@ final class MainTest {
     /** Every session takes as many minutes as its trial's number, whatever is sent: 9 of 10 trials take up to 9. */
     @Test
     void aPromiseSaysWhichSizeIsThroughByTheDeadline() {
-        assertEquals(
-                ExitCode.DONE, run("promise", DEMO.toString(), "--trials", "10", "--by", "20 min"), err::toString);
+        assertEquals(ExitCode.DONE, run("promise", DEMO.toString(), "--trials", "10", "--by", "20 min"), err::toString);
         assertTrue(out.toString().contains("Within 20 min"), out::toString);
         assertTrue(out.toString().contains("From Osier Weir to Flood desk"), out::toString);
         out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
@@ -74,13 +73,7 @@ final class FabricatedStudy {
 
     static Findings findings(int trialsDone) {
         StudyResult result = result(trialsDone);
-        return new Findings(
-                result,
-                StudySummary.of(result),
-                Stream.of(Direction.values())
-                        .map(it -> SizeAnswers.of(result, it))
-                        .toList(),
-                provenance());
+        return new Findings(result, StudySummary.of(result), SizeAnswers.of(result), provenance());
     }
 
     static Provenance provenance() {
