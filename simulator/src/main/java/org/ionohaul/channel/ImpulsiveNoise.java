@@ -2,7 +2,11 @@ package org.ionohaul.channel;
 
 /**
  * Impulsive noise over the Gaussian floor, Bernoulli-Gauss: time is cut into slots; in each, independently, an impulse
- * raises the noise with a fixed probability.
+ * raises the noise with a fixed probability. The impulses come on top of the floor: with probability p and a rise of g
+ * (as a ratio) the mean noise power is 1 + p (g - 1) times the floor.
+ *
+ * <p>No source gives values for a given place; what people report from mains and fences is a hundredth to a tenth of the
+ * slots, 10 to 30 dB, 1 to 20 ms (common practice, no source).
  *
  * @param probability share of slots with an impulse, from 0 (none) to 1
  * @param riseDb by how much an impulse raises the noise power of its slot, in dB, zero or more

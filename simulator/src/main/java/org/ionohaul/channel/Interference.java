@@ -2,13 +2,15 @@ package org.ionohaul.channel;
 
 /**
  * Other stations heard at one end: visits that arrive as a Poisson process, each a run of overs with pauses between.
- * Powers of simultaneous stations add.
+ * Powers of simultaneous stations add (their medians must not be added). A visit begins with an over; a visitor keeps its
+ * level and its place in the band, and does not fade.
  *
  * @param visitsPerHour mean arrivals an hour, zero (none) or more
  * @param visitSeconds mean length of a visit (exponential), positive
  * @param overSeconds mean length of an over (exponential), positive
  * @param pauseSeconds mean pause between overs (exponential), positive
- * @param medianDb median level of a visitor over the end's noise floor in 3 kHz, in dB
+ * @param medianDb median level of a visitor while it talks, over the end's noise floor in 3 kHz when the trial begins,
+ *     in dB
  * @param deviationDb standard deviation of that level from visitor to visitor, in dB (log-normal), zero or more
  * @param bandShare share of the 3 kHz that a visitor covers, from above 0 to 1; where it lies is drawn a visit
  */
