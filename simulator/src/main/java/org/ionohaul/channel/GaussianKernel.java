@@ -8,10 +8,11 @@ package org.ionohaul.channel;
  * 1 / (2 sqrt(2) pi sigma). The sum over the grid of noise times impulse response is then an exactly Gaussian process
  * with autocorrelation exp(-t^2 / (4 s^2)) = exp(-2 pi^2 sigma^2 t^2), the one of ITU-R F.1487.
  *
- * <p>What is not exact, all of it far below what a receiver notices: the grid step is s, which lets the autocorrelation
- * depend on the place in the grid by 2 exp(-pi^2) = 1.0e-4 (the variance does not: the weights are normalised at every
- * place); responses are cut beyond 4 to 5 s, where a point that enters weighs 4e-6; weights between the {@value
- * #PLACES} tabulated places are interpolated linearly, with an error below 1 / (8 * {@value #PLACES}^2) = 8e-6.
+ * <p>What is not exact, all of it far below what a receiver notices: the grid step is s, so sums over the grid ripple by 2
+ * exp(-pi^2) = 1.0e-4 with the place in it; the weights are normalised at every place, which rids the variance of it
+ * and leaves up to 4 exp(-pi^2 - 1/4) = 1.6e-4 in the autocorrelation; responses are cut beyond 4 to 5 s, where a point
+ * that enters weighs 4e-6; weights between the {@value #PLACES} tabulated places are interpolated linearly, with an error
+ * below 1 / (8 * {@value #PLACES}^2) = 8e-6.
  */
 final class GaussianKernel {
     /** How many grid points a value is made of. */

@@ -25,8 +25,11 @@ final class Occupancy {
         this.populations = List.copyOf(populations);
     }
 
-    /** Returns the number of the span that holds an instant, which must be zero or later. */
+    /** Returns the number of the span that holds an instant, zero or later. */
     int spanAt(long atNanos) {
+        if (atNanos < 0) {
+            throw new IllegalArgumentException("atNanos must not be negative: " + atNanos);
+        }
         while (atNanos >= knownNanos) {
             extend();
         }
