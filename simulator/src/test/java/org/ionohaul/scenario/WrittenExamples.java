@@ -45,7 +45,7 @@ final class WrittenExamples {
         }
     }
 
-    private static boolean isRepeated(Group group) {
+    static boolean isRepeated(Group group) {
         return Set.of("level", "transfer", "files", "noise-schedule", "trend", "interference", "path")
                 .contains(group.name());
     }
