@@ -7,6 +7,7 @@ import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.SpreadSplit;
 import org.ionohaul.study.StudyResult;
 
 /** What a study found, for a terminal. */
@@ -46,6 +47,10 @@ public final class TextReport {
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + summary.verdict().sentence(), "  ", WIDTH));
+        int best = summary.ranking().get(0);
+        SpreadSplit.of(result.scenario(), trials.modes().get(best))
+                .map(split -> SpreadWords.sentence(summary.best().mode().title(), split))
+                .ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.add("");
         lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(WIDTH));
         lines.add("");

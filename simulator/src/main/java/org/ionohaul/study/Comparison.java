@@ -1,6 +1,7 @@
 package org.ionohaul.study;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedTimes;
@@ -18,6 +19,10 @@ import org.ionohaul.statistics.Proportion;
  * @param medianLeadSeconds median of how much earlier the first delivers, in seconds, over trials in which at least one
  *     delivers; infinite if mostly just one does
  * @param signPValue chance of so uneven a split if neither came first more often (exact sign test)
+ * @param varianceRatio variance of the difference over the sum of both modes' variances, over trials in which both
+ *     deliver: how much the common sky sharpens the comparison, 1 is not at all; NaN if it can't be told
+ * @param firstFurthestAhead number of the trial in which the first was furthest ahead; empty if it never was
+ * @param secondFurthestAhead number of the trial in which the second was furthest ahead; empty if it never was
  * @param deadlines for each deadline, the trials in which just one of the two kept it
  */
 public record Comparison(
@@ -29,6 +34,9 @@ public record Comparison(
         Estimate firstBeforeShare,
         Estimate medianLeadSeconds,
         double signPValue,
+        double varianceRatio,
+        OptionalInt firstFurthestAhead,
+        OptionalInt secondFurthestAhead,
         List<DiscordantPairs> deadlines) {
     /** Copies the list. */
     public Comparison {
@@ -43,7 +51,9 @@ public record Comparison(
      * @param deadlinesSeconds deadlines, in seconds after pressing send
      */
     public static Comparison of(ModeTrials first, ModeTrials second, List<Double> deadlinesSeconds) {
-        PairedTimes times = PairedTimes.of(first.completionSeconds(), second.completionSeconds());
+        double[] firstSeconds = first.completionSeconds();
+        double[] secondSeconds = second.completionSeconds();
+        PairedTimes times = PairedTimes.of(firstSeconds, secondSeconds);
         return new Comparison(
                 first.mode().name(),
                 second.mode().name(),
@@ -53,6 +63,9 @@ public record Comparison(
                 times.firstBefore().wilson(ModeSummary.CONFIDENCE),
                 times.lead(0.5, ModeSummary.CONFIDENCE),
                 times.signs().exactPValue(),
+                times.varianceRatio(),
+                times.furthestAhead(),
+                PairedTimes.of(secondSeconds, firstSeconds).furthestAhead(),
                 deadlinesSeconds.stream().map(times::deadlineKeptByOne).toList());
     }
 }

@@ -2,6 +2,7 @@ package org.ionohaul.statistics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
@@ -69,6 +70,22 @@ final class PairedTimesTest {
     void aDeadlineIsComparedOverThePairsThatDisagree() {
         PairedTimes times = PairedTimes.of(new double[] {10, 11, 30, 9}, new double[] {20, 10, 9, NEVER});
         assertEquals(new DiscordantPairs(2, 1), times.deadlineKeptByOne(15));
+    }
+
+    /** Differences 1, 1, 1, 5: variance 4; times 1, 2, 3, 4 and 2, 3, 4, 9: variances 5/3 and 29/3. By hand. */
+    @Test
+    void commonConditionsSharpenAComparison() {
+        PairedTimes times = PairedTimes.of(new double[] {1, 2, 3, 4, NEVER}, new double[] {2, 3, 4, 9, 5});
+        assertEquals(4 / (5 / 3.0 + 29 / 3.0), times.varianceRatio(), 1e-12);
+    }
+
+    @Test
+    void furthestAheadIsWhereTheOtherNeverCame() {
+        double[] first = {1, 2, NEVER, 3};
+        double[] second = {9, NEVER, 1, 2};
+        assertEquals(1, PairedTimes.of(first, second).furthestAhead().orElseThrow());
+        assertEquals(2, PairedTimes.of(second, first).furthestAhead().orElseThrow());
+        assertTrue(PairedTimes.of(first, first).furthestAhead().isEmpty());
     }
 
     @Test
