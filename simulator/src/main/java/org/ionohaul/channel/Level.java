@@ -15,6 +15,7 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  */
 final class Level {
     private static final double STEPS_PER_TIME_CONSTANT = 64;
+    private static final double UNCHANGING_SECONDS = 1e6;
 
     private final Schedule scheduleDb;
     private final double deviationDb;
@@ -22,7 +23,7 @@ final class Level {
     private final double pointsPerNano;
     private final ZigguratSampler.NormalizedGaussian normal;
     private double slowDb;
-    private double[] ratios = new double[256];
+    private double[] ratios = new double[2];
     private int known;
 
     /**
@@ -33,7 +34,7 @@ final class Level {
     Level(Schedule scheduleDb, SlowVariation variation, UniformRandomProvider chance) {
         this.scheduleDb = scheduleDb;
         this.deviationDb = variation.deviationDb();
-        this.stepSeconds = deviationDb > 0 ? variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT : 1;
+        this.stepSeconds = stepSeconds(scheduleDb, variation);
         this.pointsPerNano = 1e-9 / stepSeconds;
         this.normal = ZigguratSampler.NormalizedGaussian.of(chance);
         this.slowDb = deviationDb * normal.sample();
@@ -48,6 +49,13 @@ final class Level {
         }
         double share = instant - point;
         return ratios[point] + share * (ratios[point + 1] - ratios[point]);
+    }
+
+    private static double stepSeconds(Schedule scheduleDb, SlowVariation variation) {
+        if (variation.deviationDb() > 0) {
+            return variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT;
+        }
+        return scheduleDb.points().isEmpty() ? UNCHANGING_SECONDS : 1;
     }
 
     private void learnUpTo(int point) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
 
@@ -156,6 +157,30 @@ final class SkyTest {
         StatisticalCheck.ofMean("share of slots with an impulse", hits, 0.05).verify();
         StatisticalCheck.ofMean("pairs of impulses in neighbouring slots", pairs, 0.0025)
                 .verify();
+    }
+
+    @Test
+    void eachEndHasItsOwnImpulsesAndEachPopulationItsOwnStations() {
+        Interference visitors = new Interference(60, 60, 5, 5, 0, 5, 0.5);
+        EndConditions alike =
+                new EndConditions(10, Schedule.NONE, new ImpulsiveNoise(0.2, 20, 0.02), List.of(visitors, visitors));
+        Sky sky = sky(FLAT, alike, alike);
+        double[] both = new double[50_000];
+        for (int slot = 0; slot < both.length; slot++) {
+            long atNanos = slot * SECOND / 50 + SECOND / 100;
+            boolean isNear = sky.noise(End.NEAR).noise(atNanos) > 1;
+            boolean isFar = sky.noise(End.FAR).noise(atNanos) > 1;
+            both[slot] = isNear && isFar ? 1 : 0;
+        }
+        StatisticalCheck.ofMean("impulses at both ends at once", both, 0.04).verify();
+        List<Over> near = sky.noise(End.NEAR).occupancy().before(3600 * SECOND);
+        List<Over> far = sky.noise(End.FAR).occupancy().before(3600 * SECOND);
+        List<Double> powers = Stream.concat(near.stream(), far.stream())
+                .map(Over::power)
+                .distinct()
+                .toList();
+        // About 60 visits an hour of two populations at two ends, each with a level of its own.
+        assertTrue(powers.size() > 180, "levels: " + powers.size());
     }
 
     @Test
