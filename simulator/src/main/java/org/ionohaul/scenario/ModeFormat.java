@@ -35,6 +35,13 @@ final class ModeFormat {
             Kind.choice(Modulation.class),
             "qpsk",
             "What a symbol carries; N-fsk is detected by energy unless it says coherent.");
+    static final Key<Integer> CARRIERS = Key.of(
+                    "carriers",
+                    "carriers",
+                    Kind.count(),
+                    48L,
+                    "Over how many carriers side by side the symbols are spread; 1 for one carrier or one tone at a time.")
+            .otherwise(1L);
     static final Key<Double> SYMBOL_RATE = Key.of(
             "symbol-rate",
             "symbolRateBd",
@@ -274,6 +281,7 @@ final class ModeFormat {
                 name,
                 meaning,
                 MODULATION,
+                CARRIERS,
                 SYMBOL_RATE,
                 KNOWN_SHARE,
                 CODE_RATE,

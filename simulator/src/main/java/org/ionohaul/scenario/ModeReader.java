@@ -59,14 +59,16 @@ final class ModeReader {
     }
 
     private static FrameShape modelled(Section section) {
-        Coding coding = new Coding(section.get(MODULATION), section.get(SYMBOL_RATE), section.get(CODE_RATE));
+        Coding coding = new Coding(
+                section.get(MODULATION), section.get(CARRIERS), section.get(SYMBOL_RATE), section.get(CODE_RATE));
         Receiver receiver = new Receiver(
                 section.get(DELAY_TOLERANCE), section.get(TRACKING), section.get(GAP), section.get(CEILING));
         int payloadBytes = section.get(PAYLOAD);
         int bits = section.find(FRAME_BITS).orElseGet(() -> bitsOfBytes(payloadBytes, section.get(OVERHEAD)));
-        double airtime = section.find(AIRTIME).orElseGet(() -> coding.airtimeSeconds(bits, section.get(KNOWN_SHARE)));
-        return new ModelledFrame(
-                coding, receiver, payloadBytes, bits, section.get(CHECK), airtime, section.get(INTERLEAVER));
+        double interleaver = section.get(INTERLEAVER);
+        double airtime = section.find(AIRTIME)
+                .orElseGet(() -> coding.airtimeSeconds(bits, section.get(KNOWN_SHARE), interleaver));
+        return new ModelledFrame(coding, receiver, payloadBytes, bits, section.get(CHECK), airtime, interleaver);
     }
 
     private static int bitsOfBytes(int payloadBytes, int overheadBytes) {

@@ -7,8 +7,9 @@ import org.ionohaul.channel.Reception;
  * channel that is out of date, and echoes later than the guard interval or equaliser reaches.
  *
  * @param receiver the receiver's traits
+ * @param symbolSeconds length of a symbol, positive
  */
-record Distortion(Receiver receiver) {
+record Distortion(Receiver receiver, double symbolSeconds) {
     /**
      * Distortion of a receiver that renews its estimate once in the reciprocal of the Doppler spread. An estimate that is
      * held for that time and used throughout errs by pi^2 / 12 = 0.82 on average (correlation exp(-(pi spread time)^2 /
@@ -26,14 +27,15 @@ record Distortion(Receiver receiver) {
     }
 
     /**
-     * Of two equal paths the later one is lost, and heard as noise, in proportion to how far it reaches beyond the
-     * tolerance: an assumption of this model, right at both ends (all absorbed; as strong as the signal).
+     * Of two equal paths the later one reaches into the next symbol by as much as it is beyond the tolerance: that share
+     * of it is lost, and heard as noise; all of it if it comes later than a whole symbol.
      */
     private double lateEchoes(double delaySpreadSeconds) {
-        if (delaySpreadSeconds <= receiver.delayToleranceSeconds()) {
+        double beyond = delaySpreadSeconds - receiver.delayToleranceSeconds();
+        if (beyond <= 0) {
             return 0;
         }
-        double lost = 0.5 * (1 - receiver.delayToleranceSeconds() / delaySpreadSeconds);
+        double lost = 0.5 * Math.min(1, beyond / symbolSeconds);
         return lost / (1 - lost);
     }
 }

@@ -11,7 +11,7 @@ import org.ionohaul.channel.Reception;
  * @param distortion what the receiver adds to the noise
  */
 record Hearing(double meanPower, double energyPerSinr, double gap, Distortion distortion) {
-    private static final Receiver IDEAL = new Receiver(99, 0, 0, 900);
+    private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1);
 
     static Hearing of(FrameShape frame, Emission emission) {
         double meanPower = Decibels.toRatio(-emission.crestFactorDb());
@@ -19,10 +19,11 @@ record Hearing(double meanPower, double energyPerSinr, double gap, Distortion di
             double energy =
                     meanPower * Reception.NOISE_BANDWIDTH_HZ / modelled.coding().symbolRateBd();
             Receiver receiver = modelled.receiver();
-            return new Hearing(meanPower, energy, Decibels.toRatio(-receiver.gapDb()), new Distortion(receiver));
+            Distortion distortion = new Distortion(receiver, modelled.coding().symbolSeconds());
+            return new Hearing(meanPower, energy, Decibels.toRatio(-receiver.gapDb()), distortion);
         }
         // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
-        return new Hearing(meanPower, meanPower, 1, new Distortion(IDEAL));
+        return new Hearing(meanPower, meanPower, 1, NO_DISTORTION);
     }
 
     /** Returns the Es/N0 that counts. */

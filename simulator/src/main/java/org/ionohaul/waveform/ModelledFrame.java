@@ -48,7 +48,7 @@ public record ModelledFrame(
         require(overheadBytes >= 0, "overheadBytes must not be negative", overheadBytes);
         require(payloadBytes + overheadBytes > 0, "payloadBytes must not be 0 without overhead", payloadBytes);
         int bits = 8 * (payloadBytes + overheadBytes);
-        double airtime = coding.airtimeSeconds(bits, knownShare);
+        double airtime = coding.airtimeSeconds(bits, knownShare, interleaverSeconds);
         return new ModelledFrame(
                 coding, receiver, payloadBytes, bits, FrameCheck.WHOLE_FRAME, airtime, interleaverSeconds);
     }

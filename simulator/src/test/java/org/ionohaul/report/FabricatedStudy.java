@@ -115,7 +115,7 @@ final class FabricatedStudy {
                 0.1,
                 -3,
                 ModelledFrame.ofBytes(
-                        new Coding(Modulation.QPSK, 100, 0.5), new Receiver(0.002, 0, 1, 30), 0, 50, 4, 0));
+                        Coding.oneByOne(Modulation.QPSK, 100, 0.5), new Receiver(0.002, 0, 1, 30), 0, 50, 4, 0));
         return new Mode(
                 name,
                 title,

@@ -90,7 +90,7 @@ final class ModeReaderTest {
                 .frame();
         assertEquals(30, frame.informationBits());
         assertEquals(0.21, frame.airtimeSeconds());
-        assertEquals(new Coding(Modulation.QPSK, 1390, 2.0 / 3), frame.coding());
+        assertEquals(Coding.oneByOne(Modulation.QPSK, 1390, 2.0 / 3), frame.coding());
         assertEquals(0.0288, frame.receiver().trackingSeconds());
     }
 

@@ -66,7 +66,8 @@ final class InventedStudy {
         BurstShape burst = new BurstShape(
                 1,
                 0,
-                ModelledFrame.ofBytes(new Coding(Modulation.BPSK, 100, 1), new Receiver(0, 0, 0, 100), 0, 10, 2, 0));
+                ModelledFrame.ofBytes(
+                        Coding.oneByOne(Modulation.BPSK, 100, 1), new Receiver(0, 0, 0, 100), 0, 10, 2, 0));
         return new Mode(
                 name,
                 name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1),

@@ -67,8 +67,8 @@ final class LossOnPathTest {
     }
 
     private static Waveform oneByte(double detectionDb) {
-        ModelledFrame frame =
-                ModelledFrame.ofBytes(new Coding(Modulation.FSK2, 3000, 1), new Receiver(1, 0, 0, 900), 0, 1, 0, 0);
+        ModelledFrame frame = ModelledFrame.ofBytes(
+                Coding.oneByOne(Modulation.FSK2, 3000, 1), new Receiver(1, 0, 0, 900), 0, 1, 0, 0);
         return Waveforms.of(new BurstShape(0, detectionDb, frame), EMISSION, Combining.NONE);
     }
 }

@@ -39,13 +39,13 @@ record SerialTone(
 
     /** Appendix C rates, 72 frames of 256 data and 31 known symbols and 72 more known ones to a super-frame of 8.64 s. */
     static SerialTone appendixC(int bitsPerSecond, Modulation modulation) {
-        return new SerialTone(bitsPerSecond, new Coding(modulation, 2400, 0.75), 1.0 / 9, 8.64, 287.0 / 2400, 0);
+        return new SerialTone(bitsPerSecond, Coding.oneByOne(modulation, 2400, 0.75), 1.0 / 9, 8.64, 287.0 / 2400, 0);
     }
 
     /** Rates of the main body, long interleaver: blocks of unknown and known symbols by turns, a code of rate 1/2. */
     static SerialTone mainBody(int bitsPerSecond, Modulation modulation, int repeats, int unknown, int known) {
         double block = unknown + known;
-        Coding coding = new Coding(modulation, 2400, 0.5 / repeats);
+        Coding coding = Coding.oneByOne(modulation, 2400, 0.5 / repeats);
         return new SerialTone(bitsPerSecond, coding, known / block, 4.8, block / 2400, repetitionLossDb(repeats));
     }
 
@@ -56,7 +56,7 @@ record SerialTone(
 
     /** The 75 bps rate: one of four orthogonal sequences of 32 symbols, taken as one of four tones. */
     static SerialTone orthogonal75() {
-        return new SerialTone(75, new Coding(Modulation.FSK4, 75, 0.5), 0, 4.8, 32.0 / 2400, 0);
+        return new SerialTone(75, Coding.oneByOne(Modulation.FSK4, 75, 0.5), 0, 4.8, 32.0 / 2400, 0);
     }
 
     /** Returns how many user bits a second it carries. */

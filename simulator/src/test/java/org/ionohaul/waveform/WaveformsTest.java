@@ -136,14 +136,14 @@ final class WaveformsTest {
     @Test
     void symbolEnergyFollowsSymbolRateCrestFactorAndGap() {
         // 75 Bd in 3 kHz: 16.0206 dB more energy a symbol; 4 dB of crest and 2 dB of gap take 6 of them away.
-        FrameShape slow = heardBy(new Receiver(1, 0, 2, NO_CEILING_DB), new Coding(Modulation.BPSK, 75, 0.5));
+        FrameShape slow = heardBy(new Receiver(1, 0, 2, NO_CEILING_DB), Coding.oneByOne(Modulation.BPSK, 75, 0.5));
         Waveform waveform = Waveforms.of(burst(0, slow), new Emission(500, 4), Combining.CHASE);
         assertEquals(10.0206 - 15, Decibels.of(waveform.evidence(new SteadyReception(-15), 0, 0, 1)), 1e-3);
     }
 
     @Test
     void noSignalIsStrongEnoughToPassTheCeiling() {
-        FrameShape limited = heardBy(new Receiver(1, 0, 0, 20), new Coding(Modulation.QAM64, 3000, 0.75));
+        FrameShape limited = heardBy(new Receiver(1, 0, 0, 20), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
         assertEquals(20, Decibels.of(waveform.evidence(new SteadyReception(80), 0, 0, 1)), 1e-3);
         assertEquals(20 - 3.0103, Decibels.of(waveform.evidence(new SteadyReception(20), 0, 0, 1)), 1e-3);
@@ -153,20 +153,26 @@ final class WaveformsTest {
     @CsvSource({"0, 0.1, 40", "1, 0.1, 24.9", "2, 0.05, 24.9", "5, 0.1, 11.07", "1, 0, 40"})
     void theFasterThePathAndTheRarerTheLookTheWorseTheReceiverHears(double hz, double seconds, double ceilingDb) {
         // 0.3125 (spread x time)^2 + 1e-4 of the signal is distortion: at 0.1, -24.91 dB; at 0.5, -11.07 dB.
-        FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), new Coding(Modulation.QAM64, 3000, 0.75));
+        FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         Reception moving = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, hz, 0, new ArrayList<>());
         double expected = Math.min(ceilingDb, SATURATED_QAM64_DB);
         assertEquals(expected, Math.min(SATURATED_QAM64_DB, Decibels.of(waveform.evidence(moving, 0, 0, 1))), 0.15);
     }
 
-    @Test
-    void echoesLaterThanTheToleranceAreNoise() {
-        FrameShape guarded = heardBy(new Receiver(2e-3, 0, 0, NO_CEILING_DB), new Coding(Modulation.QPSK, 3000, 0.5));
-        Waveform waveform = Waveforms.of(burst(0, guarded), NARROW, Combining.CHASE);
-        assertEquals(6, Decibels.of(waveform.evidence(delayed(2e-3), 0, 0, 1)), 1e-3);
-        assertTrue(Decibels.of(waveform.evidence(delayed(4e-3), 0, 0, 1)) < 3);
-        assertTrue(Decibels.of(waveform.evidence(delayed(50e-3), 0, 0, 1)) < 0);
+    @ParameterizedTest(name = "{0} carriers, echo {1} ms late: {2} dB")
+    @CsvSource({"1, 2, 30", "1, 2.1, 7.53", "1, 2.3333333, 0", "1, 50, 0", "30, 4, 9.54", "30, 12, 0"})
+    void echoesLaterThanTheToleranceAreNoiseForAsMuchOfASymbolAsTheyReach(
+            int carriers, double delayMillis, double sinrDb) {
+        // Tolerance 2 ms; symbols of 1/3 ms, or of 10 ms on 30 carriers. An echo 0.1 ms beyond covers 0.3 of a short
+        // symbol: 0.15 of all power lost, SINR 0.85/0.15 = 7.53 dB. 2 ms beyond cover 0.2 of a long one:
+        // 0.1 lost, 9.54 dB.
+        FrameShape frame =
+                heardBy(new Receiver(2e-3, 0, 0, NO_CEILING_DB), new Coding(Modulation.QAM64, carriers, 3000, 0.75));
+        Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
+        double expected = Math.min(sinrDb, SATURATED_QAM64_DB);
+        double heard = Decibels.of(waveform.evidence(delayed(delayMillis / 1000), 0, 0, 1));
+        assertEquals(expected, Math.min(SATURATED_QAM64_DB, heard), 0.02);
     }
 
     /** Mean bit error rates over Rayleigh fading (Proakis), through the whole path: one bit cannot be sent, a byte can. */
@@ -222,7 +228,7 @@ final class WaveformsTest {
         // At a bit error rate of 1e-2 a block of 21 elements is hurt with probability 1 - 0.99^21 = 0.19027; of the 21
         // pairs of errors in a character 4 x 3 = 12 leave the ratio as it was.
         double ber = 0.01;
-        Coding tones = new Coding(Modulation.FSK2, 100, 1);
+        Coding tones = Coding.oneByOne(Modulation.FSK2, 100, 1);
         ModelledFrame block =
                 new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 3, 21, FrameCheck.FOUR_OF_SEVEN, 0.21, 0);
         Waveform waveform = Waveforms.of(burst(0, block), NARROW, Combining.NONE);
@@ -311,7 +317,7 @@ final class WaveformsTest {
 
     @Test
     void aNeedBeyondTheCeilingIsInfinite() {
-        FrameShape limited = heardBy(new Receiver(1, 0, 0, 10), new Coding(Modulation.QAM64, 3000, 0.75));
+        FrameShape limited = heardBy(new Receiver(1, 0, 0, 10), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.NONE);
         assertEquals(Double.POSITIVE_INFINITY, SteadyNeed.snrDb(waveform, 0.5));
         assertThrows(IllegalArgumentException.class, () -> SteadyNeed.snrDb(waveform, Double.NaN));
@@ -374,8 +380,7 @@ final class WaveformsTest {
     }
 
     private static Reception delayed(double seconds) {
-        return new ScriptedReception(
-                1, (at, band) -> Decibels.toRatio(6), Long.MAX_VALUE, 0, seconds, new ArrayList<>());
+        return new ScriptedReception(1, (at, band) -> 1e8, Long.MAX_VALUE, 0, seconds, new ArrayList<>());
     }
 
     private static BurstShape burst(double preambleSeconds, FrameShape frame) {
@@ -385,7 +390,7 @@ final class WaveformsTest {
     private static FrameShape coded(
             Modulation modulation, double codeRate, double symbolRateBd, double knownShare, double interleaverSeconds) {
         return ModelledFrame.ofBytes(
-                new Coding(modulation, symbolRateBd, codeRate),
+                Coding.oneByOne(modulation, symbolRateBd, codeRate),
                 new Receiver(1, 0, 0, NO_CEILING_DB),
                 knownShare,
                 100,
@@ -395,7 +400,7 @@ final class WaveformsTest {
 
     private static FrameShape uncoded(Modulation modulation, double symbolRateBd, int bytes) {
         return ModelledFrame.ofBytes(
-                new Coding(modulation, symbolRateBd, 1), new Receiver(1, 0, 0, NO_CEILING_DB), 0, bytes, 0, 0);
+                Coding.oneByOne(modulation, symbolRateBd, 1), new Receiver(1, 0, 0, NO_CEILING_DB), 0, bytes, 0, 0);
     }
 
     private static FrameShape heardBy(Receiver receiver, Coding coding) {

@@ -1,0 +1,145 @@
+package org.ionohaul.trial;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.ionohaul.link.ArqScheme;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.ModelledFrame;
+import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.Waveforms;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Modes from open standards against the standards' own arithmetic. */
+final class StandardModesTest {
+    private static final Path MODES = Path.of("..", "scenarios", "modes");
+
+    @Test
+    void directPrintingCarriesThreeCharactersIn450Milliseconds() throws ScenarioProblems {
+        // ITU-R M.625: 210 ms of block, 70 ms of control signal, 170 ms for both turnarounds: 6.6667 characters a
+        // second.
+        Mode mode = mode("m625-arq");
+        long block = level(mode, 1).burstNanos(1);
+        long control = waveform(mode, mode.acknowledgement()).burstNanos(1);
+        assertEquals(210_000_000, block);
+        assertEquals(70_000_000, control);
+        double relaySeconds = 0.015;
+        double cycleSeconds = (block + control) * 1e-9 + 2 * (mode.processingSeconds() + relaySeconds);
+        assertEquals(0.45, cycleSeconds, 1e-9);
+        assertEquals(20.0 / 3, level(mode, 1).payloadBytes() / cycleSeconds, 1e-6);
+        assertEquals(32, mode.arq().silencesToLost());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ax25-go-back-n, GO_BACK_N, 7", "ax25-selective-reject, SELECTIVE_REPEAT, 32"})
+    void packetFramesHaveTheBitsOfTheSpecification(String name, ArqScheme scheme, int window) throws ScenarioProblems {
+        // AX.25 v2.2: an I frame of 256 octets without repeaters has 2208 bits, 7.3600 s at 300 Bd; one stuffed bit in
+        // 62
+        // between the flags makes 7.4778 s. An S frame has 152 bits, 154.19 stuffed. k as in 6.3.2.
+        Mode mode = mode(name);
+        ModelledFrame information = frame(mode.levels().get(0));
+        assertEquals(2208, information.informationBits());
+        assertEquals(7.3600, information.coding().airtimeSeconds(2208, 0, 0), 1e-12);
+        assertEquals((16 + 2192 * 63.0 / 62) / 300, information.airtimeSeconds(), 1e-4);
+        ModelledFrame supervisory = frame(mode.acknowledgement());
+        assertEquals(152, supervisory.informationBits());
+        assertEquals((16 + 136 * 63.0 / 62) / 300, supervisory.airtimeSeconds(), 1e-4);
+        assertEquals(scheme, mode.arq().scheme());
+        assertEquals(window, mode.arq().windowFrames());
+        // T1, from the last bit sent, is at least twice the longest frame and its answer (6.7.1.1).
+        double t1 = mode.arq().marginNanos() * 1e-9
+                + waveform(mode, mode.acknowledgement()).burstNanos(1) * 1e-9;
+        assertTrue(t1 >= 2 * (information.airtimeSeconds() + supervisory.airtimeSeconds()));
+    }
+
+    @ParameterizedTest(name = "level {0}: {1} bps")
+    @CsvSource({
+        "1, 75",
+        "2, 150",
+        "3, 300",
+        "4, 600",
+        "5, 1200",
+        "6, 2400",
+        "7, 3200",
+        "8, 4800",
+        "9, 6400",
+        "10, 8000",
+        "11, 9600"
+    })
+    void serialToneRatesAreExact(int level, int bitsPerSecond) throws ScenarioProblems {
+        // MIL-STD-188-110: symbol rate x unknown share x bits a symbol x code rate; Appendix C comes to 1600 x bits.
+        ModelledFrame frame = frame(mode("serial-tone-arq").levels().get(level - 1));
+        assertEquals(bitsPerSecond, frame.informationBits() / frame.airtimeSeconds(), 1e-6);
+        assertEquals(8 * (200 + 15 + 4), frame.informationBits());
+    }
+
+    @Test
+    void serialToneOversFillWholeInterleaversAndKeepTheWindow() throws ScenarioProblems {
+        Mode mode = mode("serial-tone-arq");
+        assertEquals(128, mode.arq().windowFrames());
+        assertEquals(255 * 500_000_000L, mode.arq().longestOverNanos());
+        // 2400 bps: 128 frames of 1752 bits last 93.44 s: 20 interleavers of 4.8 s after a preamble of 4.8 s.
+        assertEquals(21 * 4_800_000_000L, level(mode, 6).burstNanos(128));
+    }
+
+    @Test
+    void burstsLastAsLongAsTheStandardSays() throws ScenarioProblems {
+        // STANAG 4538: symbols over 2400 Bd; BW0 1472, BW1 3136, BW2 1536 + 960 n, BW3 896 + 32 n, BW4 1536.
+        Mode high = mode("burst-high-rate");
+        Mode low = mode("burst-low-latency");
+        assertSymbols(1472, waveform(high, high.call()).burstNanos(1));
+        assertSymbols(1472, waveform(low, low.call()).burstNanos(1));
+        assertSymbols(3136, waveform(high, high.acknowledgement()).burstNanos(1));
+        assertSymbols(3136, waveform(low, low.control()).burstNanos(1));
+        for (int packets : new int[] {3, 6, 12, 24}) {
+            assertSymbols(1536 + 960 * packets, level(high, 1).burstNanos(packets));
+        }
+        assertSymbols(896 + 32 * 128, level(low, 1).burstNanos(1));
+        assertSymbols(1536, waveform(low, low.acknowledgement()).burstNanos(1));
+        assertEquals(8 * 128 + 25, frame(low.levels().get(0)).informationBits());
+    }
+
+    @ParameterizedTest(name = "{0} packets: at most {1} bps")
+    @CsvSource({"3, 1777", "6, 2573", "12, 3315", "24, 3874"})
+    void highRateLinkWithoutTurnarounds(int packets, int bitsPerSecond) throws ScenarioProblems {
+        Mode mode = mode("burst-high-rate");
+        long nanos = level(mode, 1).burstNanos(packets)
+                + waveform(mode, mode.acknowledgement()).burstNanos(1);
+        assertEquals(bitsPerSecond, 8e9 * 233 * packets / nanos, 0.5);
+    }
+
+    @Test
+    void lowLatencyLinkWithoutTurnarounds() throws ScenarioProblems {
+        Mode mode = mode("burst-low-latency");
+        long nanos = level(mode, 1).burstNanos(1)
+                + waveform(mode, mode.acknowledgement()).burstNanos(1);
+        assertEquals(376, 8e9 * 128 / nanos, 0.5);
+    }
+
+    private static void assertSymbols(int symbols, long nanos) {
+        assertEquals(symbols / 2400.0, nanos * 1e-9, 3e-9);
+    }
+
+    private static Mode mode(String name) throws ScenarioProblems {
+        return ScenarioReader.readMode(MODES.resolve(name + ".toml"));
+    }
+
+    private static Waveform level(Mode mode, int level) {
+        return waveform(mode, mode.levels().get(level - 1));
+    }
+
+    private static Waveform waveform(Mode mode, BurstShape burst) {
+        return Waveforms.of(burst, mode.emission(), Combining.NONE);
+    }
+
+    private static ModelledFrame frame(BurstShape burst) {
+        return (ModelledFrame) burst.frame();
+    }
+}
