@@ -32,6 +32,11 @@ final class ScenarioChoice {
         return ScenarioReader.read(file, all);
     }
 
+    /** Returns what the command line says instead of the scenario file, by key. */
+    Map<String, String> changes() {
+        return Map.copyOf(changes);
+    }
+
     /** Returns the scenario's file. */
     Path file() {
         return file;

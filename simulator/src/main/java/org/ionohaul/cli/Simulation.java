@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
 import org.ionohaul.study.TrialSource;
@@ -15,6 +16,8 @@ import picocli.CommandLine.Spec;
 
 /** How much to simulate, and the doing of it. */
 final class Simulation {
+    private static final int MOST_TRIALS = 100_000;
+
     private final Function<Scenario, TrialSource> trialsOf;
     private final Interruption interruption;
 
@@ -52,12 +55,27 @@ final class Simulation {
 
     /** Runs the scenario's trials, as many as are done when an interruption comes. */
     StudyResult run(Scenario scenario, String task) {
+        return during(task, scenario, StudyRunner::run);
+    }
+
+    /** Runs the trials that an interrupted study of the scenario still lacks. */
+    StudyResult resume(Scenario scenario, StudyResult interrupted, String task) {
+        return during(task, scenario, runner -> runner.resume(interrupted));
+    }
+
+    /** Runs as many trials as the goal needs, but no more than the command line says or a hundred thousand. */
+    StudyResult runUntil(Scenario scenario, PrecisionGoal goal, String task) {
+        return during(task, scenario, runner -> runner.runUntil(goal, trials.orElse(MOST_TRIALS)));
+    }
+
+    private StudyResult during(String task, Scenario scenario, Function<StudyRunner, StudyResult> work) {
         if (threads < 1) {
             throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
         }
         return TrialProgress.during(
                 task,
                 scenario.trials(),
-                progress -> new StudyRunner(scenario, trialsOf.apply(scenario), threads, progress, interruption).run());
+                progress -> work.apply(
+                        new StudyRunner(scenario, trialsOf.apply(scenario), threads, progress, interruption)));
     }
 }

@@ -3,10 +3,13 @@ package org.ionohaul.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ionohaul.report.CheckpointFile;
 import org.ionohaul.report.Findings;
 import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ReportHtml;
@@ -16,6 +19,7 @@ import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
@@ -24,6 +28,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Runs a study and shows and writes what it finds. */
@@ -68,6 +73,22 @@ final class StudyCommand implements Callable<Integer> {
             defaultValue = "results")
     private Path out = Path.of("results");
 
+    @Option(
+            names = "--precision",
+            paramLabel = "GOAL",
+            description =
+                    "Simulates until every mode's answer is exact enough, such as \"P(deadline) within 2 points\" or"
+                            + " \"90 %% time within 5 %%\"; at most as many evenings as --trials says, else 100,000.",
+            converter = PrecisionConverter.class)
+    private Optional<PrecisionGoal> precision = Optional.empty();
+
+    @Option(
+            names = "--resume",
+            description =
+                    "Goes on with an interrupted study of the same file, seed and program; the results are the same"
+                            + " as without the interruption.")
+    private boolean isResumed;
+
     StudyCommand(Simulation simulation) {
         this.simulation = simulation;
     }
@@ -78,14 +99,37 @@ final class StudyCommand implements Callable<Integer> {
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         probe(folder);
         Provenance provenance = ScenarioFiles.provenance(choice.file(), scenario);
-        StudyResult result = simulation.run(scenario, "Simulating");
+        String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
+        StudyResult result = run(scenario, folder, fingerprint);
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done; nothing was written.");
             return ExitCode.PARTIAL;
         }
         List<SizeAnswers> sizes = result.isPartial() || sizeTrials == 0 ? List.of() : sizes(scenario);
-        show(new Findings(result, StudySummary.of(result), sizes, provenance), folder);
+        show(new Findings(result, StudySummary.of(result), sizes, provenance), fingerprint, folder);
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
+    }
+
+    private StudyResult run(Scenario scenario, ResultFolder folder, String fingerprint) throws NotWritten {
+        if (isResumed) {
+            return simulation.resume(scenario, interrupted(scenario, folder, fingerprint), "Going on");
+        }
+        return precision.isPresent()
+                ? simulation.runUntil(scenario, precision.get(), "Simulating")
+                : simulation.run(scenario, "Simulating");
+    }
+
+    private StudyResult interrupted(Scenario scenario, ResultFolder folder, String fingerprint) throws NotWritten {
+        try {
+            return CheckpointFile.find(folder, scenario, fingerprint)
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(),
+                            "--resume: in " + folder.path()
+                                    + " there is no interrupted study of this file, these changes, this seed and this"
+                                    + " version of the program; start it anew without --resume."));
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
     }
 
     private static void probe(ResultFolder folder) throws NotWritten {
@@ -106,17 +150,24 @@ final class StudyCommand implements Callable<Integer> {
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Findings findings, ResultFolder folder) throws NotWritten {
+    private void show(Findings findings, String fingerprint, ResultFolder folder) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
         new TextReport(findings).lines().forEach(terminal::println);
         terminal.flush();
         try {
-            folder.write(
+            List<ResultFolder.Entry> entries = new ArrayList<>(
                     List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+            if (findings.result().isPartial()) {
+                entries.add(new CheckpointFile(findings.result(), fingerprint));
+            }
+            folder.write(entries);
         } catch (IOException e) {
             throw new NotWritten(folder.path(), e);
         }
         terminal.println();
         terminal.println("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
+        if (findings.result().isPartial()) {
+            terminal.println("Go on with the same command and --resume.");
+        }
     }
 }

@@ -1,5 +1,8 @@
 package org.ionohaul.study;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
@@ -60,6 +63,49 @@ public final class TrialRow {
         this.linksLost = result.linksLost();
         this.oversSent = result.oversSent();
         this.acknowledgementsLost = result.acknowledgementsLost();
+    }
+
+    private TrialRow(DataInput in) throws IOException {
+        this.trial = in.readLong();
+        this.outcome = Outcome.valueOf(in.readUTF());
+        this.endedNanos = in.readLong();
+        this.deliveredNanos = in.readLong();
+        this.confirmedNanos = in.readLong();
+        this.closedNanos = in.readLong();
+        this.firstByteNanos = in.readLong();
+        this.filesNanos = readLongs(in);
+        this.budgetNanos = readLongs(in);
+        this.levelAirtimeNanos = readLongs(in);
+        this.levelFrames = readInts(in);
+        this.gridMillis = readInts(in);
+        this.bytesHeld = in.readLong();
+        this.linksLost = in.readInt();
+        this.oversSent = in.readInt();
+        this.acknowledgementsLost = in.readInt();
+    }
+
+    /** Writes every field in the order in which they are read again. */
+    void write(DataOutput out) throws IOException {
+        out.writeLong(trial);
+        out.writeUTF(outcome.name());
+        out.writeLong(endedNanos);
+        out.writeLong(deliveredNanos);
+        out.writeLong(confirmedNanos);
+        out.writeLong(closedNanos);
+        out.writeLong(firstByteNanos);
+        writeLongs(out, filesNanos);
+        writeLongs(out, budgetNanos);
+        writeLongs(out, levelAirtimeNanos);
+        writeInts(out, levelFrames);
+        writeInts(out, gridMillis);
+        out.writeLong(bytesHeld);
+        out.writeInt(linksLost);
+        out.writeInt(oversSent);
+        out.writeInt(acknowledgementsLost);
+    }
+
+    static TrialRow read(DataInput in) throws IOException {
+        return new TrialRow(in);
     }
 
     /**
@@ -181,6 +227,36 @@ public final class TrialRow {
 
     private static long held(ProgressCurve progress) {
         return progress.size() == 0 ? 0 : progress.heldBytes(progress.size() - 1);
+    }
+
+    private static long[] readLongs(DataInput in) throws IOException {
+        long[] values = new long[in.readInt()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = in.readLong();
+        }
+        return values;
+    }
+
+    private static int[] readInts(DataInput in) throws IOException {
+        int[] values = new int[in.readInt()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = in.readInt();
+        }
+        return values;
+    }
+
+    private static void writeLongs(DataOutput out, long[] values) throws IOException {
+        out.writeInt(values.length);
+        for (long value : values) {
+            out.writeLong(value);
+        }
+    }
+
+    private static void writeInts(DataOutput out, int[] values) throws IOException {
+        out.writeInt(values.length);
+        for (int value : values) {
+            out.writeInt(value);
+        }
     }
 
     private static OptionalLong optional(long nanos) {

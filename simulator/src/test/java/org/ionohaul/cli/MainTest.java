@@ -1,6 +1,7 @@
 package org.ionohaul.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -191,5 +192,45 @@ final class MainTest {
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--sure", "100 %"));
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--size", "2 MB"));
         assertTrue(err.toString().contains("has no unit"), err::toString);
+    }
+
+    @Test
+    void anInterruptedStudyGoesOnToTheSameBytes() throws IOException {
+        assertEquals(ExitCode.PARTIAL, run(study("--trials", "60", "--size-trials", "0")), err::toString);
+        assertTrue(out.toString().contains("--resume"), out::toString);
+        assertTrue(Files.exists(folder.resolve("river-watch-41/unfinished.rows")));
+        CommandLine anew = Main.commandLine(this::trials, Interruption.never());
+        anew.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        assertEquals(
+                ExitCode.DONE, anew.execute(study("--trials", "60", "--size-trials", "0", "--resume")), err::toString);
+        assertFalse(Files.exists(folder.resolve("river-watch-41/unfinished.rows")));
+        byte[] resumed = Files.readAllBytes(folder.resolve("river-watch-41/trials.csv"));
+        byte[] summary = Files.readAllBytes(folder.resolve("river-watch-41/summary.json"));
+        byte[] report = Files.readAllBytes(folder.resolve("river-watch-41/report.html"));
+        assertEquals(ExitCode.DONE, anew.execute(study("--trials", "60", "--size-trials", "0")), err::toString);
+        assertArrayEquals(resumed, Files.readAllBytes(folder.resolve("river-watch-41/trials.csv")));
+        assertArrayEquals(summary, Files.readAllBytes(folder.resolve("river-watch-41/summary.json")));
+        assertArrayEquals(report, Files.readAllBytes(folder.resolve("river-watch-41/report.html")));
+    }
+
+    @Test
+    void aStudyOfAnotherSeedOrChangeIsNotResumed() {
+        assertEquals(ExitCode.BAD_INPUT, run(study("--trials", "10", "--resume")));
+        assertEquals(ExitCode.PARTIAL, run(study("--trials", "60", "--size-trials", "0")));
+        assertEquals(ExitCode.BAD_INPUT, run(study("--trials", "60", "--resume", "--set", "near.snr=3 dB")));
+        assertTrue(err.toString().contains("start it anew"), err::toString);
+    }
+
+    @Test
+    void aPreciseStudyStopsWhenItIsExactEnough() {
+        CommandLine patient = Main.commandLine(this::trials, Interruption.never());
+        patient.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        assertEquals(
+                ExitCode.DONE,
+                patient.execute(study("--precision", "P(deadline) within 3 points", "--size-trials", "0")),
+                err::toString);
+        assertTrue(out.toString().contains("400 simulated evenings"), out::toString);
+        assertEquals(ExitCode.BAD_INPUT, patient.execute(study("--precision", "rather good")));
+        assertTrue(err.toString().contains("within 2 points"), err::toString);
     }
 }

@@ -1,0 +1,40 @@
+package org.ionohaul.cli;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ionohaul.study.PrecisionGoal;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads how exact answers must be, such as {@code P(deadline) within 2 points} or {@code 90 % time within 5 %}. */
+final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
+    private static final String NUMBER = "(\\d{1,2}(?:\\.\\d+)?)";
+    private static final Pattern DEADLINES = Pattern.compile("p\\(deadline\\) within " + NUMBER + " points?");
+    private static final Pattern QUANTILE =
+            Pattern.compile("(?:median|" + NUMBER + " ?%) ?(?:time)? ?within " + NUMBER + " ?%");
+
+    @Override
+    public PrecisionGoal convert(String value) {
+        String text = value.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        try {
+            Matcher deadlines = DEADLINES.matcher(text);
+            if (deadlines.matches()) {
+                return new PrecisionGoal.DeadlineChances(share(deadlines.group(1)));
+            }
+            Matcher quantile = QUANTILE.matcher(text);
+            if (quantile.matches()) {
+                return new PrecisionGoal.CompletionQuantile(
+                        quantile.group(1) == null ? 0.5 : share(quantile.group(1)), share(quantile.group(2)));
+            }
+        } catch (IllegalArgumentException e) {
+            throw new TypeConversionException("\"" + value + "\" cannot be reached: " + e.getMessage());
+        }
+        throw new TypeConversionException("\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
+                + " \"median within 5 %\" or \"90 % time within 5 %\"");
+    }
+
+    private static double share(String percent) {
+        return Double.parseDouble(percent) / 100;
+    }
+}
