@@ -21,6 +21,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         subcommands = {
             StudyCommand.class,
             PromiseCommand.class,
+            SkyCommand.class,
             CheckCommand.class,
             TraceCommand.class,
             ModeCommand.class,

@@ -14,6 +14,7 @@ import org.ionohaul.report.Findings;
 import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.ResultFolder;
+import org.ionohaul.report.SkyView;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
@@ -24,6 +25,7 @@ import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
+import org.ionohaul.trial.Trials;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +49,9 @@ import picocli.CommandLine.Spec;
 final class StudyCommand implements Callable<Integer> {
     /** Largest file that the answers on other sizes reach to. */
     private static final long LARGEST_BYTES = 1_000_000;
+
+    /** How much of an evening's sky the report shows at most. */
+    private static final double LONGEST_SKY_SECONDS = 3600;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -106,7 +111,9 @@ final class StudyCommand implements Callable<Integer> {
             return ExitCode.PARTIAL;
         }
         List<SizeAnswers> sizes = result.isPartial() || sizeTrials == 0 ? List.of() : sizes(scenario);
-        show(new Findings(result, StudySummary.of(result), sizes, provenance), fingerprint, folder);
+        SkyView sky = SkyView.of(
+                scenario, 0, new Trials(scenario).sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds()));
+        show(new Findings(result, StudySummary.of(result), sizes, sky, provenance), fingerprint, folder);
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 

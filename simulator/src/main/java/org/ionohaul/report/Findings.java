@@ -11,9 +11,11 @@ import org.ionohaul.study.StudySummary;
  * @param result its trials, at least one
  * @param summary what they come to
  * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
+ * @param sky one of its trials' skies
  * @param provenance where it all comes from
  */
-public record Findings(StudyResult result, StudySummary summary, List<SizeAnswers> sizes, Provenance provenance) {
+public record Findings(
+        StudyResult result, StudySummary summary, List<SizeAnswers> sizes, SkyView sky, Provenance provenance) {
     /** Copies the list. */
     public Findings {
         sizes = List.copyOf(sizes);

@@ -13,6 +13,7 @@ import org.ionohaul.study.StudySummary;
  * @param partial the warning on an interrupted study; empty if it was not
  * @param cases a section a case
  * @param sizes files of other sizes, an entry a direction; may be empty
+ * @param sky one evening's sky
  * @param caution what must be said
  * @param limits what the model leaves out
  * @param method how the numbers were made
@@ -26,6 +27,7 @@ public record ReportPage(
         String partial,
         List<CaseSection> cases,
         List<SizeSection> sizes,
+        SkySection sky,
         String caution,
         List<String> limits,
         List<MethodItem> method,
@@ -56,6 +58,7 @@ public record ReportPage(
                 findings.sizes().stream()
                         .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
+                SkySection.of(findings.sky()),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,
                 MethodItem.all(result),

@@ -8,11 +8,17 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.ionohaul.channel.EndConditions;
+import org.ionohaul.channel.PropagationPath;
+import org.ionohaul.channel.Schedule;
+import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.LadderRules;
 import org.ionohaul.link.StationTimes;
+import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
@@ -53,6 +59,13 @@ final class FabricatedStudy {
     private static final long SECOND = 1_000_000_000L;
     private static final int LEVELS = 3;
 
+    private static final SkyConditions SKY = new SkyConditions(
+            List.of(new PropagationPath(0, 0, 0, 0)),
+            SlowVariation.NONE,
+            Schedule.NONE,
+            EndConditions.quiet(17),
+            EndConditions.quiet(11));
+
     private FabricatedStudy() {}
 
     static StudyResult result() {
@@ -73,7 +86,17 @@ final class FabricatedStudy {
 
     static Findings findings(int trialsDone) {
         StudyResult result = result(trialsDone);
-        return new Findings(result, StudySummary.of(result), SizeAnswers.of(result), provenance());
+        return new Findings(
+                result, StudySummary.of(result), SizeAnswers.of(result), sky(result.scenario()), provenance());
+    }
+
+    /** Returns ten minutes of a sky that does not change: 17 dB at the near end, 11 dB at the far one. */
+    static SkyView sky() {
+        return sky(scenario());
+    }
+
+    private static SkyView sky(Scenario scenario) {
+        return SkyView.of(scenario, 3, new Sky(SKY, new TrialStreams(scenario.seed(), 3)), 600);
     }
 
     static Provenance provenance() {
@@ -101,9 +124,7 @@ final class FabricatedStudy {
                 List.of(mode("quick", "Quick"), mode("tough", "Tough")),
                 station("Weir Cottage"),
                 station("Flood Desk"),
-                draws -> {
-                    throw new UnsupportedOperationException("a made-up study has no sky: " + SkyConditions.class);
-                });
+                draws -> SKY);
     }
 
     private static Station station(String name) {

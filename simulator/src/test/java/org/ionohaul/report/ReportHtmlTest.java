@@ -69,7 +69,7 @@ final class ReportHtmlTest {
     void everyPictureHasATitleForThoseWhoHearIt() throws IOException {
         String page = page(100);
         int pictures = count(page, "<svg");
-        assertEquals(2 * 4 + 2, pictures, "four a case and one a direction");
+        assertEquals(2 * 4 + 2 + 1, pictures, "four a case, one a direction, one sky");
         assertEquals(pictures, count(page, "role=\"img\""));
         assertEquals(pictures, count(page, "</desc>"));
     }

@@ -111,7 +111,7 @@ final class ReportInBrowserTest {
         for (int width : new int[] {320, 390, 768, 1200}) {
             assertTrue(seen.contains(width + " wide, needs " + width + "\n"), seen);
         }
-        assertEquals(4 * (2 * 4 + 2), seen.split("picture\n", -1).length - 1, "widths x pictures");
+        assertEquals(4 * (2 * 4 + 2 + 1), seen.split("picture\n", -1).length - 1, "widths x pictures");
         assertFalse(seen.contains("juts out"), seen);
     }
 

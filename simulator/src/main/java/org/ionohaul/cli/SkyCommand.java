@@ -1,0 +1,102 @@
+package org.ionohaul.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ionohaul.report.ResultFolder;
+import org.ionohaul.report.SkyChart;
+import org.ionohaul.report.SkyCsv;
+import org.ionohaul.report.SkyText;
+import org.ionohaul.report.SkyView;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.trial.Trials;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Shows one trial's sky. */
+@Command(
+        name = "sky",
+        description = {
+            "Shows one evening's sky as a meter at each end would, so that you can see whether the file says what you meant.",
+            "",
+            "Prints a strip of SNR for each end, and how much of the time each speed level has too little. With --out, also"
+                    + " writes sky.csv and the picture sky.svg.",
+            ""
+        },
+        mixinStandardHelpOptions = true)
+final class SkyCommand implements Callable<Integer> {
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private final ScenarioChoice choice = new ScenarioChoice();
+
+    @Option(
+            names = "--trial",
+            paramLabel = "N",
+            description = "Which evening, counted from 0; ${DEFAULT-VALUE} if not given.",
+            defaultValue = "0")
+    private long trial;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of what the file says.")
+    private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--minutes",
+            paramLabel = "M",
+            description = "How long from pressing send; the scenario's horizon if not given.")
+    private Optional<Double> minutes = Optional.empty();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Folder to write; replaced if it is there already.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() throws ScenarioProblems, NotWritten {
+        Scenario scenario =
+                choice.read(seed.map(it -> Map.of("seed", it.toString())).orElse(Map.of()));
+        SkyView view = SkyView.of(scenario, trial(), new Trials(scenario).sky(trial), lengthSeconds(scenario));
+        PrintWriter terminal = spec.commandLine().getOut();
+        new SkyText(view).lines().forEach(terminal::println);
+        if (out.isPresent()) {
+            write(view, new ResultFolder(out.get()));
+            terminal.println();
+            terminal.println("Written to " + out.get() + ": sky.csv, sky.svg");
+        }
+        return ExitCode.DONE;
+    }
+
+    private long trial() {
+        if (trial < 0) {
+            throw new ParameterException(spec.commandLine(), "--trial must not be negative: " + trial);
+        }
+        return trial;
+    }
+
+    private double lengthSeconds(Scenario scenario) {
+        double seconds = minutes.map(it -> SECONDS_PER_MINUTE * it).orElse(scenario.horizonSeconds());
+        if (!(seconds >= 1 && seconds <= 7 * 86400)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--minutes must be from a second to a week: " + seconds / 60);
+        }
+        return seconds;
+    }
+
+    private static void write(SkyView view, ResultFolder folder) throws NotWritten {
+        try {
+            folder.write(List.of(new SkyCsv(view), new SkyChart(view)));
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
+    }
+}
