@@ -15,7 +15,7 @@ import org.ionohaul.session.Cause;
  * understood there, half if not; overs coloured by level. Beside it what was decided and why.
  */
 public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
-    private static final double WIDTH = 900;
+    private static final double WIDTH = 940;
     private static final double TOP = 114;
     private static final double CLOCK = 56;
     private static final double SINR_LEFT = 66;
@@ -87,7 +87,6 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         svg.text(6, 36, Svg.Anchor.START, Palette.INK, story.ending());
         svg.text(SINR_LEFT, 66, Svg.Anchor.START, colour(End.NEAR), "SINR at near");
         svg.text(SINR_LEFT, 80, Svg.Anchor.START, colour(End.FAR), "at far (dashed), dB");
-        svg.text(BUDGET_LEFT + BUDGET_WIDTH / 2, 104, Svg.Anchor.MIDDLE, Palette.FAINT, "time");
         svg.boldText(NEAR, 104, Svg.Anchor.MIDDLE, Palette.INK, "near");
         svg.boldText(FAR, 104, Svg.Anchor.MIDDLE, Palette.INK, "far");
         drawLegend(svg);
