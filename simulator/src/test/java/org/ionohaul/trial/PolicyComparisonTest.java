@@ -17,6 +17,7 @@ import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.LossCurves;
 import org.ionohaul.link.Message;
 import org.ionohaul.link.SpeedPolicy;
 import org.ionohaul.random.TrialStreams;
@@ -41,7 +42,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 final class PolicyComparisonTest {
     private static final Path TABLE = Path.of("..", "results", "reference", "speed-policies.csv");
-    private static final int TRIALS = 150;
+    private static final int TRIALS = 100;
     private static final double SECOND = 1e9;
 
     /** Seven levels of one carrier, frames of about a second, no combining: the policy alone makes the difference. */
@@ -223,9 +224,9 @@ final class PolicyComparisonTest {
         lines.add("sky,policy,median_s,ninety_percent_s,airtime_at_wrong_level,time_over_omniscient,standard_error");
         for (String condition : List.of("mid-latitude quiet", "mid-latitude moderate", "mid-latitude disturbed")) {
             Scenario scenario = scenario(condition);
-            double[] yardstick = run(scenario, scenario.modes().get(0)).seconds;
+            double[] yardstick = run(scenario, scenario.modes().get(0), TRIALS).seconds;
             for (Mode mode : scenario.modes()) {
-                Runs runs = run(scenario, mode);
+                Runs runs = run(scenario, mode, TRIALS);
                 double[] ratios = new double[TRIALS];
                 Arrays.setAll(ratios, at -> Math.log(runs.seconds[at] / yardstick[at]));
                 double mean = Arrays.stream(ratios).average().orElseThrow();
@@ -250,6 +251,82 @@ final class PolicyComparisonTest {
         assertEquals(Files.readAllLines(TABLE), lines);
     }
 
+    @Test
+    void moreSnrNeverHurtsOnAverage() throws IOException, ScenarioProblems {
+        Scenario middling = scenario("mid-latitude disturbed");
+        int compared = 0;
+        for (int modeAt = 0; modeAt < middling.modes().size(); modeAt++) {
+            double[] weaker = new double[0];
+            for (int snrDb = 7; snrDb <= 22; snrDb += 5) {
+                Scenario scenario = read(Map.of("near.snr", snrDb + " dB", "far.snr", snrDb + " dB"));
+                Mode mode = scenario.modes().get(modeAt);
+                double[] stronger = run(scenario, mode, 25).seconds;
+                if (weaker.length > 0) {
+                    assertNotSlower(mode.name() + " at " + snrDb + " dB", weaker, stronger);
+                    compared++;
+                }
+                weaker = stronger;
+            }
+        }
+        assertEquals(3 * LADDERS.size(), compared);
+    }
+
+    private static void assertNotSlower(String name, double[] weaker, double[] stronger) {
+        double[] gains = new double[weaker.length];
+        Arrays.setAll(gains, at -> Math.log(weaker[at] / stronger[at]));
+        double mean = Arrays.stream(gains).average().orElseThrow();
+        assertTrue(mean >= -4 * standardError(gains, mean), name + " is slower by " + -mean);
+    }
+
+    @Test
+    void onASteadyPathMostAirtimeGoesToTheLevelThatTheNeedTableNames() throws IOException, ScenarioProblems {
+        scenario("flat");
+        LossCurves curves = curves(read(Map.of()));
+        for (int level = 2; level < curves.levelCount(); level++) {
+            double meterDb = (curves.needDb(level, 0.2) + curves.needDb(level + 1, 0.2)) / 2;
+            // The crest factor of 3 dB lowers what the meter shows.
+            String snr = String.format(Locale.ROOT, "%.2f dB", meterDb + 3);
+            Scenario scenario = read(Map.of("near.snr", snr, "far.snr", snr, "sky.slow-variation.deviation", "0 dB"));
+            for (String policy : List.of("snr-lookup", "latent-snr", "omniscient", "error-rate")) {
+                assertEquals(level, mostUsedLevel(scenario, policy), policy + " at " + snr);
+            }
+        }
+    }
+
+    private static LossCurves curves(Scenario scenario) {
+        TrialStreams streams = new TrialStreams(scenario.seed(), 0);
+        return new ModeWiring(scenario, scenario.modes().get(0))
+                .parts(
+                        new Trials(scenario).sky(0),
+                        streams,
+                        scenario.transfers().get(0),
+                        Direction.UPLOAD,
+                        SessionTrace.NONE)
+                .link()
+                .curves();
+    }
+
+    private static int mostUsedLevel(Scenario scenario, String policy) {
+        Mode mode = scenario.modes().stream()
+                .filter(it -> it.name().equals(policy))
+                .findFirst()
+                .orElseThrow();
+        SessionResult result =
+                new Trials(scenario).run(scenario.transfers().get(0), Direction.UPLOAD, mode, 0, SessionTrace.NONE);
+        int most = 0;
+        for (int at = 1; at < result.levels().size(); at++) {
+            most = result.levels().get(at).airtimeNanos()
+                            > result.levels().get(most).airtimeNanos()
+                    ? at
+                    : most;
+        }
+        return most + 1;
+    }
+
+    private Scenario read(Map<String, String> changes) throws ScenarioProblems {
+        return ScenarioReader.read(folder.resolve("policies.toml"), changes);
+    }
+
     private Scenario scenario(String condition) throws IOException, ScenarioProblems {
         Path file = folder.resolve("policies.toml");
         String modes = "\"" + String.join("\", \"", LADDERS.keySet()) + "\"";
@@ -257,16 +334,16 @@ final class PolicyComparisonTest {
                 .replace("MODES", "[" + modes + "]")
                 .replace("CONDITION", condition);
         Files.writeString(file, text);
-        return ScenarioReader.read(file);
+        return read(Map.of());
     }
 
-    private static Runs run(Scenario scenario, Mode mode) {
+    private static Runs run(Scenario scenario, Mode mode, int count) {
         ModeWiring wiring = new ModeWiring(scenario, mode);
         Trials trials = new Trials(scenario);
-        double[] seconds = new double[TRIALS];
+        double[] seconds = new double[count];
         long horizonNanos = Nanos.of(scenario.horizonSeconds());
         Overseer overseer = new Overseer();
-        for (int trial = 0; trial < TRIALS; trial++) {
+        for (int trial = 0; trial < count; trial++) {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
             Sky sky = trials.sky(trial);
             SessionParts parts = wiring.parts(sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer);
