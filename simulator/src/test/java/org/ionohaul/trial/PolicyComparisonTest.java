@@ -141,7 +141,7 @@ final class PolicyComparisonTest {
             redial-pause = "10 s"
 
             [ladder]
-            start-level = 3
+            start-level = 4
             """;
 
     private static final String SCENARIO = """
