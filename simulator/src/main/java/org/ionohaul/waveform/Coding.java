@@ -50,6 +50,7 @@ public record Coding(Modulation modulation, int carriers, double symbolRateBd, d
      * @param interleaverSeconds length of the interleaver, zero for none
      */
     public double airtimeSeconds(int informationBits, double knownShare, double interleaverSeconds) {
+        require(informationBits >= 1, "informationBits must be at least 1", informationBits);
         require(knownShare >= 0 && knownShare < 1, "knownShare must be from 0 to below 1", knownShare);
         double symbols = interleaverSeconds > 0 ? exactSymbols(informationBits) : symbolsFor(informationBits);
         return symbols / (symbolRateBd * (1 - knownShare));
