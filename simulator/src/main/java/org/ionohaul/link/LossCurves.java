@@ -2,6 +2,7 @@ package org.ionohaul.link;
 
 import java.util.Arrays;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
 
 /**

@@ -40,6 +40,9 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
         lines.addAll(new TextTable(needs()).lines(WIDTH));
         lines.add("");
         lines.addAll(strips());
+        card.levels().stream()
+                .filter(level -> level.unnoticedErrors() > 0)
+                .forEach(level -> lines.addAll(TextWrap.lines(unnoticed(level), "", WIDTH)));
         lines.add("");
         lines.add("Undisturbed transfers, with all that belongs to them from pressing send");
         lines.addAll(new TextTable(undisturbed()).lines(WIDTH));
@@ -59,6 +62,15 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
                 card.acknowledgementSeconds(),
                 card.callSeconds(),
                 1000 * card.answerSeconds());
+    }
+
+    private static String unnoticed(ModeCard.Level level) {
+        return String.format(
+                Locale.ROOT,
+                "Level %d delivers errors that nobody notices: %.1f in 1000 frames where one in ten is lost on the steady"
+                        + " path.",
+                level.number(),
+                1000 * level.unnoticedErrors());
     }
 
     private Table levels() {

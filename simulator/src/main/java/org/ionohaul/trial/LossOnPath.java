@@ -2,6 +2,7 @@ package org.ionohaul.trial;
 
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.waveform.Waveform;
 
@@ -74,26 +75,37 @@ public final class LossOnPath {
         return STEP_DB * (tooLow + (above - logOdds(loss)) / (above - below));
     }
 
+    /**
+     * Returns the share of frames that are delivered wrong because no check noticed, of all delivered.
+     *
+     * @param snrDb as for {@link #loss(double)}
+     */
+    public double unnoticedErrors(double snrDb) {
+        double signal = Math.pow(10, snrDb / 10);
+        return averaged(signal, waveform::unnoticedErrorProbability) / averaged(signal, waveform::decodingProbability);
+    }
+
     private static double logOdds(double share) {
         double bounded = Math.min(1 - 1e-12, Math.max(1e-12, share));
         return Math.log(bounded / (1 - bounded));
     }
 
     private double atStep(int step) {
-        return losses.computeIfAbsent(step, it -> averaged(Math.pow(10, it * STEP_DB / 10)));
+        return losses.computeIfAbsent(
+                step, it -> 1 - averaged(Math.pow(10, it * STEP_DB / 10), waveform::decodingProbability));
     }
 
-    private double averaged(double signal) {
-        double through = 0;
+    private double averaged(double signal, DoubleUnaryOperator probability) {
+        double sum = 0;
         for (Reception sky : skies.receptions()) {
             Reception raised = new Raised(sky, signal);
             for (int burst = 0; burst < skies.burstsEach(); burst++) {
                 long start = burst * spacingNanos;
-                through += waveform.detectionProbability(raised, start)
-                        * waveform.decodingProbability(waveform.evidence(raised, start, 0, 1));
+                sum += waveform.detectionProbability(raised, start)
+                        * probability.applyAsDouble(waveform.evidence(raised, start, 0, 1));
             }
         }
-        return 1 - through / skies.bursts();
+        return sum / skies.bursts();
     }
 
     /** A reception with a stronger signal. */

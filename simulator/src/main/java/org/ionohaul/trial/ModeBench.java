@@ -88,9 +88,15 @@ public final class ModeBench {
                 frames,
                 waveform.burstNanos(frames) * 1e-9,
                 8e9 * frames * waveform.payloadBytes() / timing.cycleNanos(number, frames),
+                unnoticedErrors(new LossOnPath(waveform, skies.get(0))),
                 IntStream.range(0, PATHS.size())
                         .mapToObj(i -> onPath(PATHS.get(i), new LossOnPath(waveform, skies.get(i))))
                         .toList());
+    }
+
+    private static double unnoticedErrors(LossOnPath steady) {
+        double needDb = steady.needDb(0.1);
+        return Double.isFinite(needDb) ? steady.unnoticedErrors(needDb) : 0;
     }
 
     private ModeCard.OnPath onPath(FadingCondition path, LossOnPath bench) {

@@ -96,6 +96,11 @@ final class BurstWaveform implements Waveform {
     }
 
     @Override
+    public double unnoticedErrorProbability(double evidence) {
+        return frameModel.unnoticedErrorProbability(evidence);
+    }
+
+    @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
         return Decibels.of(meanSinr(reception, startNanos, (double) burstNanos(frames)) * hearing.meanPower());
     }

@@ -20,4 +20,9 @@ interface FrameModel {
 
     /** Returns the probability that the frame is decoded from the evidence. */
     double decodingProbability(double evidence);
+
+    /** Returns the probability that it is taken as decoded and is wrong. */
+    default double unnoticedErrorProbability(double evidence) {
+        return 0;
+    }
 }

@@ -47,6 +47,14 @@ public interface Waveform {
     double decodingProbability(double evidence);
 
     /**
+     * Returns the probability that a frame is taken as decoded from the evidence and yet is wrong: its check noticed
+     * nothing, and it is delivered as if it were right. At most {@link #decodingProbability}; zero where checks are good.
+     */
+    default double unnoticedErrorProbability(double evidence) {
+        return 0;
+    }
+
+    /**
      * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: mean signal power over mean power
      * of noise and interference.
      */

@@ -44,14 +44,12 @@ public final class Waveforms {
     private static FrameModel uncoded(ModelledFrame frame, Combining combining) {
         RatioTable survival = UncodedSurvival.of(frame.coding().modulation());
         int bits = frame.informationBits();
-        DoubleUnaryOperator success = switch (frame.check()) {
-            case WHOLE_FRAME -> esN0 -> Math.exp(bits * survival.at(esN0));
-            case FOUR_OF_SEVEN -> {
-                int characters = ConstantRatioCode.characters(bits);
-                yield esN0 -> Math.pow(ConstantRatioCode.acceptance(-Math.expm1(survival.at(esN0))), characters);
-            }
+        EffectiveSinr wholeFrame =
+                new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), addsCopies(combining));
+        return switch (frame.check()) {
+            case WHOLE_FRAME -> wholeFrame;
+            case FOUR_OF_SEVEN -> new CharacterBlock(wholeFrame, ConstantRatioCode.characters(bits));
         };
-        return new EffectiveSinr(survival, success, addsCopies(combining));
     }
 
     private static boolean addsCopies(Combining combining) {

@@ -9,6 +9,7 @@ import org.ionohaul.channel.Reception;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
 import org.junit.jupiter.api.Test;
 

@@ -237,6 +237,9 @@ final class WaveformsTest {
                 waveform.evidence(new SteadyReception(Decibels.of(ebN0 * 100 / 3000)), 0, 0, 1));
         double character = Math.pow(0.99, 7) + 12 * 1e-4 * Math.pow(0.99, 5);
         assertEquals(Math.pow(character, 3), accepted, 1e-5);
+        double unnoticed = waveform.unnoticedErrorProbability(
+                waveform.evidence(new SteadyReception(Decibels.of(ebN0 * 100 / 3000)), 0, 0, 1));
+        assertEquals(Math.pow(character, 3) - Math.pow(0.99, 21), unnoticed, 1e-6);
         assertEquals(210_000_000, waveform.burstNanos(1));
     }
 
