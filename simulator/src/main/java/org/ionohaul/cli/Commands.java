@@ -25,6 +25,9 @@ final class Commands implements IFactory {
         if (type == PromiseCommand.class) {
             return type.cast(new PromiseCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == VaryCommand.class) {
+            return type.cast(new VaryCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

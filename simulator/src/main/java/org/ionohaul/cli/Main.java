@@ -22,6 +22,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             StudyCommand.class,
             PromiseCommand.class,
             SkyCommand.class,
+            VaryCommand.class,
             CheckCommand.class,
             TraceCommand.class,
             ModeCommand.class,

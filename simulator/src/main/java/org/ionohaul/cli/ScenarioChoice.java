@@ -1,6 +1,7 @@
 package org.ionohaul.cli;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.ionohaul.scenario.Scenario;
@@ -34,7 +35,7 @@ final class ScenarioChoice {
 
     /** Returns what the command line says instead of the scenario file, by key. */
     Map<String, String> changes() {
-        return Map.copyOf(changes);
+        return Collections.unmodifiableMap(changes);
     }
 
     /** Returns the scenario's file. */

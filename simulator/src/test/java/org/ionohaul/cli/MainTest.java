@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.LevelUse;
@@ -80,10 +81,9 @@ final class MainTest {
     }
 
     private String[] study(String... more) {
-        return java.util.stream.Stream.concat(
-                        java.util.stream.Stream.of(
-                                "study", DEMO.toString(), "--out", folder.toString(), "--threads", "1"),
-                        java.util.stream.Stream.of(more))
+        return Stream.concat(
+                        Stream.of("study", DEMO.toString(), "--out", folder.toString(), "--threads", "1"),
+                        Stream.of(more))
                 .toArray(String[]::new);
     }
 
@@ -232,5 +232,41 @@ final class MainTest {
         assertTrue(out.toString().contains("400 simulated evenings"), out::toString);
         assertEquals(ExitCode.BAD_INPUT, patient.execute(study("--precision", "rather good")));
         assertTrue(err.toString().contains("within 2 points"), err::toString);
+    }
+
+    private String[] vary(String... settings) {
+        Stream<String> fixed = Stream.of("vary", DEMO.toString(), "--out", folder.toString(), "--trials", "10");
+        return Stream.concat(fixed, Stream.of(settings).flatMap(it -> Stream.of("--set", it)))
+                .toArray(String[]::new);
+    }
+
+    @Test
+    void oneKeyVariedGivesATableAModeAndAFile() throws IOException {
+        assertEquals(ExitCode.DONE, run(vary("near.snr=6..18 dB : 3")), err::toString);
+        assertTrue(out.toString().contains("Varied: near.snr."), out::toString);
+        assertTrue(out.toString().contains("12 dB"), out::toString);
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80 || line.startsWith("Written"), line));
+        // Three values, two transfers both ways, four modes, and the heads.
+        assertEquals(
+                3 * 2 * 2 * 4 + 1,
+                Files.readAllLines(folder.resolve("river-watch-41-vary/vary.csv"))
+                        .size());
+    }
+
+    @Test
+    void twoKeysVariedGiveAMapOfTheBestMode() {
+        assertEquals(
+                ExitCode.DONE,
+                run(vary("near.snr=6..18 dB : 2", "modes.brisk-comb.arq.window=4..8 : 2")),
+                err::toString);
+        assertTrue(out.toString().contains("near.snr \\ modes.brisk-comb.arq.window"), out::toString);
+    }
+
+    @Test
+    void aVariationThatMakesNoSenseIsBadInput() {
+        assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB")));
+        assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB..9 Hz")));
+        assertEquals(ExitCode.BAD_INPUT, run(vary("near.snrr=6..9 dB")));
+        assertTrue(err.toString().contains("near.snr"), err::toString);
     }
 }
