@@ -2,6 +2,7 @@ package org.ionohaul.scenario;
 
 import static org.ionohaul.scenario.ModeFormat.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.LadderRules;
@@ -22,9 +23,7 @@ final class ModeReader {
     static Mode read(String name, Document document) {
         Section top = document.top(TOP);
         Section waveform = top.partOrEmpty(WAVEFORM);
-        List<BurstShape> levels = top.someParts(LEVEL).stream()
-                .map(level -> burst(level.inheriting(waveform)))
-                .toList();
+        List<BurstShape> levels = levels(top.someParts(LEVEL), waveform);
         Section arq = top.part(ARQ);
         return new Mode(
                 name,
@@ -39,6 +38,25 @@ final class ModeReader {
                 ladder(top.part(LadderFormat.ANY), levels.size()),
                 session(top.part(SESSION)),
                 arq.get(PROCESSING));
+    }
+
+    private static List<BurstShape> levels(List<Section> sections, Section waveform) {
+        List<BurstShape> levels = new ArrayList<>();
+        double slower = 0;
+        for (Section section : sections) {
+            BurstShape level = burst(section.inheriting(waveform));
+            double bytesPerSecond = level.frame().payloadBytes() / level.frame().airtimeSeconds();
+            if (level.frame().payloadBytes() == 0) {
+                section.problem(PAYLOAD, "must be above 0 in a speed level", "");
+            } else if (!(bytesPerSecond > slower)) {
+                section.problem(
+                        "carries no more bytes a second than the level before",
+                        "put the levels in order, the most robust and slowest first");
+            }
+            slower = bytesPerSecond;
+            levels.add(level);
+        }
+        return levels;
     }
 
     private static Emission emission(Section section) {

@@ -21,6 +21,17 @@ public record Problem(String file, int line, int column, String key, String mess
             .thenComparing(Problem::message)
             .thenComparing(Problem::remedy);
 
+    /** Takes out control characters, which a file may hold and a terminal would obey. */
+    public Problem {
+        key = printable(key);
+        message = printable(message);
+        remedy = printable(remedy);
+    }
+
+    private static String printable(String text) {
+        return text.replaceAll("\\p{Cntrl}", "?");
+    }
+
     @Override
     public int compareTo(Problem other) {
         return BY_PLACE.compare(this, other);

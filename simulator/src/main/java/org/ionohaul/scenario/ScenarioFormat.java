@@ -35,7 +35,8 @@ final class ScenarioFormat {
             "modes",
             Kind.list(Kind.text()),
             List.of("fieldpost"),
-            "The modes to compare: names of files in the folder modes beside the scenario, without .toml.");
+            "The modes to compare: files in the folder modes beside the scenario, without .toml; a path from there if"
+                    + " elsewhere.");
 
     static final Key<String> TRANSFER_NAME =
             Key.of("name", "name", Kind.text(), "photo", "Short name of the transfer, unlike the others'.");

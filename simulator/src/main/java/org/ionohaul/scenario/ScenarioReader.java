@@ -1,8 +1,6 @@
 package org.ionohaul.scenario;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,11 +12,9 @@ import org.ionohaul.link.StationTimes;
 /**
  * Reads a scenario file and the mode files it names, and checks everything they say.
  *
- * <p>Mode files lie in the folder {@code modes} beside the scenario file.
+ * <p>Mode files lie in the folder {@code modes} beside the scenario file, or where a path from there leads.
  */
 public final class ScenarioReader {
-    private static final String MODE_PREFIX = "modes.";
-
     private final Set<Problem> problems = new TreeSet<>();
 
     private ScenarioReader() {}
@@ -51,7 +47,7 @@ public final class ScenarioReader {
      */
     public static Mode readMode(Path file) throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader();
-        return reader.orProblems(reader.mode(file, Map.of()));
+        return reader.orProblems(ModeFiles.read(file, Map.of(), reader.problems));
     }
 
     /** Returns the names of the mode files in a folder, in alphabetical order; none if it can't be read. */
@@ -68,15 +64,16 @@ public final class ScenarioReader {
 
     private Scenario scenario(Path file, Map<String, String> overrides) {
         Map<String, String> own = new TreeMap<>(overrides);
-        own.keySet().removeIf(key -> key.startsWith(MODE_PREFIX));
+        own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
         Document document = Document.open(file, own, "", problems);
         Section top = document.top(ScenarioFormat.TOP);
         Section near = top.part(ScenarioFormat.NEAR);
         Section far = top.part(ScenarioFormat.FAR);
         SkyReader reader = new SkyReader(top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.DISTANCE));
         Described<SkyConditions> sky = reader.sky(top.part(ScenarioFormat.SKY), near, far);
-        List<Transfer> transfers = transfers(top);
-        List<Mode> modes = modes(top, TomlFolder.ofModesBeside(file), overrides);
+        List<Transfer> transfers =
+                new TransferReader(top.get(ScenarioFormat.HORIZON)).transfers(top.someParts(ScenarioFormat.TRANSFER));
+        List<Mode> modes = new ModeFiles(TomlFolder.ofModesBeside(file), overrides, problems).namedIn(top);
         Station nearStation = station(near);
         Station farStation = station(far);
         Scenario scenario = top.build(() -> new Scenario(
@@ -95,40 +92,6 @@ public final class ScenarioReader {
         return scenario;
     }
 
-    private static List<Transfer> transfers(Section top) {
-        List<Transfer> transfers = new ArrayList<>();
-        Set<String> names = new HashSet<>();
-        for (Section section : top.someParts(ScenarioFormat.TRANSFER)) {
-            Transfer transfer = transfer(section);
-            if (!names.add(transfer.name())) {
-                section.problem(
-                        ScenarioFormat.TRANSFER_NAME,
-                        "\"" + transfer.name() + "\" is the name of an earlier transfer",
-                        "give each transfer its own name");
-            }
-            transfers.add(transfer);
-        }
-        return transfers;
-    }
-
-    private static Transfer transfer(Section section) {
-        List<PayloadFile> files = section.someParts(ScenarioFormat.FILE).stream()
-                .map(ScenarioReader::payloadFile)
-                .toList();
-        return section.build(() -> new Transfer(
-                section.get(ScenarioFormat.TRANSFER_NAME),
-                files,
-                section.get(ScenarioFormat.DIRECTIONS),
-                section.find(ScenarioFormat.DEADLINES).orElse(List.of())));
-    }
-
-    private static PayloadFile payloadFile(Section section) {
-        return section.build(() -> PayloadFile.compressed(
-                section.get(ScenarioFormat.FILE_NAME),
-                section.get(ScenarioFormat.SIZE),
-                section.get(ScenarioFormat.COMPRESSION)));
-    }
-
     private static Station station(Section end) {
         Section times = end.part(ScenarioFormat.STATION);
         StationTimes stationTimes = times.build(() -> new StationTimes(
@@ -140,54 +103,5 @@ public final class ScenarioReader {
                 end.get(ScenarioFormat.END_NAME),
                 stationTimes,
                 end.find(ScenarioFormat.PATIENCE).orElse(Double.POSITIVE_INFINITY)));
-    }
-
-    private List<Mode> modes(Section top, TomlFolder folder, Map<String, String> overrides) {
-        List<String> names = top.get(ScenarioFormat.MODES);
-        List<Mode> modes = new ArrayList<>();
-        for (int i = 0; i < names.size(); i++) {
-            String name = names.get(i);
-            if (folder.names().contains(name)) {
-                modes.add(mode(folder.file(name), overridesOf(name, overrides)));
-            } else if (top.has(ScenarioFormat.MODES)) {
-                top.problemOfEntry(
-                        ScenarioFormat.MODES,
-                        i,
-                        "there is no mode file " + folder.file(name),
-                        Spelling.advice(name, folder.names()));
-            }
-        }
-        for (String key : overrides.keySet()) {
-            if (key.startsWith(MODE_PREFIX)
-                    && names.stream().noneMatch(name -> key.startsWith(MODE_PREFIX + name + "."))) {
-                problems.add(new Problem(
-                        Document.OVERRIDES,
-                        0,
-                        0,
-                        key,
-                        "is a key of no mode in this scenario",
-                        "modes: " + String.join(", ", names)));
-            }
-        }
-        return modes;
-    }
-
-    private static Map<String, String> overridesOf(String mode, Map<String, String> overrides) {
-        String prefix = MODE_PREFIX + mode + ".";
-        Map<String, String> own = new TreeMap<>();
-        overrides.forEach((key, value) -> {
-            if (key.startsWith(prefix)) {
-                own.put(key.substring(prefix.length()), value);
-            }
-        });
-        return own;
-    }
-
-    private Mode mode(Path file, Map<String, String> overrides) {
-        String name = TomlFolder.nameOf(file);
-        Document document = Document.open(file, overrides, MODE_PREFIX + name + ".", problems);
-        Mode mode = ModeReader.read(name, document);
-        document.refuseUnusedOverrides();
-        return mode;
     }
 }

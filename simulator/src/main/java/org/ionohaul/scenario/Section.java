@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
@@ -17,8 +15,6 @@ import org.tomlj.TomlTable;
 
 /** The keys below one heading of a file while they are being read; see {@link Document} on how problems are handled. */
 final class Section {
-    private static final Pattern LIMIT = Pattern.compile("(\\w+) (.*): [^:]*");
-
     private final Document document;
     private final String path;
     private final TomlTable table;
@@ -240,26 +236,31 @@ final class Section {
             try {
                 return building.get();
             } catch (IllegalArgumentException e) {
-                refuse(String.valueOf(e.getMessage()), e);
+                refuse(e);
             }
         }
     }
 
-    private void refuse(String reason, IllegalArgumentException cause) {
-        Matcher limit = LIMIT.matcher(reason);
-        Optional<Key<?>> guilty = limit.matches() ? keyOf(limit.group(1)) : Optional.empty();
+    private void refuse(IllegalArgumentException refusal) {
+        Complaint complaint = Complaint.of(refusal);
+        Optional<Key<?>> guilty = complaint.keyIn(group).filter(this::isStated);
         if (guilty.isPresent()) {
-            problem(
-                    guilty.get(),
-                    inKeys(limit.group(2)) + ", but is " + Kind.shown(shownValue(guilty.get())),
-                    remedy(guilty.get()));
+            Object value = guilty.map(key -> value(key.name()))
+                    .or(guilty.get()::otherwise)
+                    .orElseThrow();
+            String message = complaint.reasonIn(group) + ", but is " + Kind.shown(value);
+            problem(guilty.get(), message, remedy(guilty.get()));
             replaced.add(guilty.get().name());
         } else if (!isGivenUp()) {
-            problem(inKeys(reason), "");
+            problem(complaint.reasonIn(group), "");
             group.keys().forEach(key -> replaced.add(key.name()));
         } else {
-            throw new IllegalStateException("the examples of [" + path + "] don't go together: " + reason, cause);
+            throw new IllegalStateException("the examples of [" + path + "] don't go together", refusal);
         }
+    }
+
+    private boolean isStated(Key<?> key) {
+        return !replaced.contains(key.name()) && (has(key) || key.otherwise().isPresent());
     }
 
     /** Returns whether no value of the file is used any more, since together they made no sense. */
@@ -271,26 +272,6 @@ final class Section {
         return find(key).filter(Uncertain::isUncertain).isPresent()
                 ? "every value that can be drawn must be possible: narrow the distribution"
                 : "";
-    }
-
-    private Optional<Key<?>> keyOf(String component) {
-        return group.keys().stream()
-                .filter(key -> key.component().equals(component) && !replaced.contains(key.name()))
-                .filter(key -> has(key) || key.otherwise().isPresent())
-                .findFirst();
-    }
-
-    private String inKeys(String reason) {
-        String words = reason;
-        for (Key<?> key : group.keys()) {
-            words = words.replaceAll("\\b" + key.component() + "\\b", Matcher.quoteReplacement(key.name()));
-        }
-        return words;
-    }
-
-    private Object shownValue(Key<?> key) {
-        Object value = value(key.name());
-        return value == null ? key.otherwise().orElse(key.example()) : value;
     }
 
     /** Adds a problem with the value of a key. */

@@ -42,9 +42,13 @@ record TomlFolder(Path path) {
         }
     }
 
-    /** Returns the file of a name. */
+    /**
+     * Returns the file of a name, which may be a path from here.
+     *
+     * @throws java.nio.file.InvalidPathException if it can't be a path
+     */
     Path file(String name) {
-        return path.resolve(name + ENDING);
+        return path.resolve(name + ENDING).normalize();
     }
 
     /** Returns advice for someone who named a file that is not there. */

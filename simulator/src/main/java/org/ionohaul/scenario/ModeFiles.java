@@ -1,0 +1,93 @@
+package org.ionohaul.scenario;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * The mode files that a scenario names, with the values that replace some of theirs.
+ *
+ * @param folder where they lie
+ * @param overrides all values that replace others, by full key
+ * @param problems where problems go
+ */
+record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> problems) {
+    /** What the key of a mode begins with, before the mode's name. */
+    static final String PREFIX = "modes.";
+
+    /** Returns one mode from its file; worthless if that made a problem. */
+    static Mode read(Path file, Map<String, String> overrides, Set<Problem> problems) {
+        String name = TomlFolder.nameOf(file);
+        Document document = Document.open(file, overrides, PREFIX + name + ".", problems);
+        Mode mode = ModeReader.read(name, document);
+        document.refuseUnusedOverrides();
+        return mode;
+    }
+
+    /** Returns the modes that a scenario names; worthless if there was a problem. */
+    List<Mode> namedIn(Section top) {
+        List<Mode> modes = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        List<String> entries = top.get(ScenarioFormat.MODES);
+        for (int i = 0; i < entries.size(); i++) {
+            Optional<Path> file = file(entries.get(i));
+            if (file.isEmpty()) {
+                refuse(
+                        top,
+                        i,
+                        "there is no mode file " + Kind.shown(entries.get(i)) + " in " + folder.path(),
+                        Spelling.advice(entries.get(i), folder.names()));
+            } else if (!names.add(TomlFolder.nameOf(file.get()))) {
+                refuse(top, i, Kind.shown(entries.get(i)) + " is named twice", "");
+            } else {
+                modes.add(read(file.get(), overridesOf(TomlFolder.nameOf(file.get())), problems));
+            }
+        }
+        refuseOverridesOfOthers(names);
+        return modes;
+    }
+
+    /** Adds a problem unless the list of modes is just the stand-in for one that can't be read. */
+    private static void refuse(Section top, int index, String message, String remedy) {
+        if (top.has(ScenarioFormat.MODES)) {
+            top.problemOfEntry(ScenarioFormat.MODES, index, message, remedy);
+        }
+    }
+
+    private Optional<Path> file(String entry) {
+        try {
+            return Optional.of(folder.file(entry)).filter(Files::exists);
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Map<String, String> overridesOf(String mode) {
+        String prefix = PREFIX + mode + ".";
+        Map<String, String> own = new TreeMap<>();
+        overrides.forEach((key, value) -> {
+            if (key.startsWith(prefix)) {
+                own.put(key.substring(prefix.length()), value);
+            }
+        });
+        return own;
+    }
+
+    private void refuseOverridesOfOthers(Set<String> modes) {
+        for (String key : overrides.keySet()) {
+            if (key.startsWith(PREFIX) && modes.stream().noneMatch(mode -> key.startsWith(PREFIX + mode + "."))) {
+                String remedy = "modes: " + String.join(", ", new TreeSet<>(modes));
+                problems.add(
+                        new Problem(Document.OVERRIDES, 0, 0, key, "is a key of no mode in this scenario", remedy));
+            }
+        }
+    }
+}
