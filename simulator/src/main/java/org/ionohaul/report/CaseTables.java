@@ -2,7 +2,9 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -151,7 +153,9 @@ final class CaseTables {
                         new Cell("first sooner", "evenings"),
                         new Cell("second sooner", "evenings"),
                         new Cell("neither", "gets through"),
-                        new Cell("typical lead", "of the first")),
+                        new Cell("typical lead", "of the first"),
+                        new Cell("furthest apart", "evening, first ahead or behind"),
+                        new Cell("worth", "of an evening, if skies were not the same")),
                 summary.comparisons().stream()
                         .map(it -> comparisonRow(it, titles))
                         .toList());
@@ -165,7 +169,19 @@ final class CaseTables {
                 Cells.chance(pair.firstBeforeShare()),
                 Cell.of(OddsText.percent(pair.secondBefore().share())),
                 Cell.of(OddsText.percent(pair.neither().share())),
-                lead(pair.medianLeadSeconds()));
+                lead(pair.medianLeadSeconds()),
+                new Cell(evening(pair.firstFurthestAhead()), evening(pair.secondFurthestAhead())),
+                Cell.of(worth(pair.varianceRatio())));
+    }
+
+    private static String evening(OptionalInt trial) {
+        return trial.isPresent() ? "no. " + trial.getAsInt() : "none";
+    }
+
+    private static String worth(double varianceRatio) {
+        return Double.isFinite(varianceRatio) && varianceRatio > 0
+                ? String.format(Locale.ROOT, "%.1f evenings", 1 / varianceRatio)
+                : "open";
     }
 
     private static Cell lead(Estimate lead) {

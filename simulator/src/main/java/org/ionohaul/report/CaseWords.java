@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ionohaul.channel.End;
 import org.ionohaul.scenario.PayloadFile;
@@ -112,6 +113,26 @@ final class CaseWords {
 
     private static double share(ModeSummary mode, int deadline) {
         return mode.deadlines().get(deadline).chance().value();
+    }
+
+    /** Returns how the best mode fares against the next under the same sky; empty if there is no next. */
+    static Optional<String> pair(CaseSummary summary) {
+        return summary.comparisons().stream().findFirst().map(pair -> {
+            String share = OddsText.odds(pair.firstBeforeShare().value());
+            String next = summary.modes().get(summary.ranking().get(1)).mode().title();
+            return "Under the same sky " + summary.best().mode().title() + " is through before " + next + " on " + share
+                    + " evenings ("
+                    + OddsText.percentRange(
+                            pair.firstBeforeShare().low(),
+                            pair.firstBeforeShare().high())
+                    + " with 95 % confidence)"
+                    + (Double.isFinite(pair.medianLeadSeconds().value())
+                            ? ", on the median one by "
+                                    + TimeText.clock(
+                                            Math.abs(pair.medianLeadSeconds().value()))
+                                    + (pair.medianLeadSeconds().value() < 0 ? " later." : ".")
+                            : ".");
+        });
     }
 
     static String outcome(Outcome outcome) {

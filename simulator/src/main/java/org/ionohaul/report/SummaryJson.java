@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
@@ -209,7 +210,18 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         JsonValues.writeEstimate(json, "first_before_share", pair.firstBeforeShare());
         JsonValues.writeEstimate(json, "median_lead_s", pair.medianLeadSeconds());
         json.writeNumberField("sign_test_p", pair.signPValue());
+        JsonValues.writeFinite(json, "variance_ratio", pair.varianceRatio());
+        writeTrial(json, "first_furthest_ahead_trial", pair.firstFurthestAhead());
+        writeTrial(json, "second_furthest_ahead_trial", pair.secondFurthestAhead());
         json.writeEndObject();
+    }
+
+    private static void writeTrial(JsonGenerator json, String name, OptionalInt trial) throws IOException {
+        if (trial.isPresent()) {
+            json.writeNumberField(name, trial.getAsInt());
+        } else {
+            json.writeNullField(name);
+        }
     }
 
     private static void writeCount(JsonGenerator json, String name, Proportion count) throws IOException {

@@ -47,6 +47,7 @@ public final class TextReport {
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + summary.verdict().sentence(), "  ", WIDTH));
+        CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         int best = summary.ranking().get(0);
         SpreadSplit.of(result.scenario(), trials.modes().get(best))
                 .map(split -> SpreadWords.sentence(summary.best().mode().title(), split))
