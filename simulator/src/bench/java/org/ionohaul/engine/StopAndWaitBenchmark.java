@@ -24,7 +24,8 @@ import umontreal.ssj.simevents.eventlist.EventList;
  * The same stop-and-wait loop on this engine and on SSJ 3.3.2, a general-purpose simulation library, each in the form its
  * guide recommends: a frame takes 1 s to arrive and is lost with probability 0.2, its acknowledgement takes 0.1 s and is
  * lost with probability 0.1, the sender repeats after 1.5 s of silence. A score is the time of one frame sent: an
- * arrival, a timer started, and mostly an acknowledgement and a timer stopped.
+ * arrival, a timer started, and mostly an acknowledgement and a timer stopped; without the timer where the name says
+ * bare: a loss then leads to the repetition directly.
  *
  * <p>Both draw from the same kind of generator, so the ratio of the scores in one run compares the engines.
  */
@@ -46,28 +47,49 @@ public class StopAndWaitBenchmark {
     @Benchmark
     @OperationsPerInvocation(FRAMES)
     public long ionohaul() {
-        return new OurLoop().run();
+        return new OurLoop(true).run();
+    }
+
+    /** This engine, without the timer. */
+    @Benchmark
+    @OperationsPerInvocation(FRAMES)
+    public long ionohaulBare() {
+        return new OurLoop(false).run();
     }
 
     /** SSJ with its default event list, a splay tree. */
     @Benchmark
     @OperationsPerInvocation(FRAMES)
     public double ssjSplayTree() {
-        return new SsjLoop(new Simulator()).run();
+        return new SsjLoop(new Simulator(), true).run();
+    }
+
+    /** SSJ with its default event list, without the timer. */
+    @Benchmark
+    @OperationsPerInvocation(FRAMES)
+    public double ssjSplayTreeBare() {
+        return new SsjLoop(new Simulator(), false).run();
     }
 
     /** SSJ with a doubly linked list, its fastest for few events. */
     @Benchmark
     @OperationsPerInvocation(FRAMES)
     public double ssjLinkedList() {
-        return new SsjLoop(withList(new DoublyLinked())).run();
+        return new SsjLoop(withList(new DoublyLinked()), true).run();
+    }
+
+    /** SSJ with a doubly linked list, without the timer. */
+    @Benchmark
+    @OperationsPerInvocation(FRAMES)
+    public double ssjLinkedListBare() {
+        return new SsjLoop(withList(new DoublyLinked()), false).run();
     }
 
     /** SSJ with a binary tree. */
     @Benchmark
     @OperationsPerInvocation(FRAMES)
     public double ssjBinaryTree() {
-        return new SsjLoop(withList(new BinaryTree())).run();
+        return new SsjLoop(withList(new BinaryTree()), true).run();
     }
 
     private static Simulator withList(EventList list) {
@@ -81,7 +103,12 @@ public class StopAndWaitBenchmark {
         private final Timer silence = engine.timer(this::send);
         private final Action arrival = this::onFrame;
         private final Action answer = this::onAcknowledgement;
+        private final boolean hasTimer;
         private int sent;
+
+        OurLoop(boolean hasTimer) {
+            this.hasTimer = hasTimer;
+        }
 
         long run() {
             send();
@@ -92,19 +119,25 @@ public class StopAndWaitBenchmark {
         private void send() {
             if (sent++ < FRAMES) {
                 engine.schedule(SECOND, arrival);
-                silence.start(3 * SECOND / 2);
+                if (hasTimer) {
+                    silence.start(3 * SECOND / 2);
+                }
             }
         }
 
         private void onFrame() {
             if (random.nextDouble() >= FRAME_LOSS) {
                 engine.schedule(SECOND / 10, answer);
+            } else if (!hasTimer) {
+                send();
             }
         }
 
         private void onAcknowledgement() {
             if (random.nextDouble() >= ACKNOWLEDGEMENT_LOSS) {
                 silence.stop();
+                send();
+            } else if (!hasTimer) {
                 send();
             }
         }
@@ -115,10 +148,12 @@ public class StopAndWaitBenchmark {
         private final Event arrival;
         private final Event answer;
         private final Event silence;
+        private final boolean hasTimer;
         private int sent;
 
-        SsjLoop(Simulator simulator) {
+        SsjLoop(Simulator simulator, boolean hasTimer) {
             this.simulator = simulator;
+            this.hasTimer = hasTimer;
             arrival = new Step(simulator, this::onFrame);
             answer = new Step(simulator, this::onAcknowledgement);
             silence = new Step(simulator, this::send);
@@ -134,19 +169,27 @@ public class StopAndWaitBenchmark {
         private void send() {
             if (sent++ < FRAMES) {
                 arrival.schedule(1);
-                silence.schedule(1.5);
+                if (hasTimer) {
+                    silence.schedule(1.5);
+                }
             }
         }
 
         private void onFrame() {
             if (random.nextDouble() >= FRAME_LOSS) {
                 answer.schedule(0.1);
+            } else if (!hasTimer) {
+                send();
             }
         }
 
         private void onAcknowledgement() {
             if (random.nextDouble() >= ACKNOWLEDGEMENT_LOSS) {
-                silence.cancel();
+                if (hasTimer) {
+                    silence.cancel();
+                }
+                send();
+            } else if (!hasTimer) {
                 send();
             }
         }
