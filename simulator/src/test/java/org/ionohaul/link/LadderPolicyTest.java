@@ -5,15 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import org.ionohaul.channel.Reception;
-import org.ionohaul.random.Purpose;
-import org.ionohaul.random.TrialStreams;
-import org.ionohaul.waveform.Combining;
-import org.ionohaul.waveform.SteadyReception;
-import org.ionohaul.waveform.Waveform;
 import org.junit.jupiter.api.Test;
 
-/** What each speed policy does, told in short stories. Levels need 0, 5, 10, 15 dB and carry 10, 20, 40, 80 bytes. */
+/** What each speed policy does, told in short stories. The levels are those of {@link PlainLink}. */
 final class LadderPolicyTest {
     private static final double UNKNOWN = Double.NaN;
     private static final long SECOND = 1_000_000_000L;
@@ -152,7 +146,8 @@ final class LadderPolicyTest {
 
     @Test
     void theYardstickTakesWhatTheOracleExpectsMostOf() {
-        LinkParts parts = parts(new LadderRules.Omniscient(1), (level, atNanos) -> level == 1 + atNanos % 4 ? 100 : 1);
+        LinkParts parts =
+                PlainLink.parts(new LadderRules.Omniscient(1), (level, atNanos) -> level == 1 + atNanos % 4 ? 100 : 1);
         SpeedPolicy policy = parts.ladder().policy(parts);
         assertEquals(3, policy.chooseLevel(2));
         assertEquals(1, policy.chooseLevel(4));
@@ -160,7 +155,8 @@ final class LadderPolicyTest {
 
     @Test
     void benchCurvesTellNeedsAndLosses() {
-        LossCurves curves = parts(new LadderRules.Fixed(1), Oracle.SILENT).curves();
+        LossCurves curves =
+                PlainLink.parts(new LadderRules.Fixed(1), Oracle.SILENT).curves();
         // The waveform's success grows from 0 to 1 over 1 dB around its need.
         assertEquals(10.5, curves.needDb(3, 0), 1e-9);
         assertEquals(10.0, curves.needDb(3, 0.5), 1e-9);
@@ -197,86 +193,6 @@ final class LadderPolicyTest {
     }
 
     private static SpeedPolicy policy(LadderRules rules) {
-        return rules.policy(parts(rules, Oracle.SILENT));
-    }
-
-    private static LinkParts parts(LadderRules rules, Oracle oracle) {
-        Waveform single = new Threshold(0, -20);
-        Signals signals = new Signals(
-                List.of(new Threshold(10, 0), new Threshold(20, 5), new Threshold(40, 10), new Threshold(80, 15)),
-                single,
-                single,
-                single);
-        StationTimes times = new StationTimes(0, 0, 0, 0);
-        TrialStreams streams = new TrialStreams(3, 0);
-        return new LinkParts(
-                signals,
-                new SteadyReception(0),
-                new SteadyReception(0),
-                ChannelWatch.ALWAYS_CLEAR,
-                times,
-                times,
-                0,
-                new ArqRules(
-                        ArqScheme.SELECTIVE_REPEAT,
-                        8,
-                        8,
-                        8,
-                        SECOND * 100,
-                        Combining.NONE,
-                        0,
-                        ArqRules.AnswerToSilence.REPEAT,
-                        5,
-                        false,
-                        0),
-                rules,
-                LossCurves.of(signals),
-                oracle,
-                new Chances(
-                        streams.open(Purpose.DETECTION, 0),
-                        streams.open(Purpose.DECODING, 0),
-                        streams.open(Purpose.SNR_ESTIMATE, 0),
-                        streams.open(Purpose.DIALLING, 0),
-                        streams.open(Purpose.POLICY, 0)));
-    }
-
-    /** Decodes within half a decibel around its need; evidence is the chance of it. */
-    private record Threshold(int payloadBytes, double needDb) implements Waveform {
-        @Override
-        public long burstNanos(int frames) {
-            return frames * SECOND / 10;
-        }
-
-        @Override
-        public long preambleNanos() {
-            return 0;
-        }
-
-        @Override
-        public double detectionProbability(Reception reception, long startNanos) {
-            return 1;
-        }
-
-        @Override
-        public double evidence(Reception reception, long startNanos, int frame, int frames) {
-            return Math.max(0, Math.min(1, meanSnrDb(reception, startNanos, frames) - needDb + 0.5));
-        }
-
-        @Override
-        public double combined(double earlier, double fresh) {
-            return Math.max(earlier, fresh);
-        }
-
-        @Override
-        public double decodingProbability(double evidence) {
-            return evidence;
-        }
-
-        @Override
-        public double meanSnrDb(Reception reception, long startNanos, int frames) {
-            double[] sinr = new double[1];
-            reception.sinr(startNanos, sinr);
-            return 10 * Math.log10(sinr[0]);
-        }
+        return rules.policy(PlainLink.parts(rules, Oracle.SILENT));
     }
 }
