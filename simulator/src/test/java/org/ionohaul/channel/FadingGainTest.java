@@ -73,7 +73,7 @@ final class FadingGainTest {
         double theory = Math.exp(-2 * Math.pow(Math.PI * SIGMA_HZ * lagSeconds, 2));
         StatisticalCheck.ofMean("autocorrelation at " + lagSeconds + " s", products, theory)
                 .verify();
-        StatisticalCheck.ofMean("imaginary part of it at " + lagSeconds + " s", crossed, 0)
+        StatisticalCheck.ofMean("imaginary part of the autocorrelation at " + lagSeconds + " s", crossed, 0)
                 .verify();
     }
 

@@ -24,7 +24,7 @@ final class LevelTest {
     void levelIsStationaryFromTheStart(double atSeconds) {
         sample("slow level at " + atSeconds + " s", 0, level -> levelDb(level, atSeconds));
         sample(
-                "its mean square at " + atSeconds + " s",
+                "mean square of the slow level at " + atSeconds + " s",
                 DEVIATION_DB * DEVIATION_DB,
                 level -> Math.pow(levelDb(level, atSeconds), 2));
     }

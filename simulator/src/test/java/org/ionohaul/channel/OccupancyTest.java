@@ -39,7 +39,7 @@ final class OccupancyTest {
         for (int i = 0; i < counts.length; i++) {
             squares[i] = counts[i] * (counts[i] - 1);
         }
-        StatisticalCheck.ofMean("their factorial moment at " + atSeconds + " s", squares, mean * mean)
+        StatisticalCheck.ofMean("factorial moment of visitors talking at " + atSeconds + " s", squares, mean * mean)
                 .verify();
     }
 
@@ -56,7 +56,7 @@ final class OccupancyTest {
         for (int i = 0; i < counts.length; i++) {
             squares[i] = (counts[i] - 30) * (counts[i] - 30);
         }
-        StatisticalCheck.ofMean("their variance", squares, 30).verify();
+        StatisticalCheck.ofMean("variance of arrivals in an hour", squares, 30).verify();
     }
 
     @Test
