@@ -33,7 +33,7 @@ record Moment(Uncertain seconds, boolean isClock) {
         Kind<Double> after = Kind.quantity(Dimension.TIME);
         Kind<Uncertain> byClock = new UncertainReading(clock(), after, "18:05").kind();
         Kind<Uncertain> bySend = new UncertainReading(after, after, "20 min").kind();
-        return new Kind<>("a time of day, or a time after pressing send", value -> {
+        return new Kind<>("a time of day or after pressing send" + UncertainReading.MARK, value -> {
             boolean isClock = String.valueOf(value).contains(":");
             return new Moment((isClock ? byClock : bySend).read(value), isClock);
         });

@@ -15,11 +15,14 @@ import org.tomlj.TomlTable;
  * @param example how people write one number
  */
 record UncertainReading(Kind<Double> number, Kind<Double> width, String example) {
+    /** What the words for such a number end with. */
+    static final String MARK = " that may be uncertain";
+
     private static final Pattern NORMAL = Pattern.compile("\\s*(?:±|\\+/?-)\\s*(?=\\d)");
     private static final Pattern RANGE = Pattern.compile("\\s*(?:\\.\\.\\.?|…)\\s*");
 
     Kind<Uncertain> kind() {
-        return new Kind<>(number.words(), this::read);
+        return new Kind<>(number.words() + MARK, this::read);
     }
 
     private Uncertain read(Object value) throws WrongValue {

@@ -63,7 +63,10 @@ final class EveryKeyTest {
     }
 
     static Stream<WrittenExamples.Place> modeKeys() {
-        return WrittenExamples.places(ModeFormat.TOP).stream();
+        // The small bursts have the same keys: one of them stands for all.
+        return WrittenExamples.places(ModeFormat.TOP).stream()
+                .filter(place ->
+                        !place.name().startsWith("call.") && !place.name().startsWith("control."));
     }
 
     static Stream<LadderFormat.Policy> policies() {

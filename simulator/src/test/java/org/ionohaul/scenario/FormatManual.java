@@ -66,6 +66,7 @@ final class FormatManual {
                 .append("` | ")
                 .append(key.meaning())
                 .append(choices(key))
+                .append(key.kind().words().endsWith(UncertainReading.MARK) ? " May be uncertain." : "")
                 .append(" | ")
                 .append(key.otherwise()
                         .map(value -> "`" + Kind.shown(value) + "`")
