@@ -36,8 +36,14 @@ public record Mode(
         LadderRules ladder,
         SessionRules session,
         double processingSeconds) {
-    /** Copies the levels. */
+    /** Copies the levels and checks that there are some. */
     public Mode {
         levels = List.copyOf(levels);
+        if (levels.isEmpty()) {
+            throw new IllegalArgumentException("levels must not be empty");
+        }
+        if (!(processingSeconds >= 0 && processingSeconds < 1e6)) {
+            throw new IllegalArgumentException("processingSeconds must not be negative: " + processingSeconds);
+        }
     }
 }

@@ -25,7 +25,7 @@ final class ModeReader {
         Section waveform = top.partOrEmpty(WAVEFORM);
         List<BurstShape> levels = levels(top.someParts(LEVEL), waveform);
         Section arq = top.part(ARQ);
-        return new Mode(
+        return arq.build(() -> new Mode(
                 name,
                 top.get(TITLE),
                 top.get(ABOUT),
@@ -37,7 +37,7 @@ final class ModeReader {
                 arq(arq),
                 ladder(top.part(LadderFormat.ANY), levels.size()),
                 session(top.part(SESSION)),
-                arq.get(PROCESSING));
+                arq.get(PROCESSING)));
     }
 
     private static List<BurstShape> levels(List<Section> sections, Section waveform) {

@@ -37,6 +37,13 @@ public sealed interface Uncertain {
      * @param deviation the standard deviation, positive
      */
     record Normal(double mean, double deviation) implements Uncertain {
+        /** Checks the deviation. */
+        public Normal {
+            if (!(deviation > 0 && deviation < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("deviation must be positive: " + deviation);
+            }
+        }
+
         @Override
         public double quantile(double probability) {
             return TruncatedNormalDistribution.of(mean, deviation, mean - 3 * deviation, mean + 3 * deviation)
@@ -51,6 +58,13 @@ public sealed interface Uncertain {
      * @param high the upper end, above {@code low}
      */
     record Range(double low, double high) implements Uncertain {
+        /** Checks that there is something between the ends. */
+        public Range {
+            if (!(low < high && high - low < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("high must be above low: " + low + " .. " + high);
+            }
+        }
+
         @Override
         public double quantile(double probability) {
             return low + probability * (high - low);
@@ -64,10 +78,16 @@ public sealed interface Uncertain {
      * @param weights their weights, positive; same length
      */
     record Weighted(List<Double> values, List<Double> weights) implements Uncertain {
-        /** Copies both lists. */
+        /** Copies both lists and checks the weights. */
         public Weighted {
             values = List.copyOf(values);
             weights = List.copyOf(weights);
+            if (values.isEmpty() || values.size() != weights.size()) {
+                throw new IllegalArgumentException("every value needs a weight: " + values + ", " + weights);
+            }
+            if (!weights.stream().allMatch(weight -> weight > 0 && weight < 1e9)) {
+                throw new IllegalArgumentException("weights must be positive: " + weights);
+            }
         }
 
         @Override

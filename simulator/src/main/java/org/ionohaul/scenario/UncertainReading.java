@@ -2,7 +2,9 @@ package org.ionohaul.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.tomlj.TomlTable;
 
@@ -35,26 +37,29 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
     private Uncertain spread(String text) throws WrongValue {
         Optional<String[]> normal = halves(NORMAL, text);
         if (normal.isPresent()) {
+            double mean = number.read(normal.get()[0]);
             double deviation = width.read(normal.get()[1]);
-            return checked(deviation > 0, new Uncertain.Normal(number.read(normal.get()[0]), deviation), text);
+            return distribution(() -> new Uncertain.Normal(mean, deviation), Kind.shown(text));
         }
         Optional<String[]> range = halves(RANGE, text);
         if (range.isPresent()) {
             double low = number.read(range.get()[0]);
             double high = number.read(range.get()[1]);
-            return checked(high > low, new Uncertain.Range(low, high), text);
+            return distribution(() -> new Uncertain.Range(low, high), Kind.shown(text));
         }
         return new Uncertain.Known(number.read(text));
     }
 
-    private Uncertain checked(boolean holds, Uncertain value, String text) throws WrongValue {
-        if (holds) {
-            return value;
+    private Uncertain distribution(Supplier<Uncertain> described, String text) throws WrongValue {
+        try {
+            return described.get();
+        } catch (IllegalArgumentException e) {
+            throw new WrongValue(
+                    text + " is no distribution",
+                    "write a value and a positive standard deviation (\"" + example
+                            + " ± ...\"), a range from low to high, or [{ value = \"" + example
+                            + "\", weight = 2 }, ...] with weights above 0");
         }
-        throw new WrongValue(
-                "\"" + text + "\" is no distribution",
-                "write a value and a positive standard deviation (\"" + example
-                        + " ± ...\") or a range from low to high");
     }
 
     private static Optional<String[]> halves(Pattern between, String text) {
@@ -66,24 +71,14 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
         List<Double> values = new ArrayList<>();
         List<Double> weights = new ArrayList<>();
         for (Object entry : entries) {
-            Object value = entry instanceof TomlTable table ? table.get("value") : null;
-            Object weight = entry instanceof TomlTable table ? table.get("weight") : null;
-            if (value == null
-                    || !(weight instanceof Number share && share.doubleValue() > 0 && share.doubleValue() < 1e9)) {
-                throw wrongEntry();
+            if (entry instanceof TomlTable table
+                    && table.contains("value")
+                    && table.get("weight") instanceof Number weight) {
+                values.add(number.read(Objects.requireNonNull(table.get("value"))));
+                weights.add(weight.doubleValue());
             }
-            values.add(number.read(value));
-            weights.add(((Number) weight).doubleValue());
         }
-        if (values.isEmpty()) {
-            throw wrongEntry();
-        }
-        return new Uncertain.Weighted(values, weights);
-    }
-
-    private WrongValue wrongEntry() {
-        return new WrongValue(
-                "is no list of weighted values",
-                "write [{ value = \"" + example + "\", weight = 2 }, ...] with finite weights above 0");
+        boolean isWhole = values.size() == entries.size();
+        return distribution(() -> new Uncertain.Weighted(values, isWhole ? weights : List.of()), "the list");
     }
 }
