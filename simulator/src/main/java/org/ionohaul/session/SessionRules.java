@@ -6,10 +6,11 @@ package org.ionohaul.session;
  * @param callAttempts how many calls it makes before it pauses and dials anew, 1 or more
  * @param callPauseNanos pause after an unanswered call, zero or more
  * @param introductions how many control exchanges it takes to get to know each other, zero or more
- * @param controlAttempts how often a control burst (introduction, offer, poll, hang-up) is repeated before giving up, 1
- *     or more
- * @param resumes whether a transfer goes on where it stopped when a lost link is dialled anew; else from the beginning
- * @param redials how many times a lost link or unanswered dialling is tried anew before giving up, zero or more
+ * @param controlAttempts how often a control burst (introduction, request, offer, hang-up) is sent before giving up, 1 or
+ *     more; polls end with the silences that lose a link
+ * @param resumes whether a transfer goes on where it stopped when a lost link is dialled anew; else the unfinished file
+ *     begins anew
+ * @param redials how many times in all a lost link or unanswered dialling is tried anew before giving up, zero or more
  * @param redialPauseNanos pause before dialling anew, zero or more
  */
 public record SessionRules(
