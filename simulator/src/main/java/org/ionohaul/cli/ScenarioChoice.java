@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
@@ -28,7 +29,13 @@ final class ScenarioChoice {
 
     /** Returns the scenario with the changes made, and these besides. */
     Scenario read(Map<String, String> more) throws ScenarioProblems {
+        return read(more, Set.of());
+    }
+
+    /** Returns the scenario with the changes made but for some keys, and these besides. */
+    Scenario read(Map<String, String> more, Set<String> without) throws ScenarioProblems {
         Map<String, String> all = new LinkedHashMap<>(changes);
+        all.keySet().removeAll(without);
         all.putAll(more);
         return ScenarioReader.read(file, all);
     }

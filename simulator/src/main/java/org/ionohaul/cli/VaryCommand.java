@@ -9,13 +9,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ionohaul.report.ResultFolder;
+import org.ionohaul.report.TornadoText;
 import org.ionohaul.report.VariationCsv;
 import org.ionohaul.report.VariationText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.TornadoBar;
 import org.ionohaul.study.Variation;
 import org.ionohaul.study.VariationPoint;
 import picocli.CommandLine.Command;
@@ -57,6 +61,13 @@ final class VaryCommand implements Callable<Integer> {
             defaultValue = "results")
     private Path out = Path.of("results");
 
+    @Option(
+            names = "--tornado",
+            description =
+                    "Sets each key alone to either end of its range and ranks the keys by what they change; takes any"
+                            + " number of them.")
+    private boolean isTornado;
+
     VaryCommand(Simulation simulation) {
         this.simulation = simulation;
     }
@@ -64,6 +75,9 @@ final class VaryCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
         List<KeySweep> sweeps = sweeps();
+        if (isTornado && !sweeps.isEmpty()) {
+            return tornado(sweeps);
+        }
         if (sweeps.isEmpty() || sweeps.size() > MOST_KEYS) {
             throw new ParameterException(
                     spec.commandLine(), "Give one or two ranges of values, such as --set near.snr=\"6..18 dB\".");
@@ -75,14 +89,66 @@ final class VaryCommand implements Callable<Integer> {
         for (int i = 0; i < scenarios.size(); i++) {
             StudyResult result = simulation.run(scenarios.get(i), i + 1 + " of " + scenarios.size());
             if (result.isPartial()) {
-                spec.commandLine().getErr().println("Interrupted; nothing was written.");
-                return ExitCode.PARTIAL;
+                return interrupted();
             }
             reference = reference.or(() -> Optional.of(result));
             points.add(VariationPoint.of(combinations.get(i), result, reference.get()));
         }
         show(new Variation(scenarios.get(0), sweeps, points));
         return ExitCode.DONE;
+    }
+
+    private int tornado(List<KeySweep> sweeps) throws ScenarioProblems {
+        List<Scenario> scenarios = new ArrayList<>();
+        scenarios.add(alone(sweeps, Map.of()));
+        for (KeySweep sweep : sweeps) {
+            scenarios.add(alone(sweeps, Map.of(sweep.key(), low(sweep))));
+            scenarios.add(alone(sweeps, Map.of(sweep.key(), high(sweep))));
+        }
+        List<StudyResult> results = new ArrayList<>();
+        for (Scenario scenario : scenarios) {
+            results.add(simulation.run(scenario, results.size() + 1 + " of " + scenarios.size()));
+            if (results.get(results.size() - 1).isPartial()) {
+                return interrupted();
+            }
+        }
+        List<TornadoBar> bars = IntStream.range(0, sweeps.size())
+                .mapToObj(i -> bar(sweeps.get(i), results.get(2 * i + 1), results.get(2 * i + 2), results.get(0)))
+                .toList();
+        print(new TornadoText(results.get(0), bars).lines());
+        return ExitCode.DONE;
+    }
+
+    private Scenario alone(List<KeySweep> sweeps, Map<String, String> change) throws ScenarioProblems {
+        Map<String, String> changes = new LinkedHashMap<>(simulation.changes());
+        changes.putAll(change);
+        return choice.read(changes, sweeps.stream().map(KeySweep::key).collect(Collectors.toSet()));
+    }
+
+    private static TornadoBar bar(KeySweep sweep, StudyResult low, StudyResult high, StudyResult reference) {
+        return new TornadoBar(
+                sweep.key(),
+                VariationPoint.of(List.of(low(sweep)), low, reference),
+                VariationPoint.of(List.of(high(sweep)), high, reference));
+    }
+
+    private static String low(KeySweep sweep) {
+        return sweep.values().get(0);
+    }
+
+    private static String high(KeySweep sweep) {
+        return sweep.values().get(sweep.values().size() - 1);
+    }
+
+    private int interrupted() {
+        spec.commandLine().getErr().println("Interrupted; nothing was written.");
+        return ExitCode.PARTIAL;
+    }
+
+    private void print(List<String> lines) {
+        PrintWriter terminal = spec.commandLine().getOut();
+        lines.forEach(terminal::println);
+        terminal.flush();
     }
 
     private List<KeySweep> sweeps() {
@@ -114,9 +180,7 @@ final class VaryCommand implements Callable<Integer> {
 
     /** Prints first, so that hours of work are not lost to a full disk. */
     private void show(Variation variation) throws NotWritten {
-        PrintWriter terminal = spec.commandLine().getOut();
-        new VariationText(variation).lines().forEach(terminal::println);
-        terminal.flush();
+        print(new VariationText(variation).lines());
         Scenario scenario = variation.scenario();
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed() + "-vary"));
         try {
@@ -124,7 +188,6 @@ final class VaryCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new NotWritten(folder.path(), e);
         }
-        terminal.println();
-        terminal.println("Written to " + folder.path() + ": vary.csv");
+        print(List.of("", "Written to " + folder.path() + ": vary.csv"));
     }
 }

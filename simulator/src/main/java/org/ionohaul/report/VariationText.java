@@ -16,6 +16,10 @@ import org.ionohaul.study.VariationPoint;
 
 /** What changes when keys are varied, for a terminal: a table a mode, then which mode is best where. */
 public final class VariationText {
+    static final String CHANGE =
+            "Change: of the time in the median evening, against the first line or the scenario as it stands, under the same"
+                    + " sky; in brackets if it could be chance.";
+
     private static final int WIDTH = 80;
 
     private final Variation variation;
@@ -40,11 +44,7 @@ public final class VariationText {
             addCase(lines, i);
         }
         lines.add("");
-        lines.addAll(TextWrap.lines(
-                "Change: of the time in the median evening, against the first line under the same sky; in brackets if it"
-                        + " could be chance.",
-                "",
-                WIDTH));
+        lines.addAll(TextWrap.lines(CHANGE, "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
     }
@@ -94,11 +94,11 @@ public final class VariationText {
         return parts.flatMap(part -> part).map(Cell::of).toList();
     }
 
-    private static String time(Estimate seconds) {
+    static String time(Estimate seconds) {
         return Double.isInfinite(seconds.value()) ? "never" : TimeText.clock(seconds.value());
     }
 
-    private static String change(PairedEffect effect) {
+    static String change(PairedEffect effect) {
         double seconds = effect.medianChangeSeconds().value();
         if (Double.isInfinite(seconds)) {
             return seconds < 0 ? "arrives" : "fails";

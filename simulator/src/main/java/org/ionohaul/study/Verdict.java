@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
 
 /**
@@ -66,13 +67,33 @@ public record Verdict(Reason reason, Cause cause, double secondsSaved, boolean i
                 + (isClear ? "" : " are too close to call");
         if (areApart(best.delivered(), next.delivered())) {
             String sentence = names + (isClear ? " because it delivers" : ", though the first delivers") + " in "
-                    + percent(best.delivered()) + " of trials against " + percent(next.delivered())
-                    + "; what costs the other most is " + words(saved.cause()) + ".";
+                    + percent(best.delivered()) + " of trials against " + percent(next.delivered()) + "; the other "
+                    + failure(next) + ".";
             return new Verdict(Reason.MORE_ARRIVES, saved.cause(), saved.meanSeconds(), isClear, sentence);
         }
         String sentence = names + (isClear ? " mostly because it spends " : "; the first spends ")
                 + duration(saved.meanSeconds()) + " less a trial on " + words(saved.cause()) + ".";
         return new Verdict(Reason.LESS_TIME, saved.cause(), saved.meanSeconds(), isClear, sentence);
+    }
+
+    /** How a mode fails most often when it fails. */
+    private static String failure(ModeSummary mode) {
+        double gaveUp = share(mode, Outcome.GAVE_UP);
+        double running = share(mode, Outcome.RUNNING);
+        return gaveUp >= running
+                ? String.format(
+                        Locale.ROOT,
+                        "gives up in %.0f %%, after %.1f lost links a trial on average",
+                        100 * gaveUp,
+                        mode.meanLinksLost())
+                : String.format(Locale.ROOT, "is still sending at the end in %.0f %%", 100 * running);
+    }
+
+    private static double share(ModeSummary mode, Outcome outcome) {
+        return mode.outcomes().stream()
+                .filter(it -> it.outcome() == outcome)
+                .mapToDouble(it -> it.count().share())
+                .sum();
     }
 
     private static CauseTime mostSaved(ModeSummary best, ModeSummary next) {

@@ -263,6 +263,18 @@ final class MainTest {
     }
 
     @Test
+    void aTornadoRanksAnyNumberOfKeys() {
+        String[] asked = Stream.concat(
+                        Stream.of(vary("near.snr=6..18 dB", "far.snr=6..18 dB", "distance=50..500 km")),
+                        Stream.of("--tornado"))
+                .toArray(String[]::new);
+        assertEquals(ExitCode.DONE, run(asked), err::toString);
+        assertTrue(out.toString().contains("distance"), out::toString);
+        assertTrue(out.toString().contains("500 km"), out::toString);
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    @Test
     void aVariationThatMakesNoSenseIsBadInput() {
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB")));
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB..9 Hz")));

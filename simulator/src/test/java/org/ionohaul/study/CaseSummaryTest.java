@@ -104,6 +104,12 @@ final class CaseSummaryTest {
         CaseSummary summary = summary(List.of(), "hare", fastButFickle, "tortoise", many(90));
         assertEquals(List.of(1, 0), summary.ranking());
         assertEquals(Verdict.Reason.MORE_ARRIVES, summary.verdict().reason());
+        assertTrue(
+                summary.verdict()
+                        .sentence()
+                        .endsWith("delivers in 100 % of trials against 75 %; the other gives up in 25 %, after 0.5 lost"
+                                + " links a trial on average."),
+                summary.verdict().sentence());
         assertEquals(Cause.REDIALLING, summary.verdict().cause());
     }
 
