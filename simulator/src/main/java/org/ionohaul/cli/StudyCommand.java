@@ -103,7 +103,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         probe(folder);
-        Provenance provenance = ScenarioFiles.provenance(choice.file(), scenario);
+        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         StudyResult result = run(scenario, folder, fingerprint);
         if (result.trialsDone() == 0) {

@@ -5,6 +5,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeSummary;
+import org.ionohaul.study.SpreadSplit;
 
 /**
  * One case on the page.
@@ -17,6 +18,8 @@ import org.ionohaul.study.ModeSummary;
  * @param decides what decides it
  * @param completion the main table
  * @param figures the pictures
+ * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
+ * @param spreads the same for every mode; without rows if every input is known
  * @param comparisons pairs of modes; may be empty
  */
 public record CaseSection(
@@ -28,6 +31,8 @@ public record CaseSection(
         String decides,
         Table completion,
         List<Figure> figures,
+        String spread,
+        Table spreads,
         Table comparisons) {
     private static final Table ELSEWHERE = new Table("", List.of(), List.of());
 
@@ -41,6 +46,10 @@ public record CaseSection(
                 summary.verdict().sentence(),
                 CaseTables.completion(summary.modes()),
                 figures(id, summary, trials),
+                SpreadSplit.of(scenario, trials.modes().get(summary.ranking().get(0)))
+                        .map(it -> SpreadWords.sentence(summary.best().mode().title(), it))
+                        .orElse(""),
+                SpreadWords.table(scenario, trials),
                 CaseTables.comparisons(summary));
     }
 

@@ -1,16 +1,21 @@
 package org.ionohaul.report;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a result came from, beside the seed: enough to get it again, byte for byte.
  *
  * @param version version of the program
  * @param inputs the scenario file first, then the mode files
+ * @param changes values that were taken instead of those in the files, by key
  */
-public record Provenance(String version, List<InputFile> inputs) {
-    /** Copies the list. */
+public record Provenance(String version, List<InputFile> inputs, Map<String, String> changes) {
+    /** Copies list and map. */
     public Provenance {
         inputs = List.copyOf(inputs);
+        changes = Collections.unmodifiableMap(new TreeMap<>(changes));
     }
 }

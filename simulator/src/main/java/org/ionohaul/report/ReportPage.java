@@ -19,6 +19,7 @@ import org.ionohaul.study.StudySummary;
  * @param method how the numbers were made
  * @param stress the items of the STRESS guidelines
  * @param inputs the files that went in
+ * @param changes what was taken instead of what the files say, an entry a key; may be empty
  * @param origin what made the page
  */
 public record ReportPage(
@@ -33,6 +34,7 @@ public record ReportPage(
         List<MethodItem> method,
         List<MethodItem> stress,
         List<InputFile> inputs,
+        List<String> changes,
         String origin) {
 
     /** Returns whether the study was interrupted. */
@@ -64,6 +66,9 @@ public record ReportPage(
                 MethodItem.all(result),
                 StressItems.of(result, provenance),
                 provenance.inputs(),
+                provenance.changes().entrySet().stream()
+                        .map(it -> it.getKey() + " = " + it.getValue())
+                        .toList(),
                 StudyWords.origin(result, provenance));
     }
 }

@@ -1,10 +1,18 @@
 package org.ionohaul.report;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.SpreadSplit;
 
 /** What is said about luck and ignorance. */
 final class SpreadWords {
+    private static final double LEAST_NAMED = 0.02;
+    private static final int MOST_NAMED = 3;
+
     private SpreadWords() {}
 
     /**
@@ -14,13 +22,45 @@ final class SpreadWords {
      * @param mode what people call the mode
      */
     static String sentence(String mode, SpreadSplit split) {
-        String unknown = split.inputs().stream()
-                .map(it -> OddsText.percent(Math.min(1, it.share())) + " not knowing " + it.key())
-                .collect(Collectors.joining(", "));
+        List<SpreadSplit.InputShare> largest = split.inputs().stream()
+                .filter(it -> it.share() >= LEAST_NAMED)
+                .sorted(Comparator.comparingDouble(SpreadSplit.InputShare::share)
+                        .reversed())
+                .limit(MOST_NAMED)
+                .toList();
+        String unknown = largest.isEmpty()
+                ? "hardly anything by inputs that are not known"
+                : largest.stream()
+                        .map(it -> OddsText.percent(Math.min(1, it.share())) + " not knowing " + it.key())
+                        .collect(Collectors.joining(", "));
         String advice = split.worthMeasuring()
                 .map(key -> "Measuring " + key + " would sharpen this forecast most.")
                 .orElse("No single measurement would sharpen this forecast.");
         return "Why evenings differ with " + mode + ": " + OddsText.percent(split.luckShare()) + " luck of fading, "
                 + unknown + ". " + advice;
+    }
+
+    /** Returns the split of each mode that has one, a row a mode; without rows if every input is known. */
+    static Table table(Scenario scenario, CaseTrials trials) {
+        List<Cell> heads = Stream.concat(
+                        Stream.of(Cell.of("mode"), new Cell("luck", "of fading")),
+                        scenario.sky().uncertainKeys().stream().map(it -> new Cell(it, "not known")))
+                .toList();
+        return new Table(
+                "Why evenings differ: shares of the spread of completion times",
+                heads,
+                trials.modes().stream()
+                        .flatMap(
+                                mode -> SpreadSplit.of(scenario, mode)
+                                        .map(it -> row(mode.mode().title(), it))
+                                        .stream())
+                        .toList());
+    }
+
+    private static List<Cell> row(String mode, SpreadSplit split) {
+        return Stream.concat(
+                        Stream.of(Cell.of(mode), Cell.of(OddsText.percent(split.luckShare()))),
+                        split.inputs().stream().map(it -> Cell.of(OddsText.percent(Math.min(1, it.share())))))
+                .toList();
     }
 }

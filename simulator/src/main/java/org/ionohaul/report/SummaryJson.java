@@ -9,6 +9,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
@@ -70,9 +71,20 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeNumberField("confidence", ModeSummary.CONFIDENCE);
         json.writeStringField("quantile_definition", OrderedSample.QUANTILE_DEFINITION);
         writeInputs(json);
+        json.writeArrayFieldStart("changes");
+        for (Map.Entry<String, String> change : findings.provenance().changes().entrySet()) {
+            json.writeStartObject();
+            json.writeStringField("key", change.getKey());
+            json.writeStringField("value", change.getValue());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeArrayFieldStart("cases");
-        for (CaseSummary each : findings.summary().cases()) {
-            writeCase(json, each);
+        for (int i = 0; i < result.cases().size(); i++) {
+            json.writeStartObject();
+            writeCase(json, findings.summary().cases().get(i));
+            SpreadsJson.write(json, scenario, result.cases().get(i));
+            json.writeEndObject();
         }
         json.writeEndArray();
         SizesJson.write(json, findings.sizes());
@@ -92,7 +104,6 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
     }
 
     private static void writeCase(JsonGenerator json, CaseSummary each) throws IOException {
-        json.writeStartObject();
         writeTransfer(json, each.transfer());
         json.writeStringField("direction", JsonValues.word(each.direction()));
         json.writeArrayFieldStart("best_first");
@@ -117,7 +128,6 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
             writeComparison(json, comparison);
         }
         json.writeEndArray();
-        json.writeEndObject();
     }
 
     private static void writeTransfer(JsonGenerator json, Transfer transfer) throws IOException {

@@ -32,6 +32,13 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
         return mode;
     }
 
+    /** Returns the files that a scenario names, those left out that do not exist. */
+    List<Path> filesNamedIn(Section top) {
+        return top.get(ScenarioFormat.MODES).stream()
+                .flatMap(entry -> file(entry).stream())
+                .toList();
+    }
+
     /** Returns the modes that a scenario names; worthless if there was a problem. */
     List<Mode> namedIn(Section top) {
         List<Mode> modes = new ArrayList<>();

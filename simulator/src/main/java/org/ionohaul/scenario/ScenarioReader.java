@@ -50,6 +50,17 @@ public final class ScenarioReader {
         return reader.orProblems(ModeFiles.read(file, Map.of(), reader.problems));
     }
 
+    /**
+     * Returns the mode files that a scenario names, in its order.
+     *
+     * @param overrides the values that replace those of the file, as for {@link #read(Path, Map)}
+     */
+    public static List<Path> modeFiles(Path file, Map<String, String> overrides) {
+        ScenarioReader reader = new ScenarioReader();
+        Section top = reader.open(file, overrides).top(ScenarioFormat.TOP);
+        return reader.modeFilesOf(file, overrides).filesNamedIn(top);
+    }
+
     /** Returns the names of the mode files in a folder, in alphabetical order; none if it can't be read. */
     public static List<String> modeNames(Path folder) {
         return new TomlFolder(folder).names();
@@ -63,9 +74,7 @@ public final class ScenarioReader {
     }
 
     private Scenario scenario(Path file, Map<String, String> overrides) {
-        Map<String, String> own = new TreeMap<>(overrides);
-        own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
-        Document document = Document.open(file, own, "", problems);
+        Document document = open(file, overrides);
         Section top = document.top(ScenarioFormat.TOP);
         Section near = top.part(ScenarioFormat.NEAR);
         Section far = top.part(ScenarioFormat.FAR);
@@ -73,7 +82,7 @@ public final class ScenarioReader {
         Described<SkyConditions> sky = reader.sky(top.part(ScenarioFormat.SKY), near, far);
         List<Transfer> transfers =
                 new TransferReader(top.get(ScenarioFormat.HORIZON)).transfers(top.someParts(ScenarioFormat.TRANSFER));
-        List<Mode> modes = new ModeFiles(TomlFolder.ofModesBeside(file), overrides, problems).namedIn(top);
+        List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
         Station nearStation = station(near);
         Station farStation = station(far);
         Scenario scenario = top.build(() -> new Scenario(
@@ -90,6 +99,16 @@ public final class ScenarioReader {
                 new DescribedSky(sky, document.uncertainKeys())));
         document.refuseUnusedOverrides();
         return scenario;
+    }
+
+    private Document open(Path file, Map<String, String> overrides) {
+        Map<String, String> own = new TreeMap<>(overrides);
+        own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
+        return Document.open(file, own, "", problems);
+    }
+
+    private ModeFiles modeFilesOf(Path file, Map<String, String> overrides) {
+        return new ModeFiles(TomlFolder.ofModesBeside(file), overrides, problems);
     }
 
     private static Station station(Section end) {

@@ -104,7 +104,8 @@ final class FabricatedStudy {
                 "1.2.3-test",
                 List.of(
                         new InputFile("weir.toml", "title = \"<Weir> & dam\"\n"),
-                        new InputFile("modes/quick.toml", "")));
+                        new InputFile("modes/quick.toml", "")),
+                Map.of("near.snr", "17 dB"));
     }
 
     private static Scenario scenario() {
