@@ -92,6 +92,9 @@ final class MechanismTest {
         SessionResult result = run();
         assertEquals(List.of(8, 8, 2), heard.overs);
         assertEquals(800 * Bench.MILLI, result.budget().nanosOf(Cause.REPEATED_PAYLOAD));
+        // Four bursts answer at once, 10 ms each; the repetition comes the nanosecond after an acknowledgement was due.
+        assertEquals(40 * Bench.MILLI, result.budget().nanosOf(Cause.TURNAROUNDS));
+        assertEquals(1, result.budget().nanosOf(Cause.SILENCE));
         assertEquals(1000, result.progress().heldBytes(result.progress().size() - 1));
     }
 
