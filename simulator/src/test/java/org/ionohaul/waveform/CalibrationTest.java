@@ -16,7 +16,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  * The calibration of the receiver model and its predictions, published in {@code results/reference/}. To renew them:
  *
  * <pre>
- * ./mvnw -pl simulator test -Dtest=CalibrationTest -Dionohaul.renew=true
+ * ./mvnw -pl simulator test -Dtest=CalibrationTest -Dgolden.renew=true
  * </pre>
  */
 final class CalibrationTest {
@@ -103,7 +103,7 @@ final class CalibrationTest {
     }
 
     @Test
-    @EnabledIfSystemProperty(named = "ionohaul.renew", matches = "true")
+    @EnabledIfSystemProperty(named = "golden.renew", matches = "true")
     void renewCalibration() throws IOException {
         List<List<LossOnPath>> benches = Calibration.benches(PUBLISHED_BURSTS);
         ReferenceFile file = new ReferenceFile()
@@ -115,7 +115,7 @@ final class CalibrationTest {
                         + " this waveform, on a grid of 0.25 dB.")
                 .comment("The program holds the fit for a wrong-bit share of " + Calibration.ASSUMED_SHARE
                         + " in frames lost to fading; the other shares show what that assumption does.")
-                .comment("Renew: ./mvnw -pl simulator test -Dtest=CalibrationTest -Dionohaul.renew=true")
+                .comment("Renew: ./mvnw -pl simulator test -Dtest=CalibrationTest -Dgolden.renew=true")
                 .row(
                         "program",
                         "seed",
@@ -155,7 +155,7 @@ final class CalibrationTest {
     }
 
     @Test
-    @EnabledIfSystemProperty(named = "ionohaul.renew", matches = "true")
+    @EnabledIfSystemProperty(named = "golden.renew", matches = "true")
     void renewPredictions() throws IOException {
         ReferenceFile file = new ReferenceFile()
                 .comment("Predictions for the single-tone waveforms of MIL-STD-188-110, main body, long interleaver"
@@ -165,7 +165,7 @@ final class CalibrationTest {
                 .comment("Gap of all rates: that of 2400 bps, whose requirement in white noise is 10 dB (from memory);"
                         + " 300 and 150 bps repeat code bits, which loses 0.98 and 1.39 dB more."
                         + " Ceiling and wrong-bit share as in waveform-calibration.csv.")
-                .comment("Renew: ./mvnw -pl simulator test -Dtest=CalibrationTest -Dionohaul.renew=true")
+                .comment("Renew: ./mvnw -pl simulator test -Dtest=CalibrationTest -Dgolden.renew=true")
                 .row("program", "seed", "bursts", "rate_bps", "delay_ms", "spread_hz", "predicted_snr_db");
         for (SerialTone waveform : MAIN_BODY) {
             prediction(file, waveform, new double[] {0, 0}, waveform.steadyNeedDb(gapDb()));
