@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import org.apache.commons.numbers.gamma.Erfc;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 
 /**
@@ -62,7 +63,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double snrDb = Decibels.of(meanSinr(reception, startNanos, (double) preambleNanos) * hearing.meanPower());
+        double snrDb = Decibels.ofRatio(meanSinr(reception, startNanos, (double) preambleNanos) * hearing.meanPower());
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -102,7 +103,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
-        return Decibels.of(meanSinr(reception, startNanos, (double) burstNanos(frames)) * hearing.meanPower());
+        return Decibels.ofRatio(meanSinr(reception, startNanos, (double) burstNanos(frames)) * hearing.meanPower());
     }
 
     /** Returns how many interleaver blocks (or frames, without one) the first so many frames reach into. */

@@ -1,5 +1,6 @@
 package org.ionohaul.waveform;
 
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 
 /**

@@ -3,6 +3,7 @@ package org.ionohaul.waveform;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.ionohaul.channel.Decibels;
 
 /**
  * The first two moments of a modulation's information density in white Gaussian noise, at any ratio of symbol energy to
@@ -53,8 +54,9 @@ record InformationDensity(RatioTable bits, RatioTable dispersion) {
     private static DoubleUnaryOperator smooth(double[] db, double[] values) {
         PolynomialSplineFunction spline = new SplineInterpolator().interpolate(db, values);
         double lowest = Decibels.toRatio(LOWEST_DB);
-        return ratio ->
-                ratio <= lowest ? values[0] * ratio / lowest : spline.value(Math.min(HIGHEST_DB, Decibels.of(ratio)));
+        return ratio -> ratio <= lowest
+                ? values[0] * ratio / lowest
+                : spline.value(Math.min(HIGHEST_DB, Decibels.ofRatio(ratio)));
     }
 
     /** Returns this density as it looks to a receiver that sees another Es/N0. */

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.List;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.waveform.MeasuredFrame.Measurement;
 
 /**
@@ -16,7 +17,7 @@ final class LossCurve {
 
     /** Returns the probability that a frame survives at a linear SNR in 3 kHz. */
     double success(double snr) {
-        double snrDb = Decibels.of(snr);
+        double snrDb = Decibels.ofRatio(snr);
         int right = 1;
         while (right < points.size() - 1 && points.get(right).snrDb() < snrDb) {
             right++;

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.Arrays;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 
 /**

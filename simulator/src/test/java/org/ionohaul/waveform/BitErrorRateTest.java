@@ -2,6 +2,7 @@ package org.ionohaul.waveform;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.ionohaul.channel.Decibels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

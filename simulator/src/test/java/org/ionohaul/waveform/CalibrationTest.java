@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.trial.FadingSkies;
 import org.ionohaul.trial.LossOnPath;
 import org.junit.jupiter.api.Test;
@@ -27,7 +28,7 @@ final class CalibrationTest {
 
     /** The ceiling in dB that the program's law of tracking makes of 1 Hz and known symbols every 287 / 2400 s. */
     private static final double PROGRAM_CEILING_DB =
-            -Decibels.of(Distortion.STALE_ESTIMATE * Math.pow(287.0 / 2400, 2));
+            -Decibels.ofRatio(Distortion.STALE_ESTIMATE * Math.pow(287.0 / 2400, 2));
 
     private static final SerialTone MAIN_BODY_2400 = SerialTone.mainBody(2400, Modulation.PSK8, 1, 32, 16);
     private static final List<SerialTone> MAIN_BODY = List.of(

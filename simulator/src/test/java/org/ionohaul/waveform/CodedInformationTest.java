@@ -3,6 +3,7 @@ package org.ionohaul.waveform;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ionohaul.channel.Decibels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +24,8 @@ final class CodedInformationTest {
         "QAM64, 4.50, 14.365"
     })
     void capacityTable(Modulation modulation, double bits, double esN0Db) {
-        assertEquals(esN0Db, Decibels.of(CodedInformation.of(modulation).bits().inverse(bits)), 1e-3);
+        assertEquals(
+                esN0Db, Decibels.ofRatio(CodedInformation.of(modulation).bits().inverse(bits)), 1e-3);
     }
 
     @ParameterizedTest(name = "{0} at 10 dB: {1} bit")
@@ -53,7 +55,9 @@ final class CodedInformationTest {
     })
     void limitsOfTheBinaryInputChannel(double rate, double esN0Db) {
         assertEquals(
-                esN0Db, Decibels.of(CodedInformation.of(Modulation.BPSK).bits().inverse(rate)), 1e-3);
+                esN0Db,
+                Decibels.ofRatio(CodedInformation.of(Modulation.BPSK).bits().inverse(rate)),
+                1e-3);
     }
 
     @Test
@@ -69,7 +73,7 @@ final class CodedInformationTest {
         // Stark, "Capacity and cutoff rate of noncoherent FSK with nonselective Rician fading", IEEE Trans. Commun.
         // 33(11), 1985: binary tones in white noise need 6.72 dB at rate 0.48 (from memory).
         double esN0 = CodedInformation.of(Modulation.FSK2).bits().inverse(0.48);
-        assertEquals(6.72, Decibels.of(esN0 / 0.48), 0.02);
+        assertEquals(6.72, Decibels.ofRatio(esN0 / 0.48), 0.02);
     }
 
     @Test

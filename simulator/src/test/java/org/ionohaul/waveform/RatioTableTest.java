@@ -3,6 +3,7 @@ package org.ionohaul.waveform;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ionohaul.channel.Decibels;
 import org.junit.jupiter.api.Test;
 
 final class RatioTableTest {

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.List;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.trial.FadingSkies;
@@ -51,7 +52,7 @@ record SerialTone(
 
     private static double repetitionLossDb(int repeats) {
         RatioTable bits = CodedInformation.of(Modulation.BPSK).bits();
-        return Decibels.of(bits.inverse(0.5) / repeats / bits.inverse(0.5 / repeats));
+        return Decibels.ofRatio(bits.inverse(0.5) / repeats / bits.inverse(0.5 / repeats));
     }
 
     /** The 75 bps rate: one of four orthogonal sequences of 32 symbols, taken as one of four tones. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,18 +95,18 @@ final class WaveformsTest {
         Waveform waveform = Waveforms.of(burst(0, coded(Modulation.BPSK, 0.5, 3000, 0, 0)), NARROW, Combining.NONE);
         Reception reception =
                 ScriptedReception.of(2, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(band == 0 ? firstDb : secondDb));
-        assertEquals(effectiveDb, Decibels.of(waveform.evidence(reception, 0, 0, 1)), 5e-4);
+        assertEquals(effectiveDb, Decibels.ofRatio(waveform.evidence(reception, 0, 0, 1)), 5e-4);
     }
 
     @Test
     void chaseCombiningAddsSinrs() {
         Waveform waveform = Waveforms.of(burst(0, coded(Modulation.BPSK, 0.5, 3000, 0, 0)), NARROW, Combining.CHASE);
         double once = waveform.evidence(new SteadyReception(0), 0, 0, 1);
-        assertEquals(3.0103, Decibels.of(waveform.combined(once, once)), 1e-4);
+        assertEquals(3.0103, Decibels.ofRatio(waveform.combined(once, once)), 1e-4);
         double uneven = waveform.combined(
                 waveform.combined(waveform.evidence(new SteadyReception(-3), 0, 0, 1), once),
                 waveform.evidence(new SteadyReception(2), 0, 0, 1));
-        assertEquals(4.8941, Decibels.of(uneven), 1e-4);
+        assertEquals(4.8941, Decibels.ofRatio(uneven), 1e-4);
     }
 
     @Test
@@ -138,15 +139,15 @@ final class WaveformsTest {
         // 75 Bd in 3 kHz: 16.0206 dB more energy a symbol; 4 dB of crest and 2 dB of gap take 6 of them away.
         FrameShape slow = heardBy(new Receiver(1, 0, 2, NO_CEILING_DB), Coding.oneByOne(Modulation.BPSK, 75, 0.5));
         Waveform waveform = Waveforms.of(burst(0, slow), new Emission(500, 4), Combining.CHASE);
-        assertEquals(10.0206 - 15, Decibels.of(waveform.evidence(new SteadyReception(-15), 0, 0, 1)), 1e-3);
+        assertEquals(10.0206 - 15, Decibels.ofRatio(waveform.evidence(new SteadyReception(-15), 0, 0, 1)), 1e-3);
     }
 
     @Test
     void noSignalIsStrongEnoughToPassTheCeiling() {
         FrameShape limited = heardBy(new Receiver(1, 0, 0, 20), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, limited), NARROW, Combining.CHASE);
-        assertEquals(20, Decibels.of(waveform.evidence(new SteadyReception(80), 0, 0, 1)), 1e-3);
-        assertEquals(20 - 3.0103, Decibels.of(waveform.evidence(new SteadyReception(20), 0, 0, 1)), 1e-3);
+        assertEquals(20, Decibels.ofRatio(waveform.evidence(new SteadyReception(80), 0, 0, 1)), 1e-3);
+        assertEquals(20 - 3.0103, Decibels.ofRatio(waveform.evidence(new SteadyReception(20), 0, 0, 1)), 1e-3);
     }
 
     @ParameterizedTest(name = "{0} Hz, looked at every {1} s: {2} dB")
@@ -157,7 +158,8 @@ final class WaveformsTest {
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         Reception moving = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, hz, 0, new ArrayList<>());
         double expected = Math.min(ceilingDb, SATURATED_QAM64_DB);
-        assertEquals(expected, Math.min(SATURATED_QAM64_DB, Decibels.of(waveform.evidence(moving, 0, 0, 1))), 0.15);
+        assertEquals(
+                expected, Math.min(SATURATED_QAM64_DB, Decibels.ofRatio(waveform.evidence(moving, 0, 0, 1))), 0.15);
     }
 
     @ParameterizedTest(name = "{0} carriers, echo {1} ms late: {2} dB")
@@ -171,7 +173,7 @@ final class WaveformsTest {
                 heardBy(new Receiver(2e-3, 0, 0, NO_CEILING_DB), new Coding(Modulation.QAM64, carriers, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         double expected = Math.min(sinrDb, SATURATED_QAM64_DB);
-        double heard = Decibels.of(waveform.evidence(delayed(delayMillis / 1000), 0, 0, 1));
+        double heard = Decibels.ofRatio(waveform.evidence(delayed(delayMillis / 1000), 0, 0, 1));
         assertEquals(expected, Math.min(SATURATED_QAM64_DB, heard), 0.02);
     }
 
@@ -189,7 +191,7 @@ final class WaveformsTest {
         // The exponential law of power, on a grid fine where the errors are: power = mean x^2 / 40.
         double errors = POWER_GRID.integrate(x -> {
             double share = x * x / 40;
-            Reception steady = new SteadyReception(Decibels.of(mean * share));
+            Reception steady = new SteadyReception(Decibels.ofRatio(mean * share));
             double success = waveform.decodingProbability(waveform.evidence(steady, 0, 0, 1));
             return (1 - Math.pow(success, 1.0 / 8)) * Math.exp(-share) * x / 20;
         });
@@ -220,7 +222,7 @@ final class WaveformsTest {
         FrameShape frame = uncoded(Modulation.FSK2, 3000, 20);
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         double once = waveform.evidence(new SteadyReception(5), 0, 0, 1);
-        assertEquals(5 + 3.0103, Decibels.of(waveform.combined(once, once)), 1e-4);
+        assertEquals(5 + 3.0103, Decibels.ofRatio(waveform.combined(once, once)), 1e-4);
     }
 
     @Test
@@ -234,11 +236,11 @@ final class WaveformsTest {
         Waveform waveform = Waveforms.of(burst(0, block), NARROW, Combining.NONE);
         double ebN0 = -2 * Math.log(2 * ber);
         double accepted = waveform.decodingProbability(
-                waveform.evidence(new SteadyReception(Decibels.of(ebN0 * 100 / 3000)), 0, 0, 1));
+                waveform.evidence(new SteadyReception(Decibels.ofRatio(ebN0 * 100 / 3000)), 0, 0, 1));
         double character = Math.pow(0.99, 7) + 12 * 1e-4 * Math.pow(0.99, 5);
         assertEquals(Math.pow(character, 3), accepted, 1e-5);
         double unnoticed = waveform.unnoticedErrorProbability(
-                waveform.evidence(new SteadyReception(Decibels.of(ebN0 * 100 / 3000)), 0, 0, 1));
+                waveform.evidence(new SteadyReception(Decibels.ofRatio(ebN0 * 100 / 3000)), 0, 0, 1));
         assertEquals(Math.pow(character, 3) - Math.pow(0.99, 21), unnoticed, 1e-6);
         assertEquals(210_000_000, waveform.burstNanos(1));
     }
