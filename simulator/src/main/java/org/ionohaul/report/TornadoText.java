@@ -59,27 +59,18 @@ public final class TornadoText {
                         .reversed())
                 .map(bar -> row(bar, index, best))
                 .toList();
-        List<Cell> heads =
-                List.of(Cell.of("key"), Cell.of("set to"), Cell.of("change"), Cell.of("set to"), Cell.of("change"));
+        List<Cell> heads = List.of(Cell.of("key"), Cell.of("at one end"), Cell.of("at the other"));
         lines.addAll(new TextTable(new Table("Which inputs matter", heads, rows)).lines(WIDTH));
     }
 
     private static List<Cell> row(TornadoBar bar, int caseIndex, int mode) {
-        return List.of(
-                Cell.of(bar.key()),
-                value(bar.low()),
-                change(bar.low(), caseIndex, mode),
-                value(bar.high()),
-                change(bar.high(), caseIndex, mode));
-    }
-
-    private static Cell value(VariationPoint point) {
-        return Cell.of(point.values().get(0));
+        return List.of(Cell.of(bar.key()), change(bar.low(), caseIndex, mode), change(bar.high(), caseIndex, mode));
     }
 
     private static Cell change(VariationPoint point, int caseIndex, int mode) {
         return new Cell(
-                VariationText.change(point.effects().get(caseIndex).get(mode)),
+                point.values().get(0) + ": "
+                        + VariationText.change(point.effects().get(caseIndex).get(mode)),
                 "9 of 10: "
                         + VariationText.time(
                                 point.cases().get(caseIndex).modes().get(mode).ninthSeconds()));
