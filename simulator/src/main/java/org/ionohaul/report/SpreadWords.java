@@ -1,5 +1,6 @@
 package org.ionohaul.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -40,27 +41,30 @@ final class SpreadWords {
                 + unknown + ". " + advice;
     }
 
-    /** Returns the split of each mode that has one, a row a mode; without rows if every input is known. */
+    /** Returns the split of each mode that has one, a column a mode; without rows if every input is known. */
     static Table table(Scenario scenario, CaseTrials trials) {
-        List<Cell> heads = Stream.concat(
-                        Stream.of(Cell.of("mode"), new Cell("luck", "of fading")),
-                        scenario.sky().uncertainKeys().stream().map(it -> new Cell(it, "not known")))
+        List<SpreadSplit> splits = trials.modes().stream()
+                .flatMap(mode -> SpreadSplit.of(scenario, mode).stream())
                 .toList();
-        return new Table(
-                "Why evenings differ: shares of the spread of completion times",
-                heads,
-                trials.modes().stream()
-                        .flatMap(
-                                mode -> SpreadSplit.of(scenario, mode)
-                                        .map(it -> row(mode.mode().title(), it))
-                                        .stream())
-                        .toList());
+        List<List<Cell>> rows = new ArrayList<>();
+        if (!splits.isEmpty()) {
+            rows.add(row("luck of fading", splits.stream().map(SpreadSplit::luckShare)));
+            for (int i = 0; i < splits.get(0).inputs().size(); i++) {
+                int input = i;
+                rows.add(row(
+                        "not knowing " + splits.get(0).inputs().get(i).key(),
+                        splits.stream().map(it -> it.inputs().get(input).share())));
+            }
+        }
+        List<Cell> heads = Stream.concat(
+                        Stream.of(Cell.of("cause")),
+                        trials.modes().stream().map(it -> Cell.of(it.mode().title())))
+                .toList();
+        return new Table("Why evenings differ: shares of the spread of completion times", heads, rows);
     }
 
-    private static List<Cell> row(String mode, SpreadSplit split) {
-        return Stream.concat(
-                        Stream.of(Cell.of(mode), Cell.of(OddsText.percent(split.luckShare()))),
-                        split.inputs().stream().map(it -> Cell.of(OddsText.percent(Math.min(1, it.share())))))
+    private static List<Cell> row(String cause, Stream<Double> shares) {
+        return Stream.concat(Stream.of(Cell.of(cause)), shares.map(it -> Cell.of(OddsText.percent(Math.min(1, it)))))
                 .toList();
     }
 }
