@@ -58,7 +58,10 @@ final class SkyCommand implements Callable<Integer> {
             description = "How long from pressing send; the scenario's horizon if not given.")
     private Optional<Double> minutes = Optional.empty();
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Folder to write; replaced if it is there already.")
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where to put a folder with the files, named after scenario, seed and evening.")
     private Optional<Path> out = Optional.empty();
 
     @Override
@@ -69,9 +72,11 @@ final class SkyCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         new SkyText(view).lines().forEach(terminal::println);
         if (out.isPresent()) {
-            write(view, new ResultFolder(out.get()));
+            ResultFolder folder =
+                    new ResultFolder(out.get().resolve(scenario.name() + "-" + scenario.seed() + "-sky-" + trial));
+            write(view, folder);
             terminal.println();
-            terminal.println("Written to " + out.get() + ": sky.csv, sky.svg");
+            terminal.println("Written to " + folder.path() + ": sky.csv, sky.svg");
         }
         return ExitCode.DONE;
     }

@@ -124,6 +124,20 @@ final class MainTest {
     }
 
     @Test
+    void aSkyIsWrittenToAFolderOfItsOwnBesideWhatIsThere() throws IOException {
+        Files.writeString(folder.resolve("notes.txt"), "someone's notes");
+        String[] sky = {"sky", DEMO.toString(), "--trial", "3", "--out", folder.toString()};
+        assertEquals(ExitCode.DONE, run(sky), err::toString);
+        assertEquals("someone's notes", Files.readString(folder.resolve("notes.txt")));
+        assertTrue(Files.exists(folder.resolve("river-watch-41-sky-3/sky.csv")));
+        Files.writeString(folder.resolve("river-watch-41-sky-3/notes.txt"), "more notes");
+        assertEquals(ExitCode.NOT_WRITTEN, run(sky));
+        assertTrue(err.toString().contains("no result of this program"), err::toString);
+        assertTrue(err.toString().contains("notes.txt"), err::toString);
+        assertEquals("more notes", Files.readString(folder.resolve("river-watch-41-sky-3/notes.txt")));
+    }
+
+    @Test
     void problemsOfTheScenarioAreListedWithTheirPlaceAndNothingIsWritten() throws IOException {
         Path bad = folder.resolve("bad.toml");
         Files.writeString(bad, Files.readString(DEMO).replace("seed = 41", "sead = 41\nhorizn = 3"));
