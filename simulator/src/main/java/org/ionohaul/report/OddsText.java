@@ -43,7 +43,7 @@ public final class OddsText {
      * @param high from 0 to 1
      */
     public static String percentRange(double low, double high) {
-        return String.format(Locale.ROOT, "%.0f-%.0f %%", 100 * requireChance(low), 100 * requireChance(high));
+        return percentNumber(low) + "-" + percent(high);
     }
 
     private static String percentNumber(double probability) {

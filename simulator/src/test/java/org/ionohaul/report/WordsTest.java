@@ -54,6 +54,13 @@ final class WordsTest {
         assertEquals(expected, OddsText.percent(probability));
     }
 
+    @Test
+    void aRangeOfChancesIsNeverRoundedIntoCertainty() {
+        assertEquals("80-85 %", OddsText.percentRange(0.801, 0.849));
+        assertEquals(">99-100 %", OddsText.percentRange(0.9962, 1));
+        assertEquals("0-<1 %", OddsText.percentRange(0, 0.0038));
+    }
+
     @ParameterizedTest
     @CsvSource({"1, 1 byte", "812, 812 bytes", "1000, 1 kB", "2100, 2.1 kB", "64000, 64 kB", "1250000, 1.25 MB"})
     void sizesHaveThreeFiguresAtMost(long bytes, String expected) {

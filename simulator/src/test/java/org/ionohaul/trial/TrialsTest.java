@@ -78,16 +78,13 @@ final class TrialsTest {
     @Test
     void aStrongSteadyPathDeliversEverythingAndClosesWithEveryMode() throws ScenarioProblems {
         Map<String, String> strong = Map.of(
-                "near.snr",
-                "60 dB",
-                "far.snr",
-                "60 dB",
-                "sky.condition",
-                "flat",
-                "far.impulses.share",
-                "0 %",
-                "far.interference.1.visits",
-                "0 /h");
+                "horizon", "3 h",
+                "near.patience", "3 h",
+                "near.snr", "60 dB",
+                "far.snr", "60 dB",
+                "sky.condition", "flat",
+                "far.impulses.share", "0 %",
+                "far.interference.1.visits", "0 /h");
         for (SessionResult result : new Trials(ScenarioReader.read(RIVER_WATCH, strong)).run(0)) {
             assertEquals(Outcome.CLOSED, result.outcome());
             assertEquals(0, result.linksLost());
