@@ -7,6 +7,9 @@ package org.ionohaul.scenario;
  * @param bytes size as it goes on the air, after any compression, 1 or more
  */
 public record PayloadFile(String name, long bytes) {
+    /** Far above the rounding of a product, such as 1400 x 0.55 = 770.0000000000001, and far below a byte. */
+    private static final double ROUNDING_BYTES = 1e-9;
+
     /** Checks the size. */
     public PayloadFile {
         if (bytes < 1) {
@@ -18,12 +21,13 @@ public record PayloadFile(String name, long bytes) {
      * Returns a file that is compressed before it goes on the air.
      *
      * @param size bytes before compression, 1 or more
-     * @param compression what compression leaves of it, above 0; above 1 if it makes the file larger
+     * @param compression what compression leaves of it, above 0; above 1 if it makes the file larger; a begun
+     *     byte counts
      */
     static PayloadFile compressed(String name, long size, double compression) {
         if (!(compression > 0 && compression <= 10)) {
             throw new IllegalArgumentException("compression must be above 0 and at most 10: " + compression);
         }
-        return new PayloadFile(name, (long) Math.ceil(size * compression));
+        return new PayloadFile(name, (long) Math.ceil(size * compression - ROUNDING_BYTES));
     }
 }
