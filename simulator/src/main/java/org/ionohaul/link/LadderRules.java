@@ -41,6 +41,13 @@ public sealed interface LadderRules {
      */
     record Count(int startLevel, int goodToRise, int badToFall, double badShare, boolean doublesPatience)
             implements LadderRules {
+        /** Checks every value. */
+        public Count {
+            require(goodToRise >= 1, "goodToRise must be at least 1", goodToRise);
+            require(badToFall >= 1, "badToFall must be at least 1", badToFall);
+            require(badShare > 0 && badShare <= 1, "badShare must be above 0 and at most 1", badShare);
+        }
+
         @Override
         public SpeedPolicy policy(LinkParts parts) {
             return new CountPolicy(this, parts.signals().levelCount());
@@ -52,10 +59,18 @@ public sealed interface LadderRules {
      *
      * @param startLevel level of the first over
      * @param riseBelow rises while the smoothed loss is below this, from 0 to below {@code fallAbove}
-     * @param fallAbove falls while it is above this, at most 1
+     * @param fallAbove falls while it is above this, above 0, at most 1
      * @param memory weight of the newest over in the smoothing, above 0, at most 1
      */
     record ErrorRate(int startLevel, double riseBelow, double fallAbove, double memory) implements LadderRules {
+        /** Checks every value. */
+        public ErrorRate {
+            require(fallAbove > 0 && fallAbove <= 1, "fallAbove must be above 0 and at most 1", fallAbove);
+            require(riseBelow >= 0, "riseBelow must not be negative", riseBelow);
+            require(riseBelow < fallAbove, "riseBelow must lie below fallAbove", riseBelow);
+            require(memory > 0 && memory <= 1, "memory must be above 0 and at most 1", memory);
+        }
+
         @Override
         public SpeedPolicy policy(LinkParts parts) {
             return new ErrorRatePolicy(this, parts.signals().levelCount());
@@ -68,12 +83,29 @@ public sealed interface LadderRules {
      * @param startLevel level of the first over
      * @param targetLoss share of lost frames it aims at, above 0, below 1
      * @param hysteresisDb how much more than a higher level's need it wants before it rises, in dB, zero or more
-     * @param correctionStepDb outer-loop step after an over that was lost, in dB; 0 switches it off
+     * @param correctionStepDb outer-loop step after an over that was lost, in dB, zero or more; 0 switches it off
      * @param estimateDeviationDb standard deviation of the error of measured SNR, in dB, zero or more
      */
     record SnrLookup(
             int startLevel, double targetLoss, double hysteresisDb, double correctionStepDb, double estimateDeviationDb)
             implements LadderRules {
+        /** Checks every value. */
+        public SnrLookup {
+            require(targetLoss > 0 && targetLoss < 1, "targetLoss must be above 0 and below 1", targetLoss);
+            require(
+                    hysteresisDb >= 0 && hysteresisDb < Double.POSITIVE_INFINITY,
+                    "hysteresisDb must not be negative",
+                    hysteresisDb);
+            require(
+                    correctionStepDb >= 0 && correctionStepDb < Double.POSITIVE_INFINITY,
+                    "correctionStepDb must not be negative",
+                    correctionStepDb);
+            require(
+                    estimateDeviationDb >= 0 && estimateDeviationDb < Double.POSITIVE_INFINITY,
+                    "estimateDeviationDb must not be negative",
+                    estimateDeviationDb);
+        }
+
         @Override
         public SpeedPolicy policy(LinkParts parts) {
             return new SnrLookupPolicy(this, parts.curves());
@@ -94,6 +126,12 @@ public sealed interface LadderRules {
      * @param memory weight of the newest over in each level's loss, above 0, at most 1
      */
     record ExpectedAirtime(int startLevel, double samplingShare, double memory) implements LadderRules {
+        /** Checks every value. */
+        public ExpectedAirtime {
+            require(samplingShare >= 0 && samplingShare < 1, "samplingShare must be from 0 to below 1", samplingShare);
+            require(memory > 0 && memory <= 1, "memory must be above 0 and at most 1", memory);
+        }
+
         @Override
         public SpeedPolicy policy(LinkParts parts) {
             return new ExpectedAirtimePolicy(
@@ -115,6 +153,22 @@ public sealed interface LadderRules {
     record LatentSnr(
             int startLevel, double priorDeviationDb, double forgettingDbPerRootSecond, double estimateDeviationDb)
             implements LadderRules {
+        /** Checks every value. */
+        public LatentSnr {
+            require(
+                    priorDeviationDb > 0 && priorDeviationDb < Double.POSITIVE_INFINITY,
+                    "priorDeviationDb must be positive",
+                    priorDeviationDb);
+            require(
+                    forgettingDbPerRootSecond >= 0 && forgettingDbPerRootSecond < Double.POSITIVE_INFINITY,
+                    "forgettingDbPerRootSecond must not be negative",
+                    forgettingDbPerRootSecond);
+            require(
+                    estimateDeviationDb >= 0 && estimateDeviationDb < Double.POSITIVE_INFINITY,
+                    "estimateDeviationDb must not be negative",
+                    estimateDeviationDb);
+        }
+
         @Override
         public SpeedPolicy policy(LinkParts parts) {
             return new LatentSnrPolicy(this, new Timing(parts), parts.curves());
@@ -136,6 +190,12 @@ public sealed interface LadderRules {
         public SpeedPolicy policy(LinkParts parts) {
             return new OmniscientPolicy(
                     parts.oracle(), new Timing(parts), parts.signals().levelCount());
+        }
+    }
+
+    private static void require(boolean holds, String message, double value) {
+        if (!holds) {
+            throw new IllegalArgumentException(message + ": " + value);
         }
     }
 }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.ionohaul.link.LadderRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
@@ -17,6 +18,8 @@ import org.ionohaul.waveform.ModelledFrame;
 import org.ionohaul.waveform.Modulation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class ModeReaderTest {
     private final Path folder;
@@ -65,6 +68,46 @@ final class ModeReaderTest {
         ScenarioProblems problems =
                 assertThrows(ScenarioProblems.class, () -> withLadder("policy='fixed'\nstart-level=2"));
         assertEquals("this mode has levels 1 to 1", problems.problems().get(0).remedy());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "count | good-to-rise = 0",
+                "count | bad-to-fall = 0",
+                "count | bad-share = '0 %'",
+                "count | bad-share = '101 %'",
+                "error-rate | rise-below = '-1 %'",
+                "error-rate | rise-below = '40 %'",
+                "error-rate | fall-above = '101 %'",
+                "error-rate | memory = '0 %'",
+                "snr-lookup | target-loss = '0 %'",
+                "snr-lookup | target-loss = '100 %'",
+                "snr-lookup | hysteresis = '-1 dB'",
+                "snr-lookup | correction-step = '-1 dB'",
+                "snr-lookup | estimate-deviation = '-1 dB'",
+                "expected-airtime | sampling-share = '100 %'",
+                "expected-airtime | memory = '101 %'",
+                "latent-snr | prior-deviation = '0 dB'",
+                "latent-snr | estimate-deviation = '-1 dB'",
+            },
+            quoteCharacter = '`')
+    void aValueOutsideTheManualsRangeIsRefusedWhereItStands(String policy, String line) {
+        String key = line.substring(0, line.indexOf(' '));
+        String others = LadderFormat.POLICIES.stream()
+                .filter(it -> it.name().equals(policy))
+                .flatMap(it -> it.keys().stream())
+                .filter(it -> !it.name().equals(key))
+                .map(it -> it.name() + " = " + Kind.shown(it.example()) + "\n")
+                .collect(Collectors.joining());
+        ScenarioProblems problems =
+                assertThrows(ScenarioProblems.class, () -> withLadder(line + "\npolicy = '" + policy + "'\n" + others));
+        assertEquals(
+                List.of("ladder." + key),
+                problems.problems().stream().map(Problem::key).toList());
+        Problem problem = problems.problems().get(0);
+        assertTrue(problem.line() > 1 && problem.message().startsWith("must "), problem::text);
     }
 
     @Test
