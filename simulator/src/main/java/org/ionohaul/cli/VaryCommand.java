@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -43,6 +44,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class VaryCommand implements Callable<Integer> {
     private static final int MOST_KEYS = 2;
+
+    /** What decides which skies there are; the points compared must agree in these. */
+    private static final Set<String> KEYS_OF_CHANCE = Set.of("seed", "trials");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -159,7 +163,12 @@ final class VaryCommand implements Callable<Integer> {
 
     private Optional<KeySweep> sweep(String key, String text) {
         try {
-            return KeySweep.parse(key, text);
+            Optional<KeySweep> sweep = KeySweep.parse(key, text);
+            if (sweep.isPresent() && KEYS_OF_CHANCE.contains(key)) {
+                throw new IllegalArgumentException("cannot be varied, since every value is tried under the same skies;"
+                        + " give one value with --" + key);
+            }
+            return sweep;
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "--set " + key + ": " + e.getMessage(), e);
         }

@@ -295,4 +295,13 @@ final class MainTest {
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snrr=6..9 dB")));
         assertTrue(err.toString().contains("near.snr"), err::toString);
     }
+
+    @Test
+    void whatDecidesTheSkiesIsNotVaried() {
+        for (String range : List.of("trials=5..10 : 2", "seed=1..2")) {
+            assertEquals(ExitCode.BAD_INPUT, run("vary", DEMO.toString(), "--set", range));
+        }
+        assertTrue(err.toString().contains("--set trials: cannot be varied"), err::toString);
+        assertTrue(err.toString().contains("give one value with --seed"), err::toString);
+    }
 }
