@@ -47,9 +47,11 @@ final class SkyReader {
     private static List<Described<PropagationPath>> paths(Section sky) {
         Optional<FadingCondition> condition = sky.find(ScenarioFormat.CONDITION);
         if (condition.isEmpty()) {
-            return sky.someParts(ScenarioFormat.PATH).stream()
-                    .map(SkyReader::path)
-                    .toList();
+            List<Section> sections = sky.someParts(ScenarioFormat.PATH);
+            List<Described<PropagationPath>> paths =
+                    sections.stream().map(SkyReader::path).toList();
+            refuseFallingDelays(sections);
+            return paths;
         }
         if (!sky.parts(ScenarioFormat.PATH).isEmpty()) {
             sky.problem(ScenarioFormat.CONDITION, "stands beside paths", "state either the condition or the paths");
@@ -57,6 +59,21 @@ final class SkyReader {
         return condition.get().paths().stream()
                 .<Described<PropagationPath>>map(path -> draws -> path)
                 .toList();
+    }
+
+    /** Equal delays are in order: two polarisations arrive together. */
+    private static void refuseFallingDelays(List<Section> paths) {
+        double earlier = 0;
+        for (Section path : paths) {
+            double middle = path.get(ScenarioFormat.DELAY).quantile(0.5);
+            if (middle < earlier) {
+                path.problem(
+                        ScenarioFormat.DELAY,
+                        "is shorter than that of the path before",
+                        "put the paths in order of their delays (of the middles of uncertain ones)");
+            }
+            earlier = middle;
+        }
     }
 
     private static Described<PropagationPath> path(Section path) {

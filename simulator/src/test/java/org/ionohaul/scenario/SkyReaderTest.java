@@ -61,6 +61,20 @@ final class SkyReaderTest {
                 List.of(new PropagationPath(0, 0, 0, 0.3), new PropagationPath(0.0025, -6, -1, 2)), middle().paths());
     }
 
+    @ParameterizedTest
+    @CsvSource({"2 ms", "0 ms .. 4 ms"})
+    void pathsOutOfOrderAreRefusedWhereTheyStand(String second) {
+        String rest = "\ndoppler-spread = '1 Hz'\n";
+        scenario = scenario.with(
+                "[sky]",
+                "[[sky.path]]\ndelay = '5 ms'" + rest + "[[sky.path]]\ndelay = '" + second + "'" + rest
+                        + "[[sky.path]]\ndelay = '" + second + "'" + rest);
+        List<Problem> problems = scenario.problems();
+        assertEquals(
+                List.of("sky.path.2.delay"), problems.stream().map(Problem::key).toList());
+        assertTrue(problems.get(0).line() > 1 && problems.get(0).remedy().startsWith("put the paths in order"));
+    }
+
     @Test
     void slowVariationAndTrendAreOffUnlessStated() throws ScenarioProblems {
         assertEquals(SlowVariation.NONE, middle().slowVariation());
