@@ -58,7 +58,8 @@ public sealed interface PrecisionGoal {
         public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
             Estimate quantile = completionSeconds.quantile(probability, ModeSummary.CONFIDENCE);
             return quantile.low() == Double.POSITIVE_INFINITY
-                    || quantile.high() - quantile.low() <= 2 * halfWidthShare * quantile.value();
+                    || (Double.isFinite(quantile.high())
+                            && quantile.high() - quantile.low() <= 2 * halfWidthShare * quantile.value());
         }
     }
 }

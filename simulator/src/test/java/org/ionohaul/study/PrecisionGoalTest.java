@@ -46,6 +46,14 @@ final class PrecisionGoalTest {
         assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, undecided));
     }
 
+    /** The median itself was not reached, but its interval (ranks 40 to 61 of 100) begins among times that were. */
+    @Test
+    void aQuantileThatMayOrMayNotBeReachedIsNotExact() {
+        OrderedSample undecided = OrderedSample.of(
+                IntStream.range(0, 100).mapToDouble(i -> i < 49 ? 50 : NEVER).toArray());
+        assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, undecided));
+    }
+
     @Test
     void looksGrowByAFifthInWholeBlocks() {
         List<Integer> looks = new ArrayList<>();
