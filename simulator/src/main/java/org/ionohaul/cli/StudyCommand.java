@@ -122,8 +122,18 @@ final class StudyCommand implements Callable<Integer> {
             return simulation.resume(scenario, interrupted(scenario, folder, fingerprint), "Going on");
         }
         return precision.isPresent()
-                ? simulation.runUntil(scenario, precision.get(), "Simulating")
+                ? simulation.runUntil(scenario, askingSomething(precision.get(), scenario), "Simulating")
                 : simulation.run(scenario, "Simulating");
+    }
+
+    private PrecisionGoal askingSomething(PrecisionGoal goal, Scenario scenario) {
+        if (!goal.asksAnythingOf(scenario.transfers())) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--precision: no transfer of this scenario has a deadline; add some, such as deadlines ="
+                            + " [\"15 min\"], or ask for \"90 % time within 5 %\".");
+        }
+        return goal;
     }
 
     private StudyResult interrupted(Scenario scenario, ResultFolder folder, String fingerprint) throws NotWritten {

@@ -1,5 +1,6 @@
 package org.ionohaul.study;
 
+import java.util.List;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
@@ -12,6 +13,11 @@ import org.ionohaul.statistics.OrderedSample;
  * results says what coverage is left.
  */
 public sealed interface PrecisionGoal {
+    /** Returns whether the goal asks anything of at least one of these transfers. */
+    default boolean asksAnythingOf(List<Transfer> transfers) {
+        return true;
+    }
+
     /** Returns whether the trials so far are enough. */
     boolean isReached(Transfer transfer, OrderedSample completionSeconds);
 
@@ -26,6 +32,11 @@ public sealed interface PrecisionGoal {
             if (!(halfWidth > 0 && halfWidth < 0.5)) {
                 throw new IllegalArgumentException("halfWidth must lie above 0 and below 0.5: " + halfWidth);
             }
+        }
+
+        @Override
+        public boolean asksAnythingOf(List<Transfer> transfers) {
+            return transfers.stream().anyMatch(it -> !it.deadlinesSeconds().isEmpty());
         }
 
         @Override

@@ -248,6 +248,17 @@ final class MainTest {
         assertTrue(err.toString().contains("within 2 points"), err::toString);
     }
 
+    @Test
+    void aChanceOfDeadlinesThatAreNotThereIsRefused() throws IOException {
+        Path openEnded = folder.resolve("open-ended.toml");
+        Files.createSymbolicLink(
+                folder.resolve("modes"), DEMO.resolveSibling("modes").toAbsolutePath());
+        Files.writeString(openEnded, Files.readString(DEMO).replaceAll("(?m)^deadlines = .*$", ""));
+        assertEquals(
+                ExitCode.BAD_INPUT, run("study", openEnded.toString(), "--precision", "P(deadline) within 2 points"));
+        assertTrue(err.toString().contains("no transfer of this scenario has a deadline"), err::toString);
+    }
+
     private String[] vary(String... settings) {
         Stream<String> fixed = Stream.of("vary", DEMO.toString(), "--out", folder.toString(), "--trials", "10");
         return Stream.concat(fixed, Stream.of(settings).flatMap(it -> Stream.of("--set", it)))
