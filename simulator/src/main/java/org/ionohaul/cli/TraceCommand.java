@@ -117,7 +117,8 @@ final class TraceCommand implements Callable<Integer> {
         }
         TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(number), itsMode.emission()));
         SessionResult result = trials.run(itsTransfer, itsDirection, itsMode, number, recorder);
-        return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result);
+        long wrongSpeedNanos = trials.wrongSpeedNanos(itsTransfer, itsDirection, itsMode, number);
+        return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result, wrongSpeedNanos);
     }
 
     private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {

@@ -82,7 +82,7 @@ public final class Timing {
     }
 
     /** Returns the share of a cycle, from 0 to 1, that the over takes, if it is as long as it may be at first. */
-    double airShare(int level) {
+    public double airShare(int level) {
         int frames = usualFrames(level);
         return (double) parts.signals().level(level).burstNanos(frames) / cycleNanos(level, frames);
     }

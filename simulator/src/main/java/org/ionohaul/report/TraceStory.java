@@ -18,6 +18,7 @@ import org.ionohaul.session.SessionResult;
  * @param trial number of the trial
  * @param recorder what happened
  * @param result what came of it
+ * @param wrongSpeedNanos airtime lost by not having the best level of each moment, in nanoseconds
  */
 public record TraceStory(
         Scenario scenario,
@@ -26,7 +27,8 @@ public record TraceStory(
         Mode mode,
         long trial,
         TraceRecorder recorder,
-        SessionResult result) {
+        SessionResult result,
+        long wrongSpeedNanos) {
     List<TraceStep> steps() {
         return recorder.steps();
     }

@@ -51,6 +51,12 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
         lines.add("");
         lines.addAll(
                 TextWrap.lines("Where the time went: " + shares(story.result().budget()), "", WIDTH));
+        lines.addAll(TextWrap.lines(
+                "Of the airtime of its overs, "
+                        + TimeText.clock(1e-9 * story.wrongSpeedNanos())
+                        + " were lost by not having the best speed level of the moment, which no station can know.",
+                "",
+                WIDTH));
         return lines;
     }
 

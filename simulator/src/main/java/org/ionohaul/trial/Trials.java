@@ -9,6 +9,7 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Session;
+import org.ionohaul.session.SessionParts;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 
@@ -61,6 +62,22 @@ public final class Trials {
     public SessionResult run(Transfer transfer, Direction direction, Mode mode, long trial, SessionTrace trace) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         return session(wiring, sky(trial), trial, transfer, direction, trace);
+    }
+
+    /**
+     * Runs one trial of one case with one mode and returns the airtime, in nanoseconds, that its overs lost by not having
+     * the best speed level of their moment.
+     *
+     * @param mode one of the scenario's modes
+     * @param trial the trial's number, zero or more
+     */
+    public long wrongSpeedNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
+        SessionParts parts = wirings.get(scenario.modes().indexOf(mode))
+                .parts(sky(trial), streams(trial), transfer, direction, SessionTrace.NONE);
+        WrongSpeed watch = new WrongSpeed(parts.link());
+        new Session(new SessionParts(parts.link(), parts.rules(), parts.cargo(), parts.patienceNanos(), watch))
+                .run(horizonNanos);
+        return watch.lostNanos();
     }
 
     /** Returns the sky of a trial, zero or more; made anew at each call, for the caller's thread. */

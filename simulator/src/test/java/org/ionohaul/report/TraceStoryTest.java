@@ -39,7 +39,15 @@ final class TraceStoryTest {
         Transfer transfer = scenario.transfers().get(1);
         TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(trial), mode.emission()));
         SessionResult result = trials.run(transfer, direction, mode, trial, recorder);
-        return new TraceStory(scenario, transfer, direction, mode, trial, recorder, result);
+        return new TraceStory(
+                scenario,
+                transfer,
+                direction,
+                mode,
+                trial,
+                recorder,
+                result,
+                trials.wrongSpeedNanos(transfer, direction, mode, trial));
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.ionohaul.trial;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,10 +13,12 @@ import java.util.Map;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.Sky;
+import org.ionohaul.link.LadderRules;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.session.LevelUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
@@ -89,6 +92,62 @@ final class TrialsTest {
             assertEquals(Outcome.CLOSED, result.outcome());
             assertEquals(0, result.linksLost());
         }
+    }
+
+    @Test
+    void onlyALadderThatCanErrLosesAirtimeAtAWrongSpeed() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(RIVER_WATCH);
+        Mode climber = scenario.modes().get(1);
+        Mode wagon = scenario.modes().get(3);
+        assertEquals(0, wrongSpeedNanos(scenario, wagon), "one level is always the best there is");
+
+        long lostNanos = wrongSpeedNanos(scenario, climber);
+        long airtimeNanos = airtimeNanos(new Trials(scenario).run(4).get(1));
+        assertTrue(lostNanos > 0 && lostNanos < airtimeNanos, lostNanos + " of " + airtimeNanos);
+
+        Mode knowing = withLadder(climber, new LadderRules.Omniscient(1));
+        assertEquals(0, wrongSpeedNanos(withOnly(scenario, knowing), knowing));
+    }
+
+    private static Mode withLadder(Mode it, LadderRules ladder) {
+        return new Mode(
+                it.name(),
+                it.title(),
+                it.about(),
+                it.emission(),
+                it.levels(),
+                it.acknowledgement(),
+                it.call(),
+                it.control(),
+                it.arq(),
+                ladder,
+                it.session(),
+                it.processingSeconds());
+    }
+
+    private static Scenario withOnly(Scenario it, Mode mode) {
+        return new Scenario(
+                it.name(),
+                it.title(),
+                it.seed(),
+                it.trials(),
+                it.horizonSeconds(),
+                it.distanceMetres(),
+                it.transfers(),
+                List.of(mode),
+                it.near(),
+                it.far(),
+                it.sky());
+    }
+
+    private static long wrongSpeedNanos(Scenario scenario, Mode mode) {
+        var transfer = scenario.transfers().get(0);
+        return new Trials(scenario)
+                .wrongSpeedNanos(transfer, transfer.directions().get(0), mode, 4);
+    }
+
+    private static long airtimeNanos(SessionResult result) {
+        return result.levels().stream().mapToLong(LevelUse::airtimeNanos).sum();
     }
 
     /** Everything that a result says, as text: the class of its curves knows no equality. */

@@ -1,0 +1,54 @@
+package org.ionohaul.trial;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.link.Burst;
+import org.ionohaul.link.LinkParts;
+import org.ionohaul.link.Message;
+import org.ionohaul.link.SpeedPolicy;
+import org.ionohaul.link.Timing;
+import org.ionohaul.session.SessionTrace;
+
+/**
+ * Adds up the airtime that a session loses by sending at other levels than the best one of the moment, which no station can
+ * know: of each over the share by which the payload expected a second, counted over whole cycles, falls short of the best
+ * level's. It lies across the causes of the time budget and is no cause of its own.
+ */
+final class WrongSpeed implements SessionTrace {
+    private final LinkParts parts;
+    private final Timing timing;
+    private long chosenAtNanos;
+    private double lostNanos;
+
+    WrongSpeed(LinkParts parts) {
+        this.parts = parts;
+        this.timing = new Timing(parts);
+    }
+
+    long lostNanos() {
+        return Math.round(lostNanos);
+    }
+
+    /** An over is judged by the moment in which its level was chosen, as the yardstick would have chosen it. */
+    @Override
+    public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
+        chosenAtNanos = atNanos;
+    }
+
+    @Override
+    public void onSent(End from, Burst burst, long durationNanos) {
+        if (burst.message() != Message.OVER) {
+            return;
+        }
+        double best = 0;
+        for (int level = 1; level <= parts.signals().levelCount(); level++) {
+            best = Math.max(best, bytesPerSecond(level));
+        }
+        if (best > 0) {
+            lostNanos += durationNanos * (1 - bytesPerSecond(burst.level()) / best);
+        }
+    }
+
+    private double bytesPerSecond(int level) {
+        return parts.oracle().payloadBytesPerSecond(level, chosenAtNanos) * timing.airShare(level);
+    }
+}
