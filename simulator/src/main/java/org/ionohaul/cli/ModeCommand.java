@@ -17,6 +17,7 @@ import org.ionohaul.trial.ModeCard;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -71,7 +72,12 @@ final class ModeCommand implements Callable<Integer> {
 
     private void list() throws ScenarioProblems {
         PrintWriter terminal = spec.commandLine().getOut();
-        for (String name : ScenarioReader.modeNames(folder)) {
+        List<String> all = ScenarioReader.modeNames(folder);
+        if (all.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "There are no mode files in " + folder + "; name their folder with --modes.");
+        }
+        for (String name : all) {
             Mode mode = ScenarioReader.readMode(folder.resolve(name + ENDING));
             terminal.println(name + ": " + mode.title() + ", " + levels(mode));
             terminal.println("    " + mode.about());

@@ -28,7 +28,8 @@ final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
                         quantile.group(1) == null ? 0.5 : share(quantile.group(1)), share(quantile.group(2)));
             }
         } catch (IllegalArgumentException e) {
-            throw new TypeConversionException("\"" + value + "\" cannot be reached: " + e.getMessage());
+            throw new TypeConversionException(
+                    "\"" + value + "\" cannot be reached: write a share of" + " trials and a width above 0");
         }
         throw new TypeConversionException("\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
                 + " \"median within 5 %\" or \"90 % time within 5 %\"");

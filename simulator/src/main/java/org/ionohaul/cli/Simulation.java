@@ -47,6 +47,9 @@ final class Simulation {
 
     /** Returns what the command line says instead of the scenario file, by key. */
     Map<String, String> changes() {
+        if (trials.isPresent() && trials.get() < 1) {
+            throw new ParameterException(spec.commandLine(), "--trials must be at least 1: " + trials.get());
+        }
         Map<String, String> changes = new LinkedHashMap<>();
         trials.ifPresent(it -> changes.put("trials", it.toString()));
         seed.ifPresent(it -> changes.put("seed", it.toString()));

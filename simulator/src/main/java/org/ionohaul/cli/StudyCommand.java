@@ -100,6 +100,9 @@ final class StudyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
+        if (sizeTrials < 0) {
+            throw new ParameterException(spec.commandLine(), "--size-trials must not be negative: " + sizeTrials);
+        }
         Scenario scenario = choice.read(simulation.changes());
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         probe(folder);

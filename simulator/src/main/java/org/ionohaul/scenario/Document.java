@@ -71,7 +71,7 @@ final class Document {
                     0,
                     "",
                     reason(file, e),
-                    TomlFolder.of(file).advice(file)));
+                    Files.exists(file) ? "" : TomlFolder.of(file).advice(file)));
             return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, problems);
         }
     }
@@ -79,6 +79,9 @@ final class Document {
     private static String reason(Path file, IOException cause) {
         if (!Files.exists(file)) {
             return "there is no such file";
+        }
+        if (Files.isDirectory(file)) {
+            return "is a folder, not a file";
         }
         return cause instanceof CharacterCodingException ? "is not a text file in UTF-8" : "can't be read: " + cause;
     }

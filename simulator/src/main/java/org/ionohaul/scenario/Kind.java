@@ -36,6 +36,15 @@ record Kind<T>(String words, Reading<T> reading) {
         return reading.read(value);
     }
 
+    boolean canRead(Object value) {
+        try {
+            read(value);
+            return true;
+        } catch (WrongValue e) {
+            return false;
+        }
+    }
+
     static Kind<String> text() {
         return new Kind<>("text", value -> {
             if (value instanceof String text && !text.isBlank()) {
@@ -129,7 +138,8 @@ record Kind<T>(String words, Reading<T> reading) {
             if (bytes == bytes.intValue() && bytes <= 1e9) {
                 return bytes.intValue();
             }
-            throw new WrongValue(bytes + " B is no whole number of bytes up to 1000 MB", Dimension.SIZE.remedy());
+            String reason = bytes <= 1e9 ? "is no whole number of bytes" : "is larger than 1000 MB";
+            throw new WrongValue(reason, Dimension.SIZE.remedy());
         });
     }
 

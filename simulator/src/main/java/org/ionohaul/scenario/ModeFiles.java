@@ -64,7 +64,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
 
     /** Adds a problem unless the list of modes is just the stand-in for one that can't be read. */
     private static void refuse(Section top, int index, String message, String remedy) {
-        if (top.has(ScenarioFormat.MODES)) {
+        if (top.isReadable(ScenarioFormat.MODES)) {
             top.problemOfEntry(ScenarioFormat.MODES, index, message, remedy);
         }
     }

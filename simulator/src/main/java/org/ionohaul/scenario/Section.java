@@ -135,6 +135,12 @@ final class Section {
         return value(key.name()) != null;
     }
 
+    /** Returns whether a key stands in the file with a value that can be read. */
+    boolean isReadable(Key<?> key) {
+        Object value = value(key.name());
+        return value != null && key.kind().canRead(value);
+    }
+
     /** Returns the section below a heading; if it is missing, that is a problem. */
     Section part(Group part) {
         return findPart(part).orElseGet(() -> {

@@ -315,4 +315,14 @@ final class MainTest {
         assertTrue(err.toString().contains("--set trials: cannot be varied"), err::toString);
         assertTrue(err.toString().contains("give one value with --seed"), err::toString);
     }
+
+    @Test
+    void aWrongNumberIsBlamedOnItsOption() {
+        for (List<String> wrong : List.of(List.of("--trials", "0"), List.of("--size-trials", "-1"))) {
+            assertEquals(ExitCode.BAD_INPUT, run(study(wrong.get(0), wrong.get(1))));
+            assertTrue(err.toString().contains(wrong.get(0) + " must "), err::toString);
+        }
+        assertEquals(ExitCode.BAD_INPUT, run(study("--precision", "P(deadline) within 0 points")));
+        assertFalse(err.toString().contains("--set") || err.toString().contains("halfWidth"), err::toString);
+    }
 }

@@ -49,6 +49,12 @@ final class ModeCommandTest {
         assertTrue(err.toString().contains("fast-lane"), err.toString());
     }
 
+    @Test
+    void aFolderWithoutModesIsBadInput() {
+        assertEquals(2, run("mode", "--modes", folder.resolve("none").toString()));
+        assertTrue(err.toString().contains("There are no mode files in "), err.toString());
+    }
+
     private int run(String... arguments) {
         CommandLine program = Main.commandLine(
                 scenario -> trial -> {

@@ -73,6 +73,22 @@ final class ProblemsAsReadTest {
                 folder.resolve("latin.toml"), "title = \"H\u00f6he\"".getBytes(StandardCharsets.ISO_8859_1));
         ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> ScenarioReader.read(file));
         assertEquals("is not a text file in UTF-8", problems.problems().get(0).message());
+        assertEquals("", problems.problems().get(0).remedy());
+    }
+
+    @Test
+    void aFolderInPlaceOfAFileIsCalledSo(@TempDir Path folder) {
+        ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> ScenarioReader.read(folder));
+        assertEquals(
+                List.of(new Problem(folder.toString(), 0, 0, "", "is a folder, not a file", "")), problems.problems());
+    }
+
+    @Test
+    void anEmptyListOfModesIsOneProblem(@TempDir Path folder) {
+        WrittenScenario scenario = WrittenScenario.in(folder).replacing("", "[\"brisk-comb\"]", "[]");
+        assertEquals(
+                List.of("[] is not a list with an entry"),
+                scenario.problems().stream().map(Problem::message).toList());
     }
 
     private static String told(ScenarioProblems problems) {
