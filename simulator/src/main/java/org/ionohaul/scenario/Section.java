@@ -258,7 +258,14 @@ final class Section {
             problem(guilty.get(), message, remedy(guilty.get()));
             replaced.add(guilty.get().name());
         } else if (!isGivenUp()) {
-            problem(complaint.reasonIn(group), "");
+            // A stand-in that doesn't go with the other values is no fault of the file: its key has its problem
+            // already.
+            if (complaint
+                    .keyIn(group)
+                    .filter(key -> replaced.contains(key.name()))
+                    .isEmpty()) {
+                problem(complaint.reasonIn(group), "");
+            }
             group.keys().forEach(key -> replaced.add(key.name()));
         } else {
             throw new IllegalStateException("the examples of [" + path + "] don't go together", refusal);

@@ -111,6 +111,21 @@ final class ModeReaderTest {
     }
 
     @Test
+    void aShortOverAboveTheLongOneIsOneProblem() {
+        ScenarioProblems problems =
+                assertThrows(ScenarioProblems.class, () -> with("short-over = 7 ", "short-over = 1007 "));
+        assertEquals(
+                List.of("arq.long-over"),
+                problems.problems().stream().map(Problem::key).toList());
+    }
+
+    @Test
+    void aSizeBeyondAllBoundsIsToldInWords() {
+        ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> withLevel("payload = '9999999999 MB'"));
+        assertEquals("is larger than 1000 MB", problems.problems().get(0).message());
+    }
+
+    @Test
     void aFrameMayBeMeasuredInPlaceOfModelled() throws ScenarioProblems, IOException {
         Mode mode = withLevel("""
                 payload = "110 B"
