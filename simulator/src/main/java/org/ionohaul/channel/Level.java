@@ -11,15 +11,18 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  *
  * <p>The level is worked out on a grid, in order and once, and its power joined by straight lines, so that asking costs
  * no exponential. The step is 1/64 of the time constant (half-way between two points the standard deviation is 0.4 %
- * below the stationary one), or 1 s without slow variation: a scheduled jump takes that long.
+ * below the stationary one); with a schedule it is never above 1 s, so that a scheduled jump takes that long at most. A
+ * scheduled day so needs 0.7 MB.
  */
 final class Level {
     private static final double STEPS_PER_TIME_CONSTANT = 64;
+    private static final double LONGEST_SCHEDULED_SECONDS = 1;
     private static final double UNCHANGING_SECONDS = 1e6;
 
     private final Schedule scheduleDb;
-    private final double deviationDb;
     private final double stepSeconds;
+    private final double memory;
+    private final double innovationDb;
     private final double pointsPerNano;
     private final ZigguratSampler.NormalizedGaussian normal;
     private double slowDb;
@@ -33,11 +36,12 @@ final class Level {
      */
     Level(Schedule scheduleDb, SlowVariation variation, UniformRandomProvider chance) {
         this.scheduleDb = scheduleDb;
-        this.deviationDb = variation.deviationDb();
         this.stepSeconds = stepSeconds(scheduleDb, variation);
+        this.memory = Math.exp(-stepSeconds / variation.timeConstantSeconds());
+        this.innovationDb = variation.deviationDb() * Math.sqrt(1 - memory * memory);
         this.pointsPerNano = 1e-9 / stepSeconds;
         this.normal = ZigguratSampler.NormalizedGaussian.of(chance);
-        this.slowDb = deviationDb * normal.sample();
+        this.slowDb = variation.deviationDb() * normal.sample();
     }
 
     /** Returns the level at an instant, zero or later, as a power ratio. */
@@ -52,18 +56,16 @@ final class Level {
     }
 
     private static double stepSeconds(Schedule scheduleDb, SlowVariation variation) {
-        if (variation.deviationDb() > 0) {
-            return variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT;
-        }
-        return scheduleDb.points().isEmpty() ? UNCHANGING_SECONDS : 1;
+        double longest = scheduleDb.points().isEmpty() ? UNCHANGING_SECONDS : LONGEST_SCHEDULED_SECONDS;
+        return variation.deviationDb() > 0
+                ? Math.min(longest, variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT)
+                : longest;
     }
 
     private void learnUpTo(int point) {
         if (point >= ratios.length) {
             ratios = Arrays.copyOf(ratios, Math.max(point + 1, 2 * ratios.length));
         }
-        double memory = Math.exp(-1 / STEPS_PER_TIME_CONSTANT);
-        double innovationDb = deviationDb * Math.sqrt(1 - memory * memory);
         for (; known <= point; known++) {
             ratios[known] = Decibels.toRatio(scheduleDb.levelDb(known * stepSeconds) + slowDb);
             slowDb = memory * slowDb + innovationDb * normal.sample();

@@ -3,6 +3,7 @@ package org.ionohaul.channel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.ionohaul.random.Purpose;
@@ -47,6 +48,34 @@ final class LevelTest {
         sample("mean power of the slow level", Math.exp(nepers * nepers / 2), level -> level.ratio(nanos(90)));
     }
 
+    /** Ten hours to decorrelate, and four minutes in which the scheduled level is 30 dB lower. */
+    @ParameterizedTest
+    @CsvSource({"600, 0", "719, 0", "721, -30", "840, -30", "959, -30", "961, 0"})
+    void aShortScheduledDipIsKeptHoweverSlowTheVariation(double atSeconds, double scheduledDb) {
+        Schedule dip = new Schedule(List.of(
+                new Schedule.Point(719.5, 0),
+                new Schedule.Point(720, -30),
+                new Schedule.Point(960, -30),
+                new Schedule.Point(960.5, 0)));
+        Level level = level(dip, new SlowVariation(1e-4, 36_000), 3);
+        assertEquals(scheduledDb, levelDb(level, atSeconds), 1e-3);
+    }
+
+    /** On the grid of a schedule, 1 s, as on the grid of the variation alone. */
+    @ParameterizedTest
+    @CsvSource({"150", "600"})
+    void aScheduleLeavesTheCorrelationAlone(double lagSeconds) {
+        Schedule flat = new Schedule(List.of(new Schedule.Point(0, 0)));
+        SlowVariation slow = new SlowVariation(DEVIATION_DB, 600);
+        double[] sample = LongStream.range(0, TRIALS)
+                .mapToObj((LongFunction<Level>) trial -> level(flat, slow, trial))
+                .mapToDouble(level -> levelDb(level, 10) * levelDb(level, 10 + lagSeconds))
+                .toArray();
+        double theory = DEVIATION_DB * DEVIATION_DB * Math.exp(-lagSeconds / 600);
+        StatisticalCheck.ofMean("covariance under a schedule at " + lagSeconds + " s", sample, theory)
+                .verify();
+    }
+
     @Test
     void anyOrderOfAskingGivesTheSameBits() {
         Level forward = level(VARIATION, 3);
@@ -78,8 +107,12 @@ final class LevelTest {
     }
 
     private static Level level(SlowVariation variation, long trial) {
+        return level(Schedule.NONE, variation, trial);
+    }
+
+    private static Level level(Schedule scheduleDb, SlowVariation variation, long trial) {
         TrialStreams streams = new TrialStreams(20_260_102, trial);
-        return new Level(Schedule.NONE, variation, streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
+        return new Level(scheduleDb, variation, streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
     }
 
     private static double levelDb(Level level, double atSeconds) {
