@@ -1,6 +1,7 @@
 package org.ionohaul.link;
 
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
 
 /**
  * The rules by which a mode moves frames.
@@ -48,6 +49,20 @@ public record ArqRules(
         require(storeFrames >= 0, "storeFrames must not be negative", storeFrames);
         require(silencesToLost >= 1, "silencesToLost must be at least 1", silencesToLost);
         require(marginNanos >= 0, "marginNanos must not be negative", marginNanos);
+    }
+
+    /** Returns the most frames that an over may ever carry. */
+    int mostFrames(Waveform waveform) {
+        int frames = scheme == ArqScheme.STOP_AND_WAIT ? 1 : Math.min(longOverFrames, windowFrames);
+        while (frames > 1 && waveform.burstNanos(frames) > longestOverNanos) {
+            frames--;
+        }
+        return frames;
+    }
+
+    /** Returns how many frames an over carries at first, if so many are waiting. */
+    public int usualFrames(Waveform waveform) {
+        return Math.min(shortOverFrames, mostFrames(waveform));
     }
 
     private static void require(boolean holds, String message, long value) {

@@ -1,7 +1,6 @@
 package org.ionohaul.link;
 
 import org.ionohaul.channel.End;
-import org.ionohaul.waveform.Waveform;
 
 /** How long the steps of a link's cycles last, as both stations know from the mode and from their introductions. */
 public final class Timing {
@@ -12,17 +11,8 @@ public final class Timing {
     public Timing(LinkParts parts) {
         this.parts = parts;
         mostFrames = parts.signals().levels().stream()
-                .mapToInt(level -> mostFrames(level, parts.arq()))
+                .mapToInt(parts.arq()::mostFrames)
                 .toArray();
-    }
-
-    private static int mostFrames(Waveform waveform, ArqRules rules) {
-        int frames =
-                rules.scheme() == ArqScheme.STOP_AND_WAIT ? 1 : Math.min(rules.longOverFrames(), rules.windowFrames());
-        while (frames > 1 && waveform.burstNanos(frames) > rules.longestOverNanos()) {
-            frames--;
-        }
-        return frames;
     }
 
     /** Returns the most frames that an over of a level, counted from 1, may ever carry. */

@@ -1,6 +1,7 @@
 package org.ionohaul.trial;
 
 import org.ionohaul.channel.Reception;
+import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.Oracle;
 import org.ionohaul.link.Signals;
 import org.ionohaul.waveform.Waveform;
@@ -10,12 +11,13 @@ import org.ionohaul.waveform.Waveform;
  *
  * @param signals the mode's bursts
  * @param data how the receiver of the data hears their sender
- * @param frames how many frames the over would carry
+ * @param arq how long the mode's overs may be
  */
-record ExpectedPayload(Signals signals, Reception data, int frames) implements Oracle {
+record ExpectedPayload(Signals signals, Reception data, ArqRules arq) implements Oracle {
     @Override
     public double payloadBytesPerSecond(int level, long atNanos) {
         Waveform waveform = signals.level(level);
+        int frames = arq.usualFrames(waveform);
         double decoded = 0;
         for (int frame = 0; frame < frames; frame++) {
             decoded += waveform.decodingProbability(waveform.evidence(data, atNanos, frame, frames));

@@ -64,7 +64,7 @@ final class ModeWiring {
                 mode.arq(),
                 mode.ladder(),
                 curves,
-                new ExpectedPayload(signals, data, mode.arq().shortOverFrames()),
+                new ExpectedPayload(signals, data, mode.arq()),
                 chances(streams));
     }
 
