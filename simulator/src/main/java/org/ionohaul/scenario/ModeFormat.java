@@ -47,7 +47,7 @@ final class ModeFormat {
             "symbolRateBd",
             Kind.quantity(Dimension.SYMBOL_RATE),
             "1800 Bd",
-            "Symbols a second over all carriers together, known symbols and guard intervals counted; above 0.");
+            "Symbols a second over all carriers together, known symbols counted, guard intervals not (see known-share); above 0.");
     static final Key<Double> KNOWN_SHARE = Key.of(
             "known-share",
             "knownShare",

@@ -7,7 +7,8 @@ import static org.ionohaul.waveform.Limits.require;
  *
  * @param modulation what a symbol carries
  * @param carriers over how many carriers side by side the symbols are spread, 1 or more
- * @param symbolRateBd symbols a second over all carriers together, known symbols and guard intervals counted, positive
+ * @param symbolRateBd symbols a second over all carriers together, positive; known symbols are counted, guard
+ *     intervals are not: the time they take belongs to the share without data
  * @param codeRate information bits per code bit, above 0; 1 means uncoded: a single bit error spoils the frame
  */
 public record Coding(Modulation modulation, int carriers, double symbolRateBd, double codeRate) {
