@@ -17,7 +17,7 @@ import org.ionohaul.session.TimeBudget;
  * @param framesDecoded of these, how many were decoded
  * @param isHeard whether the burst was heard and understood by the other station
  * @param sinrDb true SINR in 3 kHz over the burst at the other station, in dB; NaN if no burst
- * @param heldBytes bytes the receiver held in order afterwards
+ * @param heldBytes bytes the receiver had held in order at best until then
  * @param spent where the time had gone until then
  */
 record TraceStep(

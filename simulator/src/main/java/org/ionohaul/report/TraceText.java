@@ -90,7 +90,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
         }
         String again = step.framesAgain() > 0 ? " (" + step.framesAgain() + " again)" : "";
         String fate = step.isHeard()
-                ? step.framesDecoded() + " decoded, " + step.heldBytes() + " bytes held in order"
+                ? step.framesDecoded() + " decoded, at best " + step.heldBytes() + " bytes held in order"
                 : "lost";
         return "over at level " + step.level() + ", " + step.frames() + " frames" + again + ": " + fate + sinr;
     }
@@ -101,7 +101,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
     }
 
     private static String soFar(TraceStep step) {
-        return step.heldBytes() + " bytes held; " + shares(step.spent());
+        return "at best " + step.heldBytes() + " bytes held; " + shares(step.spent());
     }
 
     private static String shares(TimeBudget spent) {

@@ -193,7 +193,7 @@ public final class TrialRow {
         return sizeIndex < gridMillis.length ? gridMillis[sizeIndex] / 1e3 : Double.POSITIVE_INFINITY;
     }
 
-    /** Returns how many bytes the receiver held at the end. */
+    /** Returns how many bytes the receiver held at best: more than at the end if a mode restarts. */
     public long bytesHeld() {
         return bytesHeld;
     }
