@@ -36,6 +36,11 @@ final class CombiningStore {
         level = atLevel;
     }
 
+    /** Forgets every frame. */
+    void empty() {
+        size = 0;
+    }
+
     /** Returns the place of the frame that begins with the byte, or {@link #NONE}. */
     int find(long start) {
         for (int at = 0; at < size; at++) {

@@ -100,6 +100,11 @@ public final class Station {
         silence.stop();
     }
 
+    /** Forgets what it heard of frames that it could not decode. */
+    public void forgetUndecoded() {
+        store.empty();
+    }
+
     /** Returns the burst to fill before sending. */
     Burst outgoing() {
         if (arrival.isRunning()) {

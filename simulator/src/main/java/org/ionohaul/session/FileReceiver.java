@@ -33,8 +33,14 @@ final class FileReceiver {
         return last < cargo.firstFrom(station.end().other()) || heldBytes[last] == cargo.bytes(last);
     }
 
-    /** A new link begins: an unfinished file goes on where it stopped, or begins anew, as the mode says. */
+    /**
+     * A new link begins: an unfinished file goes on where it stopped, and what was heard of its undecoded frames still
+     * counts; or it begins anew and nothing does, as the mode says.
+     */
     void onNewLink() {
+        if (!resumes) {
+            station.forgetUndecoded();
+        }
         if (current != NONE && !resumes && heldBytes[current] < cargo.bytes(current)) {
             heldBytes[current] = 0;
         }

@@ -7,6 +7,7 @@ import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
@@ -178,6 +179,26 @@ final class MechanismTest {
         SessionResult result = run();
         assertEquals(Outcome.CLOSED, result.outcome());
         assertEquals(1, result.linksLost());
+    }
+
+    /** Half of what a frame needs comes over each link: with the half of the link before it, the second is enough. */
+    @Test
+    void restartingForgetsWhatWasHeardOfUndecodedFramesAndResumingKeepsIt() {
+        assertEquals(2, mostOversAtHalfEvidence(true));
+        assertTrue(mostOversAtHalfEvidence(false) > 2);
+    }
+
+    private long mostOversAtHalfEvidence(boolean resumes) {
+        bench.combining = Combining.CHASE;
+        bench.store = 8;
+        bench.silencesToLost = 1;
+        bench.levels = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.5));
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, resumes, 1000, Bench.SECOND);
+        bench.cargo = Cargo.from(End.NEAR, List.of(100L));
+        return LongStream.range(0, 50)
+                .map(trial -> bench.run(trial).oversSent())
+                .max()
+                .orElseThrow();
     }
 
     @Test
