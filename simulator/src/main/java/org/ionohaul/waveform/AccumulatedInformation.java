@@ -7,6 +7,9 @@ package org.ionohaul.waveform;
  * <p>The dispersion is that of one copy with the same information, which is exact for one copy, and for several small
  * ones because dispersion too is in proportion to SNR when that is low.
  *
+ * <p>The end of the mother code is ignored: every copy is taken to bring new code bits, while a real code runs out of
+ * them and repeats some, which is worth less.
+ *
  * @param density information density of a symbol by Es/N0
  * @param code when the frame's code succeeds
  */

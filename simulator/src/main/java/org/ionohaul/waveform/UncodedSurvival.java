@@ -7,6 +7,9 @@ import java.util.Map;
 /**
  * The logarithm of an uncoded bit's probability to survive, by Es/N0, tabulated for every modulation at first use and
  * then shared by all threads.
+ *
+ * <p>Bits survive independently of each other. With more than one bit a symbol, M-ary tones above all, one symbol error
+ * spoils several bits at once and so counts more than once: the frame's survival comes out too low.
  */
 final class UncodedSurvival {
     private static final Map<Modulation, RatioTable> TABLES = tables();
