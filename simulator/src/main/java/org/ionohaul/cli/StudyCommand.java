@@ -67,8 +67,8 @@ final class StudyCommand implements Callable<Integer> {
             paramLabel = "N",
             description = "How many evenings to simulate besides, for answers on files of every size;"
                     + " ${DEFAULT-VALUE} if not given, 0 for none.",
-            defaultValue = "200")
-    private int sizeTrials = 200;
+            defaultValue = "100")
+    private int sizeTrials = 100;
 
     @Option(
             names = "--out",

@@ -20,6 +20,9 @@ import org.ionohaul.study.ModeSummary;
 /** What is said about a case in plain words. */
 final class CaseWords {
     /** The evening to plan for: of twenty, the slowest but one. */
+    /** From so many trials on, the largest bounds the 95 % quantile with 95 % confidence (Wilks). */
+    private static final int FEWEST_TO_PLAN = 59;
+
     private static final double PLANNED = 0.95;
 
     private CaseWords() {}
@@ -57,7 +60,11 @@ final class CaseWords {
         String what = "the " + summary.transfer().name();
         if (Double.isFinite(ninth)) {
             return "About 9 of 10 evenings " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
-                    + plan(TimeText.plan(ninth), completion(summary, trials).quantile(PLANNED));
+                    + (best.trials() < FEWEST_TO_PLAN
+                            ? ". Too few evenings were simulated to plan by."
+                            : plan(
+                                    TimeText.plan(ninth),
+                                    completion(summary, trials).quantile(PLANNED)));
         }
         if (best.delivered().value() == 0) {
             return "On none of " + SizeText.grouped(best.trials()) + " simulated evenings was " + what
@@ -103,7 +110,7 @@ final class CaseWords {
                 best = mode;
             }
         }
-        return OddsText.odds(share(best, deadline)) + " evenings, with "
+        return OddsText.simulated(best.deadlines().get(deadline).chance()) + " evenings, with "
                 + best.mode().title() + ".";
     }
 
@@ -118,7 +125,7 @@ final class CaseWords {
     /** Returns how the best mode fares against the next under the same sky; empty if there is no next. */
     static Optional<String> pair(CaseSummary summary) {
         return summary.comparisons().stream().findFirst().map(pair -> {
-            String share = OddsText.odds(pair.firstBeforeShare().value());
+            String share = OddsText.simulated(pair.firstBeforeShare());
             String next = summary.modes().get(summary.ranking().get(1)).mode().title();
             return "Under the same sky " + summary.best().mode().title() + " is through before " + next + " on " + share
                     + " evenings ("

@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.Locale;
+import org.ionohaul.statistics.Estimate;
 
 /**
  * Words for chances: plain odds, which people read better than percentages of nothing in particular.
@@ -25,6 +26,19 @@ public final class OddsText {
             return "fewer than 1 of 100";
         }
         return hundredths == 100 ? "more than 99 of 100" : hundredths + " of 100";
+    }
+
+    /**
+     * Returns how many evenings a simulated share comes to, without claiming more than its interval carries: a few
+     * evenings, all of them good, are not "more than 99 of 100".
+     *
+     * @param share a share with its interval
+     */
+    public static String simulated(Estimate share) {
+        if (share.value() == 1 && share.low() < 0.99) {
+            return "all simulated";
+        }
+        return share.value() == 0 && share.high() > 0.01 ? "none of the simulated" : odds(share.value());
     }
 
     /**

@@ -46,7 +46,8 @@ final class StressItems {
             "Events run in order of time, ties in the order scheduled; time is counted in"
                     + " whole nanoseconds. Trials run in parallel; the result does not depend on the number of threads.";
     private static final String SYSTEM =
-            "Any machine with Java 17 or later gives the same bytes; the run takes seconds to"
+            "Java 17 or later; the same type of machine and Java give the same bytes, another"
+                    + " processor may differ in the last digit of a mathematical function. The run takes seconds to"
                     + " minutes and less than 512 MB of memory.";
     private static final String ACCESS =
             "Source code under the Apache licence 2.0, with the tests that check it against"
@@ -75,7 +76,10 @@ final class StressItems {
                 item("2.5 Components", COMPONENTS),
                 item("3.1 Data sources", DATA),
                 item("3.2 Input parameters", items.inputs()),
-                item("3.3 Pre-processing", "None: values are used as the files state them, units converted."),
+                item(
+                        "3.3 Pre-processing",
+                        "Units are converted; files count by their size"
+                                + " after the compression that the scenario states."),
                 item("3.4 Assumptions", String.join(" ", StudyWords.LIMITS)),
                 item("4.1 Initialisation", INITIALISATION),
                 item("4.2 Run length", items.runLength()),

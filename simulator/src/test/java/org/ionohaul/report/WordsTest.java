@@ -3,6 +3,7 @@ package org.ionohaul.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.ionohaul.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +53,14 @@ final class WordsTest {
     @CsvSource({"0, 0 %", "0.004, <1 %", "0.83, 83 %", "0.997, >99 %", "1, 100 %"})
     void percentagesKeepTheEndsApart(double probability, String expected) {
         assertEquals(expected, OddsText.percent(probability));
+    }
+
+    @Test
+    void aFewGoodEveningsAreNoGreatOdds() {
+        assertEquals("all simulated", OddsText.simulated(new Estimate(1, 0.34, 1)));
+        assertEquals("more than 99 of 100", OddsText.simulated(new Estimate(1, 0.996, 1)));
+        assertEquals("none of the simulated", OddsText.simulated(new Estimate(0, 0, 0.66)));
+        assertEquals("88 of 100", OddsText.simulated(new Estimate(0.88, 0.86, 0.9)));
     }
 
     @Test
