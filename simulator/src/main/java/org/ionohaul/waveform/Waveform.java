@@ -55,8 +55,9 @@ public interface Waveform {
     }
 
     /**
-     * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: mean signal power over mean power
-     * of noise and interference.
+     * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: the ratio of signal to
+     * noise and interference, averaged over time and sub-bands. Where interference covers part of the band this is kinder
+     * than the ratio of the mean powers.
      */
     double meanSnrDb(Reception reception, long startNanos, int frames);
 }
