@@ -188,8 +188,7 @@ public sealed interface LadderRules {
     record Omniscient(int startLevel) implements LadderRules {
         @Override
         public SpeedPolicy policy(LinkParts parts) {
-            return new OmniscientPolicy(
-                    parts.oracle(), new Timing(parts), parts.signals().levelCount());
+            return new OmniscientPolicy(new Timing(parts), parts.signals().levelCount());
         }
     }
 

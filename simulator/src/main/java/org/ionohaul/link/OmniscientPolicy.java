@@ -7,34 +7,27 @@ import java.util.Locale;
  * the over takes.
  */
 final class OmniscientPolicy implements SpeedPolicy {
-    private final Oracle oracle;
-    private final double[] airShare;
+    private final Timing timing;
+    private final int levels;
     private double expected;
 
-    OmniscientPolicy(Oracle oracle, Timing timing, int levels) {
-        this.oracle = oracle;
-        airShare = new double[levels];
-        for (int at = 0; at < levels; at++) {
-            airShare[at] = timing.airShare(at + 1);
-        }
+    OmniscientPolicy(Timing timing, int levels) {
+        this.timing = timing;
+        this.levels = levels;
     }
 
     @Override
     public int chooseLevel(long nowNanos) {
         int best = 1;
-        expected = bytesPerSecond(1, nowNanos);
-        for (int level = 2; level <= airShare.length; level++) {
-            double candidate = bytesPerSecond(level, nowNanos);
+        expected = timing.expectedBytesPerSecond(1, nowNanos);
+        for (int level = 2; level <= levels; level++) {
+            double candidate = timing.expectedBytesPerSecond(level, nowNanos);
             if (candidate > expected) {
                 expected = candidate;
                 best = level;
             }
         }
         return best;
-    }
-
-    private double bytesPerSecond(int level, long nowNanos) {
-        return oracle.payloadBytesPerSecond(level, nowNanos) * airShare[level - 1];
     }
 
     @Override

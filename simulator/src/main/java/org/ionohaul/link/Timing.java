@@ -71,10 +71,17 @@ public final class Timing {
         return payloadBytes * 1e9 / cycleNanos(level, usualFrames(level));
     }
 
-    /** Returns the share of a cycle, from 0 to 1, that the over takes, if it is as long as it may be at first. */
-    public double airShare(int level) {
+    /**
+     * Returns the payload that the oracle expects of a level, in bytes a second, counted over the whole cycle of an over as
+     * long as it may be at first.
+     *
+     * @param level speed level, counted from 1
+     * @param atNanos when the over begins, in nanoseconds since the trial began
+     */
+    public double expectedBytesPerSecond(int level, long atNanos) {
         int frames = usualFrames(level);
-        return (double) parts.signals().level(level).burstNanos(frames) / cycleNanos(level, frames);
+        double airShare = (double) parts.signals().level(level).burstNanos(frames) / cycleNanos(level, frames);
+        return parts.oracle().payloadBytesPerSecond(level, atNanos) * airShare;
     }
 
     private int usualFrames(int level) {

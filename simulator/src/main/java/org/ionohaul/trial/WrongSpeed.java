@@ -14,13 +14,13 @@ import org.ionohaul.session.SessionTrace;
  * level's. It lies across the causes of the time budget and is no cause of its own.
  */
 final class WrongSpeed implements SessionTrace {
-    private final LinkParts parts;
+    private final int levels;
     private final Timing timing;
     private long chosenAtNanos;
     private double lostNanos;
 
     WrongSpeed(LinkParts parts) {
-        this.parts = parts;
+        this.levels = parts.signals().levelCount();
         this.timing = new Timing(parts);
     }
 
@@ -40,15 +40,11 @@ final class WrongSpeed implements SessionTrace {
             return;
         }
         double best = 0;
-        for (int level = 1; level <= parts.signals().levelCount(); level++) {
-            best = Math.max(best, bytesPerSecond(level));
+        for (int level = 1; level <= levels; level++) {
+            best = Math.max(best, timing.expectedBytesPerSecond(level, chosenAtNanos));
         }
         if (best > 0) {
-            lostNanos += durationNanos * (1 - bytesPerSecond(burst.level()) / best);
+            lostNanos += durationNanos * (1 - timing.expectedBytesPerSecond(burst.level(), chosenAtNanos) / best);
         }
-    }
-
-    private double bytesPerSecond(int level) {
-        return parts.oracle().payloadBytesPerSecond(level, chosenAtNanos) * timing.airShare(level);
     }
 }
