@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -95,11 +94,7 @@ final class ModeCommand implements Callable<Integer> {
         sheet.lines().forEach(terminal::println);
         terminal.flush();
         ResultFolder results = new ResultFolder(out.resolve("mode-" + mode.name()));
-        try {
-            results.write(List.of(sheet, new LossCsv(card), new LossPicture(card)));
-        } catch (IOException e) {
-            throw new NotWritten(results.path(), e);
-        }
+        NotWritten.write(results, List.of(sheet, new LossCsv(card), new LossPicture(card)));
         terminal.println();
         terminal.println("Written to " + results.path() + ": card.txt, loss.csv, loss.svg");
         terminal.println();

@@ -6,7 +6,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import org.ionohaul.report.ResultFolder;
 
 /** Thrown when results can't be written, with what to do about it. */
 final class NotWritten extends Exception {
@@ -16,6 +18,15 @@ final class NotWritten extends Exception {
         super("Cannot write results to " + folder + ": " + reason(cause)
                 + "\n    Name another folder with --out, or make room or rights there. Earlier results are untouched.");
         initCause(cause);
+    }
+
+    /** Writes results into a folder, all or none. */
+    static void write(ResultFolder folder, List<? extends ResultFolder.Entry> entries) throws NotWritten {
+        try {
+            folder.write(entries);
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
     }
 
     private static String reason(IOException cause) {

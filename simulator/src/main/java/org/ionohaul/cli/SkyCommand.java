@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -98,10 +97,6 @@ final class SkyCommand implements Callable<Integer> {
     }
 
     private static void write(SkyView view, ResultFolder folder) throws NotWritten {
-        try {
-            folder.write(List.of(new SkyCsv(view), new SkyChart(view)));
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
+        NotWritten.write(folder, List.of(new SkyCsv(view), new SkyChart(view)));
     }
 }

@@ -174,16 +174,12 @@ final class StudyCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         new TextReport(findings).lines().forEach(terminal::println);
         terminal.flush();
-        try {
-            List<ResultFolder.Entry> entries = new ArrayList<>(
-                    List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
-            if (findings.result().isPartial()) {
-                entries.add(new CheckpointFile(findings.result(), fingerprint));
-            }
-            folder.write(entries);
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
+        List<ResultFolder.Entry> entries = new ArrayList<>(
+                List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+        if (findings.result().isPartial()) {
+            entries.add(new CheckpointFile(findings.result(), fingerprint));
         }
+        NotWritten.write(folder, entries);
         terminal.println();
         terminal.println("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
         if (findings.result().isPartial()) {

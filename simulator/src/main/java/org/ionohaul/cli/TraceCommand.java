@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -149,11 +148,8 @@ final class TraceCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         text.lines().forEach(terminal::println);
         terminal.flush();
-        try {
-            folder.write(List.of(text, new TraceCsv(story), new TraceJsonLines(story), new LadderDiagram(story)));
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
+        NotWritten.write(
+                folder, List.of(text, new TraceCsv(story), new TraceJsonLines(story), new LadderDiagram(story)));
         terminal.println();
         terminal.println("Written to " + folder.path() + ": story.txt, story.csv, story.jsonl, ladder.svg");
     }

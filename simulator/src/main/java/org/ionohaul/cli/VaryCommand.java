@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -192,11 +191,7 @@ final class VaryCommand implements Callable<Integer> {
         print(new VariationText(variation).lines());
         Scenario scenario = variation.scenario();
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed() + "-vary"));
-        try {
-            folder.write(List.of(new VariationCsv(variation)));
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
+        NotWritten.write(folder, List.of(new VariationCsv(variation)));
         print(List.of("", "Written to " + folder.path() + ": vary.csv"));
     }
 }
