@@ -39,6 +39,14 @@ final class StressItems {
     private static final String DATA =
             "The scenario and mode files below. Whether their values were measured, estimated"
                     + " or invented, their comments say; the model's own constants cite their sources in the code.";
+    private static final String SIZES = "Files of other sizes: each trial's times stay as they came; as a larger"
+            + " file can't be likelier to arrive in time, quantiles and shares are put in rising order over sizes"
+            + " (rearrangement: Chernozhukov, Fernandez-Val and Galichon, Biometrika 96(3), 2009).";
+    private static final String BEST_MODE = "The best mode is picked after the fact, by the same evenings that its"
+            + " numbers come from, so among modes that are alike the luckiest is named and its numbers flatter: by half"
+            + " a standard error if two are alike, by one if four are (the expected largest of independent normal"
+            + " values), less as all meet the same skies, nothing where one is clearly ahead. That is inside the"
+            + " intervals shown; and where the paired tests can't tell the best from the next, the report says so.";
     private static final String INITIALISATION =
             "No warm-up: a trial begins when the operator presses send; the fading and"
                     + " the other stations are stationary processes by then.";
@@ -119,8 +127,8 @@ final class StressItems {
 
     private String estimation() {
         return "Independent trials; common skies for all modes. Quantiles: " + OrderedSample.QUANTILE_DEFINITION
-                + ". Intervals with 95 % confidence, from order statistics for quantiles and Wilson's for shares; sign test"
-                + " for pairs.";
+                + ". Intervals with 95 % confidence, from order statistics for quantiles and Wilson's for shares; exact"
+                + " sign tests for pairs. " + SIZES + " " + BEST_MODE;
     }
 
     private String sampling() {

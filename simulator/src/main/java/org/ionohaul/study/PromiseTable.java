@@ -2,27 +2,24 @@ package org.ionohaul.study;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.statistics.OrderedSample;
 
 /**
  * What may be promised with one mode in one direction, and its inverse.
  *
- * <p>Read off the progress of {@link SizeTransfers}. As a larger file never counts as quicker, a promise never falls with
- * a later deadline, and never rises with a higher confidence.
+ * <p>Read off the progress of {@link SizeTransfers}. The time that a share of trials keeps never falls with size (it is
+ * rearranged to, see {@link SizeTimes}) nor with the share; so a promise never falls with a later deadline, and never rises
+ * with a higher confidence.
  */
 public final class PromiseTable {
     private final Direction direction;
-    private final Mode mode;
-    private final List<OrderedSample> reachedSeconds;
+    private final SizeTimes times;
 
-    private PromiseTable(Direction direction, Mode mode, List<OrderedSample> reachedSeconds) {
+    private PromiseTable(Direction direction, SizeTimes times) {
         this.direction = direction;
-        this.mode = mode;
-        this.reachedSeconds = reachedSeconds;
+        this.times = times;
     }
 
     /**
@@ -33,13 +30,7 @@ public final class PromiseTable {
      */
     public static List<PromiseTable> of(StudyResult result, Direction direction) {
         return SizeTimes.of(result, direction).stream()
-                .map(times -> new PromiseTable(direction, times.mode(), ordered(times)))
-                .toList();
-    }
-
-    private static List<OrderedSample> ordered(SizeTimes times) {
-        return IntStream.range(0, times.sizes())
-                .mapToObj(i -> OrderedSample.of(times.seconds(i)))
+                .map(times -> new PromiseTable(direction, times))
                 .toList();
     }
 
@@ -50,7 +41,7 @@ public final class PromiseTable {
 
     /** Returns the mode. */
     public Mode mode() {
-        return mode;
+        return times.mode();
     }
 
     /**
@@ -60,16 +51,14 @@ public final class PromiseTable {
      * @param confidence how sure, above 0, below 1
      */
     public Promise largestFile(double deadlineSeconds, double confidence) {
-        List<Estimate> times = reachedSeconds.stream()
-                .map(reached -> ModeSummary.notNegative(reached, confidence))
-                .toList();
+        List<Estimate> seconds = times.quantiles(confidence);
         return new Promise(
                 deadlineSeconds,
                 confidence,
                 new Estimate(
-                        largest(times, Estimate::value, deadlineSeconds),
-                        largest(times, Estimate::high, deadlineSeconds),
-                        largest(times, Estimate::low, deadlineSeconds)));
+                        largest(seconds, Estimate::value, deadlineSeconds),
+                        largest(seconds, Estimate::high, deadlineSeconds),
+                        largest(seconds, Estimate::low, deadlineSeconds)));
     }
 
     /**
@@ -82,15 +71,15 @@ public final class PromiseTable {
      */
     public Estimate deadline(long bytes, double confidence) {
         int index = SizeGrid.indexNotBelow(bytes);
-        if (index >= reachedSeconds.size()) {
+        if (index >= times.sizes()) {
             throw new IllegalArgumentException("bytes must not exceed the longest transfer's: " + bytes);
         }
-        return ModeSummary.notNegative(reachedSeconds.get(index), confidence);
+        return times.quantiles(confidence).get(index);
     }
 
-    private static long largest(List<Estimate> times, ToDoubleFunction<Estimate> end, double deadlineSeconds) {
-        int kept = (int) times.stream()
-                .takeWhile(time -> end.applyAsDouble(time) <= deadlineSeconds)
+    private static long largest(List<Estimate> seconds, ToDoubleFunction<Estimate> end, double deadlineSeconds) {
+        int kept = (int) seconds.stream()
+                .takeWhile(each -> end.applyAsDouble(each) <= deadlineSeconds)
                 .count();
         return kept == 0 ? 0 : SizeGrid.BYTES.get(kept - 1);
     }

@@ -3,7 +3,7 @@ package org.ionohaul.study;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.Estimate;
 
 /**
  * Completion time against file size for one mode, see {@link SizeTransfers}.
@@ -20,18 +20,14 @@ public record SizeCurve(Mode mode, List<SizePoint> points, Pace pace) {
 
     /** Returns the curve of a mode. */
     static SizeCurve of(SizeTimes times) {
+        List<Estimate> tenth = times.quantiles(0.1);
+        List<Estimate> median = times.quantiles(0.5);
+        List<Estimate> ninth = times.quantiles(0.9);
+        List<Estimate> reached = times.reached();
         List<SizePoint> points = IntStream.range(0, times.sizes())
-                .mapToObj(i -> point(SizeGrid.BYTES.get(i), OrderedSample.of(times.seconds(i))))
+                .mapToObj(i ->
+                        new SizePoint(SizeGrid.BYTES.get(i), tenth.get(i), median.get(i), ninth.get(i), reached.get(i)))
                 .toList();
         return new SizeCurve(times.mode(), points, Pace.of(times));
-    }
-
-    private static SizePoint point(long bytes, OrderedSample reached) {
-        return new SizePoint(
-                bytes,
-                ModeSummary.notNegative(reached, 0.1),
-                ModeSummary.notNegative(reached, 0.5),
-                ModeSummary.notNegative(reached, 0.9),
-                reached.atMost(Double.MAX_VALUE).wilson(ModeSummary.CONFIDENCE));
     }
 }

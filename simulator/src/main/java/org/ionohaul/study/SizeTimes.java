@@ -1,21 +1,34 @@
 package org.ionohaul.study;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.Rearranged;
 
-/** When one mode has files of each size through in one direction, trial by trial. */
+/**
+ * When one mode has files of each size through in one direction, trial by trial.
+ *
+ * <p>Sizes up to some are read off sessions of their own, see {@link SizeTransfers}: chance differs from one to the next
+ * larger one, and a trial may have the larger file sooner. Each trial's times stay as they came, so that pairs and paces
+ * compare what happened. That a larger file never takes less time is true of the distribution, so that is where it is made
+ * to hold: quantiles and shares are {@link Rearranged rearranged} over sizes.
+ */
 final class SizeTimes {
     private final Mode mode;
-    private final List<TrialRow> longest;
+    private final List<ModeTrials> sources;
     private final double[][] secondsBySize;
+    private final List<OrderedSample> ordered;
 
-    private SizeTimes(Mode mode, List<TrialRow> longest, double[][] secondsBySize) {
+    private SizeTimes(Mode mode, List<ModeTrials> sources, double[][] secondsBySize) {
         this.mode = mode;
-        this.longest = longest;
+        this.sources = sources;
         this.secondsBySize = secondsBySize;
+        this.ordered = Arrays.stream(secondsBySize).map(OrderedSample::of).toList();
     }
 
     /**
@@ -36,13 +49,14 @@ final class SizeTimes {
 
     private static SizeTimes of(List<CaseTrials> rising, int mode) {
         CaseTrials longest = rising.get(rising.size() - 1);
-        double[][] seconds = IntStream.range(
+        List<ModeTrials> sources = IntStream.range(
                         0, SizeGrid.countUpTo(longest.transfer().totalBytes()))
-                .mapToObj(size -> nextLarger(rising, size).modes().get(mode).reachedSeconds(size))
+                .mapToObj(size -> nextLarger(rising, size).modes().get(mode))
+                .toList();
+        double[][] seconds = IntStream.range(0, sources.size())
+                .mapToObj(size -> sources.get(size).reachedSeconds(size))
                 .toArray(double[][]::new);
-        neverFalling(seconds);
-        ModeTrials trials = longest.modes().get(mode);
-        return new SizeTimes(trials.mode(), trials.rows(), seconds);
+        return new SizeTimes(longest.modes().get(mode).mode(), sources, seconds);
     }
 
     private static CaseTrials nextLarger(List<CaseTrials> rising, int size) {
@@ -52,22 +66,13 @@ final class SizeTimes {
                 .orElseThrow();
     }
 
-    /** Chance differs from one transfer to the next larger one; a file must not be quicker than a smaller one by that. */
-    private static void neverFalling(double[][] secondsBySize) {
-        for (int size = 1; size < secondsBySize.length; size++) {
-            for (int trial = 0; trial < secondsBySize[size].length; trial++) {
-                secondsBySize[size][trial] = Math.max(secondsBySize[size][trial], secondsBySize[size - 1][trial]);
-            }
-        }
-    }
-
     Mode mode() {
         return mode;
     }
 
-    /** Returns the rows of the largest transfer. */
-    List<TrialRow> longest() {
-        return longest;
+    /** Returns the trials that a size is read off. */
+    ModeTrials source(int sizeIndex) {
+        return sources.get(sizeIndex);
     }
 
     /** Returns how many sizes of {@link SizeGrid} are answered. */
@@ -78,5 +83,19 @@ final class SizeTimes {
     /** Returns each trial's time for one size, in seconds, infinite if not reached; not to be changed. */
     double[] seconds(int sizeIndex) {
         return secondsBySize[sizeIndex];
+    }
+
+    /** Returns the time that a share of trials keeps, in seconds, infinite if not reached, an entry a size; never falls. */
+    List<Estimate> quantiles(double probability) {
+        return Rearranged.rising(ordered.stream()
+                .map(it -> ModeSummary.notNegative(it, probability))
+                .toList());
+    }
+
+    /** Returns the share of trials that got so far, an entry a size; never rises. */
+    List<Estimate> reached() {
+        return Rearranged.falling(ordered.stream()
+                .map(it -> it.atMost(Double.MAX_VALUE).wilson(ModeSummary.CONFIDENCE))
+                .toList());
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 /** Answers for every file size, from long transfers whose completion times are known in closed form. */
 final class SizeAnswersTest {
     private static final int TRIALS = 400;
+    private static final SessionResult NOTHING = InventedStudy.steady(3600, 100, 1000);
 
     private final UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(2L);
 
@@ -157,7 +159,10 @@ final class SizeAnswersTest {
         assertThrows(IllegalArgumentException.class, () -> table.deadline(100_001, 0.9));
     }
 
-    /** The short file takes 20 s; the first bytes of the long one come at 40 s, its last at 50 s, or at 15 s by chance. */
+    /**
+     * Upload: the short file takes 20 s; the first bytes of the long one come at 40 s, its last at 50 s. Download: by
+     * chance the larger sizes take 11 to 15 s, so that the 20 s of the smallest become the median of the largest.
+     */
     @Test
     void sizesAreReadOffTheNextLargerTransferAndNeverFall() {
         Scenario scenario = SizeTransfers.in(InventedStudy.scenario(2, InventedStudy.LETTER, "hare"), 2000, 3600);
@@ -174,8 +179,75 @@ final class SizeAnswersTest {
         assertEquals(50, up.get(6).medianSeconds().value());
         List<SizePoint> down =
                 SizeAnswers.of(result, Direction.DOWNLOAD).curves().get(0).points();
-        assertEquals(20, down.get(0).medianSeconds().value());
+        assertEquals(5 + 6.0, down.get(0).medianSeconds().value());
         assertEquals(20, down.get(6).medianSeconds().value());
+    }
+
+    /** A trial that gives up on 1 kB by chance and carries 2 kB through an hour later lost just the one file. */
+    @Test
+    void aFileLostByChanceSpoilsNoLargerOneOfThatTrial() {
+        StudyResult result = shortAndLong(
+                trial -> trial % 10 == 0 ? NOTHING : InventedStudy.steady(10, 100, 1000),
+                trial -> InventedStudy.steady(10, 100, 2000));
+        List<SizePoint> points =
+                SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).points();
+        // The one share of 0.9 goes to the largest size, as a share that falls with size must.
+        assertEquals(1, points.get(0).reached().value());
+        assertEquals(0.9, points.get(points.size() - 1).reached().value());
+        assertEquals(30, points.get(points.size() - 1).ninthSeconds().value());
+        SizeTimes times = SizeTimes.of(result, Direction.UPLOAD).get(0);
+        assertEquals(Double.POSITIVE_INFINITY, times.seconds(0)[0]);
+        assertEquals(30, times.seconds(points.size() - 1)[0]);
+    }
+
+    /** Entry 10 s, 100 B/s from there: the pace between two sizes is that of one session, even if the other is late. */
+    @Test
+    void theEarlyPaceIsThatOfOneSession() {
+        StudyResult result = shortAndLong(
+                trial -> InventedStudy.steady(500, 100, 1000), trial -> InventedStudy.steady(10, 100, 2000));
+        Pace pace = SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).pace();
+        assertEquals(6000, pace.earlyBytesPerMinute().value(), 1e-9);
+        assertEquals(510, pace.firstKilobyteSeconds().value());
+    }
+
+    /**
+     * Each of seven really sent sizes fails in 4 % of trials, by chance of its own; the time for s bytes, if it comes, is
+     * 10 + s/100, so that is every quantile to 96 %. A running maximum a trial lost 1 - 0.96^7 = 25 % of the largest files.
+     */
+    @Test
+    void chanceOfSmallFilesDoesNotAddUpInLargeOnes() {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(2000, InventedStudy.LETTER, "hare"), 50_000, 3600);
+        StudyResult result = new StudyRunner(
+                        scenario,
+                        trial -> scenario.transfers().stream()
+                                .flatMap(transfer ->
+                                        transfer.directions().stream().map(way -> transfer.totalBytes()))
+                                .map(bytes ->
+                                        random.nextDouble() < 0.04 ? NOTHING : InventedStudy.steady(10, 100, bytes))
+                                .toList(),
+                        1,
+                        (done, asked) -> {},
+                        () -> false)
+                .run();
+        SizeCurve curve = SizeAnswers.of(result, Direction.UPLOAD).curves().get(0);
+        for (SizePoint point : curve.points()) {
+            double expected = 10 + Math.ceil(point.bytes() / 100.0);
+            assertEquals(expected, point.ninthSeconds().value());
+            // Between 4 standard errors of 0.96 from 2,000 trials.
+            assertEquals(0.96, point.reached().value(), 4 * Math.sqrt(0.96 * 0.04 / 2000));
+        }
+    }
+
+    private static StudyResult shortAndLong(LongFunction<SessionResult> ofShort, LongFunction<SessionResult> ofLong) {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(100, InventedStudy.LETTER, "hare"), 2000, 3600);
+        return new StudyRunner(
+                        scenario,
+                        trial -> List.of(
+                                ofShort.apply(trial), ofShort.apply(trial), ofLong.apply(trial), ofLong.apply(trial)),
+                        1,
+                        (done, asked) -> {},
+                        () -> false)
+                .run();
     }
 
     @Test
