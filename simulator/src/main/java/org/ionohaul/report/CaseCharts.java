@@ -1,12 +1,10 @@
 package org.ionohaul.report;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
-import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
@@ -16,7 +14,6 @@ import org.ionohaul.study.ModeTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final int CURVE_POINTS = 200;
     private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = List.of(
             part(Cause.DIALLING, "#999999", false),
@@ -56,25 +53,17 @@ final class CaseCharts {
         return new DotPlot.Row(mode.mode().title(), seconds);
     }
 
-    String completion() {
-        return CompletionChart.svg(
+    Chart completion() {
+        return new Chart(
                 id + "-completion",
-                trials.modes().stream()
-                        .map(mode -> new CompletionChart.Line(mode.mode().title(), points(mode)))
-                        .toList(),
-                deadlines(),
-                scale);
-    }
-
-    private List<CompletionChart.Point> points(ModeTrials mode) {
-        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
-        List<CompletionChart.Point> points = new ArrayList<>();
-        for (int i = 0; i <= CURVE_POINTS; i++) {
-            double seconds = scale.endSeconds() * i / CURVE_POINTS;
-            Estimate share = completion.atMost(seconds).wilson(ModeSummary.CONFIDENCE);
-            points.add(new CompletionChart.Point(seconds, share.value(), share.low(), share.high()));
-        }
-        return points;
+                "Through by when",
+                "The higher the line at a given minute, the more evenings are through by then. The band shows how far"
+                        + " chance in the simulation leaves it open.",
+                "A rising line a mode: the share of evenings that are through over the time after pressing send. The table"
+                        + " above has the numbers.",
+                330,
+                new CompletionChart(scale, deadlines()).options(trials.modes()),
+                new Table("", List.of(), List.of()));
     }
 
     String causes() {

@@ -18,6 +18,7 @@ import org.ionohaul.study.SpreadSplit;
  * @param decides what decides it
  * @param completion the main table
  * @param figures the pictures
+ * @param charts more pictures
  * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
  * @param spreads the same for every mode; without rows if every input is known
  * @param comparisons pairs of modes; may be empty
@@ -31,11 +32,10 @@ public record CaseSection(
         String decides,
         Table completion,
         List<Figure> figures,
+        List<Chart> charts,
         String spread,
         Table spreads,
         Table comparisons) {
-    private static final Table ELSEWHERE = new Table("", List.of(), List.of());
-
     static CaseSection of(String id, Scenario scenario, CaseSummary summary, CaseTrials trials) {
         return new CaseSection(
                 id,
@@ -46,6 +46,7 @@ public record CaseSection(
                 summary.verdict().sentence(),
                 CaseTables.completion(summary.modes()),
                 figures(id, summary, trials),
+                List.of(new CaseCharts(id, summary, trials).completion()),
                 SpreadSplit.of(scenario, trials.modes().get(summary.ranking().get(0)))
                         .map(it -> SpreadWords.sentence(summary.best().mode().title(), it))
                         .orElse(""),
@@ -62,12 +63,6 @@ public record CaseSection(
                         "Each dot is one evening in fifty: 45 dots left of a deadline are 9 of 10 evenings. Rings come later than the axis reaches, crosses never.",
                         charts.dots(),
                         CaseTables.outcomes(modes)),
-                new Figure(
-                        "Through by when",
-                        "The higher the line at a given minute, the more evenings are through by then. The band shows how"
-                                + " far chance in the simulation leaves it open.",
-                        charts.completion(),
-                        ELSEWHERE),
                 new Figure(
                         "Where the time goes",
                         "Mean of all evenings, also of those that fail.",

@@ -11,4 +11,9 @@ public record Cell(String text, String detail) {
     static Cell of(String text) {
         return new Cell(text, "");
     }
+
+    /** Returns all that it says in one line. */
+    String line() {
+        return detail.isEmpty() ? text : text + " (" + detail + ")";
+    }
 }

@@ -1,87 +1,97 @@
 package org.ionohaul.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.ModeSummary;
+import org.ionohaul.study.ModeTrials;
 
-/** A picture of how many evenings are through by which time: one rising line a mode, with the band of its uncertainty. */
+/** How many evenings are through by which time: one rising line a mode, with the band of its uncertainty. */
 final class CompletionChart {
-    private static final double WIDTH = 480;
-    private static final double HEIGHT = 330;
-    private static final double LEFT = 48;
-    private static final double RIGHT = 14;
-    private static final double TOP = 26;
-    private static final double BOTTOM = 44;
+    private static final int POINTS = 120;
 
-    private CompletionChart() {}
+    private final TimeAxis axis;
+    private final List<Double> deadlinesSeconds;
+    private final List<Double> instantsSeconds;
 
     /**
-     * One mode's line.
+     * Prepares the chart.
      *
-     * @param name the mode
-     * @param points points of the line, in order of time, from one end of the axis to the other
-     */
-    record Line(String name, List<Point> points) {}
-
-    /**
-     * A point of a line.
-     *
-     * @param seconds the instant
-     * @param share share of evenings through by then, from 0 to 1
-     * @param low lower end of its interval
-     * @param high upper end of its interval
-     */
-    record Point(double seconds, double share, double low, double high) {}
-
-    /**
-     * Returns the picture.
-     *
-     * @param id a name unique on the page
-     * @param lines the modes
-     * @param deadlinesSeconds upright lines
      * @param scale the axis of time
+     * @param deadlinesSeconds upright lines
      */
-    static String svg(String id, List<Line> lines, List<Double> deadlinesSeconds, TimeScale scale) {
-        List<SeriesLegend.Entry> legend =
-                SeriesLegend.of(lines.stream().map(Line::name).toList());
-        Svg svg = new Svg(
-                id,
-                WIDTH,
-                HEIGHT + SeriesLegend.height(legend),
-                "Evenings through by a given time",
-                "One rising line a mode; the higher at a given minute, the surer. The table below has the numbers.");
-        TimePlot plot = new TimePlot(svg, scale, LEFT, TOP, WIDTH - LEFT - RIGHT, HEIGHT - TOP - BOTTOM);
-        drawShares(svg, plot);
-        plot.drawTimeAxis(scale.unit() + " after pressing send");
-        deadlinesSeconds.forEach(plot::drawDeadline);
-        for (int i = 0; i < lines.size(); i++) {
-            svg.fill(band(plot, lines.get(i).points()), Palette.colour(i), 0.15);
-        }
-        for (int i = 0; i < lines.size(); i++) {
-            svg.stroke(line(plot, lines.get(i).points()), Palette.colour(i), 2.2, Palette.dash(i));
-        }
-        SeriesLegend.draw(svg, legend, LEFT, HEIGHT + 10, WIDTH);
-        return svg.finished();
+    CompletionChart(TimeScale scale, List<Double> deadlinesSeconds) {
+        this.axis = new TimeAxis(scale);
+        this.deadlinesSeconds = deadlinesSeconds;
+        this.instantsSeconds = Stream.concat(
+                        IntStream.rangeClosed(0, POINTS).mapToObj(i -> scale.endSeconds() * i / POINTS),
+                        deadlinesSeconds.stream().filter(it -> it <= scale.endSeconds()))
+                .sorted()
+                .distinct()
+                .toList();
     }
 
-    private static void drawShares(Svg svg, TimePlot plot) {
-        for (int tenths = 0; tenths <= 10; tenths += 2) {
-            double y = plot.y(tenths / 10.0);
-            svg.line(plot.left(), y, plot.left() + plot.width(), y, Palette.RULE, 1, "none");
-            svg.text(plot.left() - 6, y + 4, Svg.Anchor.END, Palette.FAINT, tenths * 10 + " %");
+    /** Returns what the charting library reads. */
+    Json options(List<ModeTrials> modes) {
+        List<Json> series = new ArrayList<>();
+        for (int i = 0; i < modes.size(); i++) {
+            List<Estimate> shares = shares(modes.get(i));
+            series.add(band(i, shares));
+            series.add(line(i, modes.get(i).mode().title(), shares));
         }
+        return Json.of("""
+                {"grid": {"left": 46, "right": 92, "top": 24, "bottom": 42}, "tooltip": {"trigger": "axis"},
+                 "xAxis": ?,
+                 "yAxis": {"type": "value", "max": 100, "interval": 20, "axisLabel": {"formatter": "{value} %"}},
+                 "series": ?}
+                """, axis.options(), series);
     }
 
-    private static SvgPath line(TimePlot plot, List<Point> points) {
-        SvgPath path = new SvgPath();
-        points.forEach(it -> path.to(plot.x(it.seconds()), plot.y(it.share())));
-        return path;
+    private List<Estimate> shares(ModeTrials mode) {
+        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
+        return instantsSeconds.stream()
+                .map(it -> completion.atMost(it).wilson(ModeSummary.CONFIDENCE))
+                .toList();
     }
 
-    private static SvgPath band(TimePlot plot, List<Point> points) {
-        SvgPath path = new SvgPath();
-        points.forEach(it -> path.to(plot.x(it.seconds()), plot.y(it.high())));
-        for (int i = points.size() - 1; i >= 0; i--) {
-            path.to(plot.x(points.get(i).seconds()), plot.y(points.get(i).low()));
-        }
-        return path.close();
+    private Json band(int mode, List<Estimate> shares) {
+        List<List<Double>> data = IntStream.range(0, shares.size())
+                .mapToObj(i -> List.of(
+                        x(i), 100 * shares.get(i).low(), 100 * shares.get(i).high()))
+                .toList();
+        return Json.of("""
+                {"type": "custom", "renderItem": "band", "color": ?, "data": ?}""", Palette.colour(mode), data);
+    }
+
+    private Json line(int mode, String title, List<Estimate> shares) {
+        List<Json> data = IntStream.range(0, shares.size())
+                .mapToObj(i -> Json.of(
+                        "{\"value\": ?, \"says\": ?}",
+                        List.of(x(i), 100 * shares.get(i).value()),
+                        (mode == 0 ? heading(i) : "") + title + ": "
+                                + Cells.chance(shares.get(i)).line()))
+                .toList();
+        return Json.of(
+                """
+                {"type": "line", "name": ?, "color": ?, "lineStyle": {"width": 2.2, "type": ?}, "symbol": "none",
+                 "endLabel": {"show": true, "formatter": "{a}", "width": 86, "overflow": "break", "color": "inherit"},
+                 "labelLayout": {"moveOverlap": "shiftY"}, "markLine": ?, "data": ?}
+                """,
+                title,
+                Palette.colour(mode),
+                Palette.dashes(mode),
+                axis.deadlines(mode == 0 ? deadlinesSeconds : List.of()),
+                data);
+    }
+
+    private String heading(int instant) {
+        return "Through within " + TimeText.clock(instantsSeconds.get(instant)) + "\n";
+    }
+
+    private double x(int instant) {
+        return axis.at(instantsSeconds.get(instant));
     }
 }

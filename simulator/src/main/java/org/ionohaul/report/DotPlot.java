@@ -73,7 +73,7 @@ final class DotPlot {
         }
     }
 
-    /** Returns the picture; parameters as for {@link CompletionChart#svg}. */
+    /** Returns the picture. */
     static String svg(String id, List<Row> rows, List<Double> deadlinesSeconds, TimeScale scale) {
         double axisWidth = WIDTH - LEFT - EDGE_WIDTH;
         int columns = (int) (axisWidth / PITCH);

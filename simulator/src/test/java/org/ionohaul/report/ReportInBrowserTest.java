@@ -33,12 +33,12 @@ final class ReportInBrowserTest {
               page.querySelectorAll('details').forEach(it => it.open = true);
               let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n';
               page.querySelectorAll('svg').forEach(svg => {
-                const box = svg.viewBox.baseVal;
+                const box = svg.getBoundingClientRect();
                 report += 'picture\\n';
                 svg.querySelectorAll('text').forEach(text => {
-                  const own = text.getBBox();
-                  if (own.x < -0.5 || own.y < -0.5 || own.x + own.width > box.width + 0.5
-                      || own.y + own.height > box.height + 0.5) {
+                  const own = text.getBoundingClientRect();
+                  if (own.left < box.left - 0.5 || own.top < box.top - 0.5 || own.right > box.right + 0.5
+                      || own.bottom > box.bottom + 0.5) {
                     report += 'juts out of its picture: ' + text.textContent + '\\n';
                   }
                 });
