@@ -17,6 +17,7 @@ import org.ionohaul.study.SpreadSplit;
  * @param deadlines how surely the deadlines are kept
  * @param decides what decides it
  * @param completion the main table
+ * @param files the same a file; empty if there is one file only
  * @param figures the pictures
  * @param charts more pictures
  * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
@@ -31,6 +32,7 @@ public record CaseSection(
         List<String> deadlines,
         String decides,
         Table completion,
+        List<Table> files,
         List<Figure> figures,
         List<Chart> charts,
         String spread,
@@ -43,8 +45,9 @@ public record CaseSection(
                 CaseWords.route(scenario, summary),
                 CaseWords.answer(summary, trials),
                 CaseWords.deadlines(summary),
-                summary.verdict().sentence(),
+                VerdictWords.sentences(summary),
                 CaseTables.completion(summary.modes()),
+                CaseTables.files(summary),
                 figures(id, summary, trials),
                 List.of(new CaseCharts(id, summary, trials).completion()),
                 SpreadSplit.of(scenario, trials.modes().get(summary.ranking().get(0)))

@@ -5,15 +5,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.Comparison;
 import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.FileTimes;
 import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.OutcomeShare;
@@ -43,22 +46,43 @@ final class CaseTables {
 
     /** Returns how soon each mode delivers. */
     static Table soon(List<ModeSummary> modes) {
-        return new Table(
+        return soon(
                 "How soon everything is delivered",
+                modes,
+                it -> timesRow(it, it.delivered(), it.tenthSeconds(), it.medianSeconds(), it.ninthSeconds()));
+    }
+
+    /** Returns how soon each mode delivers each file, a table a file; none if there is one file only. */
+    static List<Table> files(CaseSummary summary) {
+        List<PayloadFile> files = summary.transfer().files();
+        return IntStream.range(0, files.size() == 1 ? 0 : files.size())
+                .mapToObj(i -> soon(
+                        "How soon file " + (i + 1) + " of " + files.size() + " is delivered, "
+                                + CaseWords.file(files.get(i)),
+                        summary.modes(),
+                        it -> fileRow(it, it.files().get(i))))
+                .toList();
+    }
+
+    private static Table soon(String caption, List<ModeSummary> modes, Function<ModeSummary, List<Cell>> row) {
+        return new Table(
+                caption,
                 List.of(
                         MODE,
                         new Cell("delivered", "at all"),
                         new Cell("1 of 10", "through by"),
                         new Cell("5 of 10", "through by"),
                         new Cell("9 of 10", "through by")),
-                modes.stream()
-                        .map(it -> List.of(
-                                name(it),
-                                Cells.chance(it.delivered()),
-                                Cells.time(it.tenthSeconds()),
-                                Cells.time(it.medianSeconds()),
-                                Cells.time(it.ninthSeconds())))
-                        .toList());
+                modes.stream().map(row).toList());
+    }
+
+    private static List<Cell> fileRow(ModeSummary mode, FileTimes file) {
+        return timesRow(mode, file.delivered(), file.tenthSeconds(), file.medianSeconds(), file.ninthSeconds());
+    }
+
+    private static List<Cell> timesRow(
+            ModeSummary mode, Estimate delivered, Estimate tenth, Estimate median, Estimate ninth) {
+        return List.of(name(mode), Cells.chance(delivered), Cells.time(tenth), Cells.time(median), Cells.time(ninth));
     }
 
     /** Returns how surely each mode keeps the deadlines, and its pace. */
@@ -67,7 +91,7 @@ final class CaseTables {
                 .map(it -> new Cell("by " + TimeText.given(it.deadlineSeconds()), "chance"));
         return new Table(
                 "How surely the deadlines are kept, and the pace",
-                prepended(MODE, Stream.concat(deadlines, Stream.of(new Cell("bytes a minute", "5 of 10")))),
+                prepended(MODE, Stream.concat(deadlines, Stream.of(new Cell("bytes a minute", "on the air, 5 of 10")))),
                 modes.stream().map(CaseTables::sureRow).toList());
     }
 
@@ -141,7 +165,7 @@ final class CaseTables {
         return new Cell(OddsText.percent(level.airtimeShare()), lost);
     }
 
-    /** Returns each pair of modes under the same skies. */
+    /** Returns every pair of modes under the same skies. */
     static Table comparisons(CaseSummary summary) {
         Map<String, String> titles = summary.modes().stream()
                 .collect(
@@ -156,9 +180,7 @@ final class CaseTables {
                         new Cell("typical lead", "of the first"),
                         new Cell("furthest apart", "evening, first ahead or behind"),
                         new Cell("worth", "of an evening, if skies were not the same")),
-                summary.comparisons().stream()
-                        .map(it -> comparisonRow(it, titles))
-                        .toList());
+                summary.pairs().stream().map(it -> comparisonRow(it, titles)).toList());
     }
 
     private static List<Cell> comparisonRow(Comparison pair, Map<String, String> titles) {

@@ -19,10 +19,10 @@ import org.ionohaul.study.ModeSummary;
 
 /** What is said about a case in plain words. */
 final class CaseWords {
-    /** The evening to plan for: of twenty, the slowest but one. */
     /** From so many trials on, the largest bounds the 95 % quantile with 95 % confidence (Wilks). */
     private static final int FEWEST_TO_PLAN = 59;
 
+    /** The evening to plan for: of twenty, the slowest but one. */
     private static final double PLANNED = 0.95;
 
     private CaseWords() {}
@@ -33,7 +33,8 @@ final class CaseWords {
                 + transfer.files().stream().map(CaseWords::file).collect(Collectors.joining("; "));
     }
 
-    private static String file(PayloadFile file) {
+    /** Returns a file and its size, such as {@code flood.jpg, 64 kB}. */
+    static String file(PayloadFile file) {
         return file.name() + ", " + SizeText.size(file.bytes());
     }
 
@@ -132,14 +133,16 @@ final class CaseWords {
                     + OddsText.percentRange(
                             pair.firstBeforeShare().low(),
                             pair.firstBeforeShare().high())
-                    + " with 95 % confidence)"
-                    + (Double.isFinite(pair.medianLeadSeconds().value())
-                            ? ", on the median one by "
-                                    + TimeText.clock(
-                                            Math.abs(pair.medianLeadSeconds().value()))
-                                    + (pair.medianLeadSeconds().value() < 0 ? " later." : ".")
-                            : ".");
+                    + " with 95 % confidence)" + lead(pair.medianLeadSeconds().value()) + ".";
         });
+    }
+
+    private static String lead(double seconds) {
+        if (!Double.isFinite(seconds)) {
+            return "";
+        }
+        String time = TimeText.clock(Math.abs(seconds));
+        return ", on the median one " + (seconds < 0 ? time + " later" : "by " + time);
     }
 
     static String outcome(Outcome outcome) {

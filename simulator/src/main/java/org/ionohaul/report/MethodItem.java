@@ -24,6 +24,11 @@ public record MethodItem(String head, String text) {
                         "The receiving station holds every byte of every file. That the sender knows it, and that both"
                                 + " hang up, comes later and is counted apart."),
                 new MethodItem(
+                        "Bytes",
+                        "Sizes, and bytes a minute, count the files as they go on the air: after the compression that the"
+                                + " scenario states for them. What is compressed to half arrives at twice that pace when"
+                                + " counted as the user's own bytes."),
+                new MethodItem(
                         "By when",
                         "Quantiles: " + OrderedSample.QUANTILE_DEFINITION + ". Nothing is dropped or averaged away."),
                 new MethodItem(

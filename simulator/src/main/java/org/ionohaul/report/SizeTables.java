@@ -55,7 +55,7 @@ final class SizeTables {
     /** Returns what it costs to get in with each mode, and how fast it then goes. */
     static Table pace(SizeAnswers answers) {
         return new Table(
-                "Entry price and pace: medians of all evenings",
+                "Entry price and pace: medians of all evenings; bytes as they go on the air",
                 List.of(
                         Cell.of("mode"),
                         new Cell("first byte", "after"),

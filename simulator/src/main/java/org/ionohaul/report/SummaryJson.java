@@ -21,10 +21,13 @@ import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CauseTime;
 import org.ionohaul.study.Comparison;
 import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.Failures;
+import org.ionohaul.study.FileTimes;
 import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.OutcomeShare;
 import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.Verdict;
 
 /**
  * The summary of a study for programs, as JSON (RFC 8259). What was not reached or has no limit is {@code null}.
@@ -113,19 +116,40 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeEndArray();
         json.writeObjectFieldStart("verdict");
         json.writeStringField("reason", JsonValues.word(each.verdict().reason()));
-        json.writeStringField("cause", JsonValues.word(each.verdict().cause()));
-        JsonValues.writeFinite(json, "saved_s", each.verdict().secondsSaved());
+        writeCause(json, each.verdict());
         json.writeBooleanField("clear", each.verdict().isClear());
-        json.writeStringField("sentence", each.verdict().sentence());
+        json.writeStringField("standing", JsonValues.word(each.verdict().standing()));
+        json.writeStringField("more_arrives", JsonValues.word(each.verdict().moreArrives()));
+        json.writeStringField("sentence", VerdictWords.sentences(each));
         json.writeEndObject();
         json.writeArrayFieldStart("modes");
         for (ModeSummary mode : each.modes()) {
             writeMode(json, mode);
         }
         json.writeEndArray();
-        json.writeArrayFieldStart("comparisons");
-        for (Comparison comparison : each.comparisons()) {
-            writeComparison(json, comparison);
+        writeComparisons(json, "comparisons", each.comparisons());
+        writeComparisons(json, "other_pairs", each.otherPairs());
+    }
+
+    /** Where more arrives, no cause of lost time decides; where there is no next mode, no time is saved. */
+    private static void writeCause(JsonGenerator json, Verdict verdict) throws IOException {
+        if (verdict.cause().isPresent()) {
+            json.writeStringField("cause", JsonValues.word(verdict.cause().get().cause()));
+        } else {
+            json.writeNullField("cause");
+        }
+        JsonValues.writeFinite(
+                json,
+                "saved_s",
+                verdict.standing() == Verdict.Standing.ALONE
+                        ? Double.NaN
+                        : verdict.cause().map(CauseTime::meanSeconds).orElse(Double.NaN));
+    }
+
+    private static void writeComparisons(JsonGenerator json, String name, List<Comparison> pairs) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (Comparison pair : pairs) {
+            writeComparison(json, pair);
         }
         json.writeEndArray();
     }
@@ -149,11 +173,7 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeStringField("title", mode.mode().title());
         json.writeNumberField("trials", mode.trials());
         JsonValues.writeEstimate(json, "delivered_share", mode.delivered());
-        json.writeArrayFieldStart("completion_quantiles");
-        writeQuantile(json, 0.1, mode.tenthSeconds());
-        writeQuantile(json, 0.5, mode.medianSeconds());
-        writeQuantile(json, 0.9, mode.ninthSeconds());
-        json.writeEndArray();
+        writeQuantiles(json, mode.tenthSeconds(), mode.medianSeconds(), mode.ninthSeconds());
         JsonValues.writeFinite(json, "median_if_nobody_broke_off_s", mode.medianIfNobodyBrokeOffSeconds());
         json.writeArrayFieldStart("deadlines");
         for (DeadlineChance deadline : mode.deadlines()) {
@@ -170,7 +190,39 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeNumberField("mean_elapsed_s", mode.meanElapsedSeconds());
         writeLevels(json, mode.levels());
         json.writeNumberField("mean_links_lost", mode.meanLinksLost());
+        writeFailures(json, mode.failures());
+        writeFiles(json, mode.files());
         json.writeEndObject();
+    }
+
+    private static void writeQuantiles(JsonGenerator json, Estimate tenth, Estimate median, Estimate ninth)
+            throws IOException {
+        json.writeArrayFieldStart("completion_quantiles");
+        writeQuantile(json, 0.1, tenth);
+        writeQuantile(json, 0.5, median);
+        writeQuantile(json, 0.9, ninth);
+        json.writeEndArray();
+    }
+
+    private static void writeFailures(JsonGenerator json, Failures failures) throws IOException {
+        json.writeObjectFieldStart("failures");
+        writeCount(json, "never_linked", failures.neverLinked());
+        writeCount(json, "links_lost", failures.linksLost());
+        writeCount(json, "out_of_patience", failures.outOfPatience());
+        writeCount(json, "still_sending", failures.stillSending());
+        json.writeEndObject();
+    }
+
+    private static void writeFiles(JsonGenerator json, List<FileTimes> files) throws IOException {
+        json.writeArrayFieldStart("file_completions");
+        for (FileTimes file : files) {
+            json.writeStartObject();
+            json.writeStringField("file", file.file().name());
+            JsonValues.writeEstimate(json, "delivered_share", file.delivered());
+            writeQuantiles(json, file.tenthSeconds(), file.medianSeconds(), file.ninthSeconds());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void writeQuantile(JsonGenerator json, double probability, Estimate seconds) throws IOException {

@@ -46,7 +46,7 @@ public final class TextReport {
         addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        lines.addAll(TextWrap.lines("What decides it: " + summary.verdict().sentence(), "  ", WIDTH));
+        lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", WIDTH));
         CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         int best = summary.ranking().get(0);
         SpreadSplit.of(result.scenario(), trials.modes().get(best))
@@ -56,6 +56,11 @@ public final class TextReport {
         lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(WIDTH));
         lines.add("");
         lines.addAll(new TextTable(CaseTables.sure(summary.modes())).lines(WIDTH));
+        for (Table file : CaseTables.files(summary)) {
+            lines.add("");
+            lines.addAll(TextWrap.lines(file.caption() + ":", "  ", WIDTH));
+            lines.addAll(new TextTable(file).lines(WIDTH));
+        }
         lines.add("");
         lines.addAll(strip(summary));
     }

@@ -13,7 +13,8 @@ import org.ionohaul.scenario.Transfer;
  * @param modes one summary a mode, in the scenario's order
  * @param ranking indices into {@code modes}, best first: by mean chance over the deadlines, then delivered share, then
  *     the time that 9 of 10 trials keep, then the median
- * @param comparisons the best mode against each other one, in order of ranking
+ * @param pairs every pair of modes, the one that ranks higher first, in order of ranking: the best against each other one,
+ *     then the second against those after it, and so on
  * @param verdict what decides the result
  */
 public record CaseSummary(
@@ -21,7 +22,7 @@ public record CaseSummary(
         Direction direction,
         List<ModeSummary> modes,
         List<Integer> ranking,
-        List<Comparison> comparisons,
+        List<Comparison> pairs,
         Verdict verdict) {
     private static final Comparator<ModeSummary> BEST_FIRST = Comparator.comparingDouble(ModeSummary::meanDeadlineShare)
             .thenComparingDouble(mode -> mode.delivered().value())
@@ -33,24 +34,33 @@ public record CaseSummary(
     public CaseSummary {
         modes = List.copyOf(modes);
         ranking = List.copyOf(ranking);
-        comparisons = List.copyOf(comparisons);
+        pairs = List.copyOf(pairs);
     }
 
-    /** Summarises a case with at least one trial. */
-    public static CaseSummary of(CaseTrials trials) {
+    /**
+     * Summarises a case with at least one trial.
+     *
+     * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
+     */
+    static CaseSummary of(CaseTrials trials, double patienceSeconds) {
         List<ModeSummary> modes = trials.modes().stream()
-                .map(it -> ModeSummary.of(trials.transfer(), it))
+                .map(it -> ModeSummary.of(trials.transfer(), it, patienceSeconds))
                 .toList();
         List<Integer> ranking = ranking(modes);
-        ModeTrials best = trials.modes().get(ranking.get(0));
-        List<Comparison> comparisons = ranking.stream()
-                .skip(1)
-                .map(trials.modes()::get)
-                .map(other -> Comparison.of(best, other, trials.transfer().deadlinesSeconds()))
-                .toList();
+        List<Comparison> pairs =
+                Comparison.all(ranking.stream().map(trials.modes()::get).toList(), trials.transfer());
         List<ModeSummary> ranked = ranking.stream().map(modes::get).toList();
-        return new CaseSummary(
-                trials.transfer(), trials.direction(), modes, ranking, comparisons, Verdict.of(ranked, comparisons));
+        return new CaseSummary(trials.transfer(), trials.direction(), modes, ranking, pairs, Verdict.of(ranked, pairs));
+    }
+
+    /** Returns the pairs of the best mode with each other one, in order of ranking. */
+    public List<Comparison> comparisons() {
+        return pairs.subList(0, modes.size() - 1);
+    }
+
+    /** Returns the pairs without the best mode, in order of ranking. */
+    public List<Comparison> otherPairs() {
+        return pairs.subList(modes.size() - 1, pairs.size());
     }
 
     /** Returns the summary of the best mode. */

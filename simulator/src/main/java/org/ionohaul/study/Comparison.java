@@ -1,7 +1,11 @@
 package org.ionohaul.study;
 
+import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedTimes;
@@ -24,6 +28,9 @@ import org.ionohaul.statistics.Proportion;
  * @param firstFurthestAhead number of the trial in which the first was furthest ahead; empty if it never was
  * @param secondFurthestAhead number of the trial in which the second was furthest ahead; empty if it never was
  * @param deadlines for each deadline, the trials in which just one of the two kept it
+ * @param delivered the trials in which just one of the two delivered everything
+ * @param savedSeconds how much less time the first spends on each cause a trial, in seconds, mean over the trials in which
+ *     both deliver; empty if there are none
  */
 public record Comparison(
         String first,
@@ -37,10 +44,25 @@ public record Comparison(
         double varianceRatio,
         OptionalInt firstFurthestAhead,
         OptionalInt secondFurthestAhead,
-        List<DiscordantPairs> deadlines) {
-    /** Copies the list. */
+        List<DiscordantPairs> deadlines,
+        DiscordantPairs delivered,
+        List<CauseTime> savedSeconds) {
+    private static final List<Cause> CAUSES = List.of(Cause.values());
+
+    /** Copies the lists. */
     public Comparison {
         deadlines = List.copyOf(deadlines);
+        savedSeconds = List.copyOf(savedSeconds);
+    }
+
+    /** Compares every two modes, in the order given. */
+    static List<Comparison> all(List<ModeTrials> modes, Transfer transfer) {
+        return IntStream.range(0, modes.size())
+                .boxed()
+                .flatMap(first -> modes.stream()
+                        .skip(first + 1L)
+                        .map(second -> of(modes.get(first), second, transfer.deadlinesSeconds())))
+                .toList();
     }
 
     /**
@@ -66,6 +88,29 @@ public record Comparison(
                 times.varianceRatio(),
                 times.furthestAhead(),
                 PairedTimes.of(secondSeconds, firstSeconds).furthestAhead(),
-                deadlinesSeconds.stream().map(times::deadlineKeptByOne).toList());
+                deadlinesSeconds.stream().map(times::deadlineKeptByOne).toList(),
+                times.deadlineKeptByOne(Double.MAX_VALUE),
+                savedSeconds(first, second));
+    }
+
+    private static List<CauseTime> savedSeconds(ModeTrials first, ModeTrials second) {
+        double[] sums = new double[CAUSES.size()];
+        int both = 0;
+        Iterator<TrialRow> others = second.rows().iterator();
+        for (TrialRow row : first.rows()) {
+            TrialRow other = others.next();
+            if (row.deliveredNanos().isPresent() && other.deliveredNanos().isPresent()) {
+                both++;
+                for (int i = 0; i < sums.length; i++) {
+                    sums[i] += (other.budgetNanos(CAUSES.get(i)) - row.budgetNanos(CAUSES.get(i))) / 1e9;
+                }
+            }
+        }
+        int trials = both;
+        return trials == 0
+                ? List.of()
+                : IntStream.range(0, sums.length)
+                        .mapToObj(i -> new CauseTime(CAUSES.get(i), sums[i] / trials))
+                        .toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.LevelUse;
@@ -26,13 +27,16 @@ import org.ionohaul.statistics.SurvivalCurve;
  * @param medianSeconds the completion time that 5 of 10 trials keep
  * @param ninthSeconds the completion time that 9 of 10 trials keep
  * @param deadlines chance of each deadline
- * @param medianBytesPerMinute user bytes a minute from pressing send to delivered, over all trials; 0 where never
+ * @param medianBytesPerMinute bytes on the air (after any compression, repeats not counted) a minute from pressing send to
+ *     delivered, over all trials; 0 where never
  * @param medianIfNobodyBrokeOffSeconds Kaplan-Meier median completion time, in seconds: sessions that broke off or were
  *     still running count as not watched further instead of as never
  * @param causes mean time budget, one entry a cause
  * @param meanElapsedSeconds mean time from pressing send to the session's end or the horizon: the causes' sum
  * @param levels use of the speed levels, level 1 first
  * @param meanLinksLost mean number of lost links a trial
+ * @param failures how those sessions failed that did not deliver
+ * @param files when each file is through, in the order sent
  */
 public record ModeSummary(
         Mode mode,
@@ -48,7 +52,9 @@ public record ModeSummary(
         List<CauseTime> causes,
         double meanElapsedSeconds,
         List<LevelShare> levels,
-        double meanLinksLost) {
+        double meanLinksLost,
+        Failures failures,
+        List<FileTimes> files) {
     /** Confidence of every interval. */
     public static final double CONFIDENCE = 0.95;
 
@@ -58,6 +64,7 @@ public record ModeSummary(
         deadlines = List.copyOf(deadlines);
         causes = List.copyOf(causes);
         levels = List.copyOf(levels);
+        files = List.copyOf(files);
     }
 
     /**
@@ -65,8 +72,9 @@ public record ModeSummary(
      *
      * @param transfer what was sent
      * @param trials the trials, at least one
+     * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
      */
-    public static ModeSummary of(Transfer transfer, ModeTrials trials) {
+    static ModeSummary of(Transfer transfer, ModeTrials trials, double patienceSeconds) {
         List<TrialRow> rows = trials.rows();
         OrderedSample completion = OrderedSample.of(trials.completionSeconds());
         Estimate median = notNegative(completion, 0.5);
@@ -85,7 +93,11 @@ public record ModeSummary(
                 causes(rows),
                 meanSeconds(rows.stream().mapToLong(TrialRow::endedNanos)),
                 levels(rows),
-                rows.stream().mapToInt(TrialRow::linksLost).average().orElseThrow());
+                rows.stream().mapToInt(TrialRow::linksLost).average().orElseThrow(),
+                Failures.of(rows, patienceSeconds),
+                IntStream.range(0, transfer.files().size())
+                        .mapToObj(file -> fileTimes(transfer.files().get(file), trials.fileSeconds(file)))
+                        .toList());
     }
 
     /** Returns the mean over deadlines of the chance to keep them; 1 if there are none. */
@@ -94,6 +106,16 @@ public record ModeSummary(
                 .mapToDouble(it -> it.chance().value())
                 .average()
                 .orElse(1);
+    }
+
+    private static FileTimes fileTimes(PayloadFile file, double[] seconds) {
+        OrderedSample delivered = OrderedSample.of(seconds);
+        return new FileTimes(
+                file,
+                delivered.atMost(Double.MAX_VALUE).wilson(CONFIDENCE),
+                notNegative(delivered, 0.1),
+                notNegative(delivered, 0.5),
+                notNegative(delivered, 0.9));
     }
 
     private static List<OutcomeShare> outcomes(List<TrialRow> rows) {

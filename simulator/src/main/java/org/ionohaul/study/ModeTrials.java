@@ -21,6 +21,18 @@ public record ModeTrials(Mode mode, List<TrialRow> rows) {
     }
 
     /**
+     * Returns when each trial's receiver held a file whole, in seconds, infinite if never, in order of trial number.
+     *
+     * @param file its place in the transfer, from 0
+     */
+    public double[] fileSeconds(int file) {
+        return rows.stream()
+                .map(row -> row.fileDeliveredNanos(file))
+                .mapToDouble(it -> it.isPresent() ? it.getAsLong() / 1e9 : Double.POSITIVE_INFINITY)
+                .toArray();
+    }
+
+    /**
      * Returns when each trial's receiver first held so many bytes, in seconds, infinite if never, in order of trial
      * number.
      *

@@ -15,6 +15,9 @@ public record StudySummary(List<CaseSummary> cases) {
 
     /** Summarises a study in which at least one trial was done. */
     public static StudySummary of(StudyResult result) {
-        return new StudySummary(result.cases().stream().map(CaseSummary::of).toList());
+        double patienceSeconds = result.scenario().near().patienceSeconds();
+        return new StudySummary(result.cases().stream()
+                .map(it -> CaseSummary.of(it, patienceSeconds))
+                .toList());
     }
 }

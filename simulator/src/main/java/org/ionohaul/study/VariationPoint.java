@@ -28,7 +28,7 @@ public record VariationPoint(List<String> values, List<CaseSummary> cases, List<
     public static VariationPoint of(List<String> values, StudyResult result, StudyResult reference) {
         return new VariationPoint(
                 values,
-                result.cases().stream().map(CaseSummary::of).toList(),
+                StudySummary.of(result).cases(),
                 IntStream.range(0, result.cases().size())
                         .mapToObj(i ->
                                 effects(reference.cases().get(i), result.cases().get(i)))

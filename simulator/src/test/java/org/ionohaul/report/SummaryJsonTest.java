@@ -72,6 +72,23 @@ final class SummaryJsonTest {
     }
 
     @Test
+    void eachFileHasItsTimes() throws IOException {
+        assertEquals("gauge.jpg", at("/cases/0/modes/0/file_completions/0/file"));
+        assertEquals("250.0", at("/cases/0/modes/0/file_completions/0/completion_quantiles/1/completion_s/value"));
+        assertEquals("500.0", at("/cases/0/modes/0/file_completions/1/completion_quantiles/1/completion_s/value"));
+    }
+
+    @Test
+    void whereMoreArrivesNoCauseIsNamed() throws IOException {
+        Path file = folder.resolve("summary.json");
+        new SummaryJson(FabricatedStudy.findings(FabricatedStudy.result(100, 80))).writeTo(file);
+        assertEquals("more_arrives", at(file, "/cases/0/verdict/reason"));
+        assertEquals("null", at(file, "/cases/0/verdict/cause"));
+        assertEquals("null", at(file, "/cases/0/verdict/saved_s"));
+        assertEquals("20", at(file, "/cases/0/modes/0/failures/links_lost"));
+    }
+
+    @Test
     void aPartialStudySaysSo() throws IOException {
         assertEquals("true", at(written(40), "/partial"));
         assertEquals("40", at(written(40), "/trials_done"));

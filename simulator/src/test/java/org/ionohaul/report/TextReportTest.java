@@ -34,9 +34,24 @@ final class TextReportTest {
                 .filter(it -> it.startsWith("  Quick ") && it.contains("%"))
                 .map(it -> it.strip().replaceAll(" +", " "))
                 .toList();
-        assertEquals(6, rows.size(), "three tables a direction");
+        assertEquals(10, rows.size(), "five tables a direction");
         assertEquals("Quick 95 % 1:40 8:20 15:00", rows.get(0));
         assertEquals("Quick 30 % 90 % 6,000", rows.get(1));
+        // The first of the two files takes half of that, the second comes last.
+        assertEquals("Quick 95 % 0:50 4:10 7:30", rows.get(2));
+        assertEquals("Quick 95 % 1:40 8:20 15:00", rows.get(3));
+    }
+
+    @Test
+    void aTableAFileNamesTheFile() {
+        String text = String.join(" ", lines(100)).replaceAll(" +", " ");
+        assertTrue(text.contains("How soon file 1 of 2 is delivered, gauge.jpg, 48 kB:"), text);
+    }
+
+    @Test
+    void paceSaysThatItCountsBytesOnTheAir() {
+        String text = String.join(" ", lines(100)).replaceAll(" +", " ");
+        assertTrue(text.contains("bytes a minute chance chance on the air, 5 of 10"), text);
     }
 
     @Test

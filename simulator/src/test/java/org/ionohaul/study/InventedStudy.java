@@ -112,7 +112,7 @@ final class InventedStudy {
                 1);
     }
 
-    /** A session that gives up after so many seconds, all spent redialling, with half of the bytes held. */
+    /** A session that gives up after so many seconds, all but the first spent redialling, with half of the bytes held. */
     static SessionResult gaveUp(double seconds) {
         return unfinished(Outcome.GAVE_UP, seconds);
     }
@@ -132,9 +132,27 @@ final class InventedStudy {
                 OptionalLong.empty(),
                 List.of(OptionalLong.empty()),
                 ProgressCurve.of(new long[] {nanos / 2}, new long[] {1000}),
-                budget(Map.of(Cause.REDIALLING, nanos)),
+                budget(Map.of(Cause.INTRODUCTIONS, SECOND, Cause.REDIALLING, nanos - SECOND)),
                 List.of(new LevelUse(0, 0, 0)),
                 2,
+                0,
+                0);
+    }
+
+    /** A session that dials for so many seconds and gives up. */
+    static SessionResult neverLinked(double seconds) {
+        long nanos = Math.round(seconds * SECOND);
+        return new SessionResult(
+                Outcome.GAVE_UP,
+                nanos,
+                OptionalLong.empty(),
+                OptionalLong.empty(),
+                OptionalLong.empty(),
+                List.of(OptionalLong.empty()),
+                ProgressCurve.of(new long[0], new long[0]),
+                budget(Map.of(Cause.DIALLING, nanos)),
+                List.of(new LevelUse(0, 0, 0)),
+                0,
                 0,
                 0);
     }
