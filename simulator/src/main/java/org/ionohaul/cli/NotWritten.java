@@ -29,6 +29,15 @@ final class NotWritten extends Exception {
         }
     }
 
+    /** Checks that results could be written into a folder, before time is spent on them. */
+    static void probe(ResultFolder folder) throws NotWritten {
+        try {
+            folder.probe();
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
+    }
+
     private static String reason(IOException cause) {
         if (cause instanceof AccessDeniedException denied) {
             return "no right to write to " + denied.getFile();

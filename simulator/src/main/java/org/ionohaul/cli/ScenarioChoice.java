@@ -1,8 +1,10 @@
 package org.ionohaul.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ionohaul.scenario.Scenario;
@@ -19,8 +21,9 @@ final class ScenarioChoice {
     @Option(
             names = "--set",
             paramLabel = "KEY=VALUE",
-            description = "Takes this value instead of the file's, such as --set near.snr=\"9 dB\"; may be repeated.")
-    private Map<String, String> changes = new LinkedHashMap<>();
+            description = "Takes this value instead of the file's, such as --set near.snr=\"9 dB\"; may be repeated.",
+            converter = Setting.Converter.class)
+    private List<Setting> settings = new ArrayList<>();
 
     /** Returns the scenario with the changes made. */
     Scenario read() throws ScenarioProblems {
@@ -34,7 +37,7 @@ final class ScenarioChoice {
 
     /** Returns the scenario with the changes made but for some keys, and these besides. */
     Scenario read(Map<String, String> more, Set<String> without) throws ScenarioProblems {
-        Map<String, String> all = new LinkedHashMap<>(changes);
+        Map<String, String> all = new LinkedHashMap<>(changes());
         all.keySet().removeAll(without);
         all.putAll(more);
         return ScenarioReader.read(file, all);
@@ -42,6 +45,8 @@ final class ScenarioChoice {
 
     /** Returns what the command line says instead of the scenario file, by key. */
     Map<String, String> changes() {
+        Map<String, String> changes = new LinkedHashMap<>();
+        settings.forEach(it -> changes.put(it.key(), it.value()));
         return Collections.unmodifiableMap(changes);
     }
 

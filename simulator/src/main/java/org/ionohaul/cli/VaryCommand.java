@@ -1,27 +1,25 @@
 package org.ionohaul.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import org.ionohaul.report.PointsFile;
+import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ResultFolder;
-import org.ionohaul.report.TornadoText;
-import org.ionohaul.report.VariationCsv;
-import org.ionohaul.report.VariationText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.PlannedPoint;
+import org.ionohaul.study.PointsDone;
+import org.ionohaul.study.SameCases;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.TornadoBar;
-import org.ionohaul.study.Variation;
-import org.ionohaul.study.VariationPoint;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,23 +27,25 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** Runs a scenario again and again with one or two keys changed. */
+/** Runs a scenario again and again with one or two keys changed, or with each of many changed alone. */
 @Command(
         name = "vary",
         description = {
             "Simulates a scenario once for each value of one or two keys, under the same skies, and says what the change"
                     + " does to every mode and which mode is best where.",
             "",
-            "Give the values as a range: --set near.snr=\"6..18 dB\", or with their number, \"6..18 dB : 5\". Any key of"
-                    + " the scenario or, as modes.NAME.KEY, of a mode. Writes vary.csv.",
+            "Give the values as a range, --set near.snr=\"6..18 dB\", or with their number, \"6..18 dB : 5\", or as a"
+                    + " list, --set near.congestion=\"quiet-band | busy-evening\". Any key of the scenario or, as"
+                    + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
+                    + " is uncertain.",
+            "",
+            "Writes a folder of results: vary.csv, or with --tornado tornado.csv. Ctrl-C ends early with the values that"
+                    + " are complete.",
             ""
         },
         mixinStandardHelpOptions = true)
 final class VaryCommand implements Callable<Integer> {
     private static final int MOST_KEYS = 2;
-
-    /** What decides which skies there are; the points compared must agree in these. */
-    private static final Set<String> KEYS_OF_CHANCE = Set.of("seed", "trials");
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -67,9 +67,15 @@ final class VaryCommand implements Callable<Integer> {
     @Option(
             names = "--tornado",
             description =
-                    "Sets each key alone to either end of its range and ranks the keys by what they change; takes any"
-                            + " number of them.")
+                    "Sets each key alone to the first and to the last of its values and ranks the keys by what they"
+                            + " change; takes any number of keys.")
     private boolean isTornado;
+
+    @Option(
+            names = "--resume",
+            description = "Goes on where the same command was interrupted; the results are the same as without the"
+                    + " interruption.")
+    private boolean isResumed;
 
     VaryCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -77,121 +83,88 @@ final class VaryCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
-        List<KeySweep> sweeps = sweeps();
-        if (isTornado && !sweeps.isEmpty()) {
-            return tornado(sweeps);
+        List<KeySweep> sweeps =
+                new SweepReader(spec.commandLine(), choice.changes()).sweeps(isTornado ? Integer.MAX_VALUE : MOST_KEYS);
+        WhatIf question = isTornado ? WhatIf.eachAlone(sweeps) : WhatIf.combined(sweeps);
+        List<Scenario> scenarios = scenarios(sweeps, question.plan());
+        Scenario reference = scenarios.get(0);
+        ResultFolder folder =
+                new ResultFolder(out.resolve(reference.name() + "-" + reference.seed() + "-" + question.name()));
+        NotWritten.probe(folder);
+        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
+        String fingerprint = String.join(
+                "|",
+                StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
+                Integer.toString(reference.trials()),
+                question.name());
+        PointsDone done = run(question.plan(), scenarios, isResumed ? before(folder, fingerprint) : PointsDone.none());
+        if (done.points().size() < question.fewestPoints()) {
+            spec.commandLine().getErr().println("Interrupted before the first value was done; nothing was written.");
+            return ExitCode.PARTIAL;
         }
-        if (sweeps.isEmpty() || sweeps.size() > MOST_KEYS) {
-            throw new ParameterException(
-                    spec.commandLine(), "Give one or two ranges of values, such as --set near.snr=\"6..18 dB\".");
+        WhatIf.Told told = question.telling().apply(reference, done.points());
+        boolean isPartial = done.points().size() < question.plan().size();
+        show(told, isPartial ? told.and(new PointsFile(done, fingerprint)).files() : told.files(), folder);
+        if (isPartial) {
+            print(List.of("Go on with the same command and --resume."));
         }
-        List<List<String>> combinations = Variation.combinations(sweeps);
-        List<Scenario> scenarios = scenarios(sweeps, combinations);
-        List<VariationPoint> points = new ArrayList<>();
-        Optional<StudyResult> reference = Optional.empty();
-        for (int i = 0; i < scenarios.size(); i++) {
-            StudyResult result = simulation.run(scenarios.get(i), i + 1 + " of " + scenarios.size());
-            if (result.isPartial()) {
-                return interrupted();
-            }
-            reference = reference.or(() -> Optional.of(result));
-            points.add(VariationPoint.of(combinations.get(i), result, reference.get()));
-        }
-        show(new Variation(scenarios.get(0), sweeps, points));
-        return ExitCode.DONE;
+        return isPartial ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 
-    private int tornado(List<KeySweep> sweeps) throws ScenarioProblems {
+    /** Reads every scenario before the first is run, so that a wrong value is found at once. */
+    private List<Scenario> scenarios(List<KeySweep> sweeps, List<PlannedPoint> plan) throws ScenarioProblems {
+        Set<String> varied = sweeps.stream().map(KeySweep::key).collect(Collectors.toSet());
         List<Scenario> scenarios = new ArrayList<>();
-        scenarios.add(alone(sweeps, Map.of()));
-        for (KeySweep sweep : sweeps) {
-            scenarios.add(alone(sweeps, Map.of(sweep.key(), low(sweep))));
-            scenarios.add(alone(sweeps, Map.of(sweep.key(), high(sweep))));
-        }
-        List<StudyResult> results = new ArrayList<>();
-        for (Scenario scenario : scenarios) {
-            results.add(simulation.run(scenario, results.size() + 1 + " of " + scenarios.size()));
-            if (results.get(results.size() - 1).isPartial()) {
-                return interrupted();
+        for (PlannedPoint point : plan) {
+            Map<String, String> changes = new LinkedHashMap<>(simulation.changes());
+            changes.putAll(point.changes());
+            scenarios.add(choice.read(changes, varied));
+            if (!SameCases.of(scenarios.get(scenarios.size() - 1)).equals(SameCases.of(scenarios.get(0)))) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--set: what is compared must be the same at every value: the same modes, transfers, directions and"
+                                + " number of deadlines. Not so with " + point.changes() + ".");
             }
         }
-        List<TornadoBar> bars = IntStream.range(0, sweeps.size())
-                .mapToObj(i -> bar(sweeps.get(i), results.get(2 * i + 1), results.get(2 * i + 2), results.get(0)))
-                .toList();
-        print(new TornadoText(results.get(0), bars).lines());
-        return ExitCode.DONE;
+        return scenarios;
     }
 
-    private Scenario alone(List<KeySweep> sweeps, Map<String, String> change) throws ScenarioProblems {
-        Map<String, String> changes = new LinkedHashMap<>(simulation.changes());
-        changes.putAll(change);
-        return choice.read(changes, sweeps.stream().map(KeySweep::key).collect(Collectors.toSet()));
+    /** Runs what is not done yet, until an interruption. */
+    private PointsDone run(List<PlannedPoint> plan, List<Scenario> scenarios, PointsDone before) {
+        PointsDone done = before;
+        for (int i = before.points().size(); i < plan.size(); i++) {
+            StudyResult result = simulation.run(scenarios.get(i), i + 1 + " of " + plan.size());
+            if (result.isPartial()) {
+                return done;
+            }
+            done = done.and(plan.get(i), result);
+        }
+        return done;
     }
 
-    private static TornadoBar bar(KeySweep sweep, StudyResult low, StudyResult high, StudyResult reference) {
-        return new TornadoBar(
-                sweep.key(),
-                VariationPoint.of(List.of(low(sweep)), low, reference),
-                VariationPoint.of(List.of(high(sweep)), high, reference));
+    private PointsDone before(ResultFolder folder, String fingerprint) throws NotWritten {
+        try {
+            return PointsFile.find(folder, fingerprint)
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(),
+                            "--resume: in " + folder.path()
+                                    + " there is nothing interrupted of this command, these files and this version of the"
+                                    + " program; start it anew without --resume."));
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
     }
 
-    private static String low(KeySweep sweep) {
-        return sweep.values().get(0);
-    }
-
-    private static String high(KeySweep sweep) {
-        return sweep.values().get(sweep.values().size() - 1);
-    }
-
-    private int interrupted() {
-        spec.commandLine().getErr().println("Interrupted; nothing was written.");
-        return ExitCode.PARTIAL;
+    /** Prints first, so that hours of work are not lost to a full disk. */
+    private void show(WhatIf.Told told, List<ResultFolder.Entry> files, ResultFolder folder) throws NotWritten {
+        print(told.lines());
+        NotWritten.write(folder, files);
+        print(List.of("", "Written to " + folder.path() + ": " + told.fileNames()));
     }
 
     private void print(List<String> lines) {
         PrintWriter terminal = spec.commandLine().getOut();
         lines.forEach(terminal::println);
         terminal.flush();
-    }
-
-    private List<KeySweep> sweeps() {
-        List<KeySweep> sweeps = new ArrayList<>();
-        choice.changes().forEach((key, text) -> sweep(key, text).ifPresent(sweeps::add));
-        return sweeps;
-    }
-
-    private Optional<KeySweep> sweep(String key, String text) {
-        try {
-            Optional<KeySweep> sweep = KeySweep.parse(key, text);
-            if (sweep.isPresent() && KEYS_OF_CHANCE.contains(key)) {
-                throw new IllegalArgumentException("cannot be varied, since every value is tried under the same skies;"
-                        + " give one value with --" + key);
-            }
-            return sweep;
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--set " + key + ": " + e.getMessage(), e);
-        }
-    }
-
-    /** Reads every scenario before the first is run, so that a wrong value is found at once. */
-    private List<Scenario> scenarios(List<KeySweep> sweeps, List<List<String>> combinations) throws ScenarioProblems {
-        List<Scenario> scenarios = new ArrayList<>();
-        for (List<String> values : combinations) {
-            Map<String, String> changes = new LinkedHashMap<>(simulation.changes());
-            for (int i = 0; i < sweeps.size(); i++) {
-                changes.put(sweeps.get(i).key(), values.get(i));
-            }
-            scenarios.add(choice.read(changes));
-        }
-        return scenarios;
-    }
-
-    /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Variation variation) throws NotWritten {
-        print(new VariationText(variation).lines());
-        Scenario scenario = variation.scenario();
-        ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed() + "-vary"));
-        NotWritten.write(folder, List.of(new VariationCsv(variation)));
-        print(List.of("", "Written to " + folder.path() + ": vary.csv"));
     }
 }

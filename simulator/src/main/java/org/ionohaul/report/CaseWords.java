@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ionohaul.channel.End;
+import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
@@ -40,8 +41,11 @@ final class CaseWords {
 
     /** Returns which way it goes, such as {@code from Watch post to Desk}. */
     static String route(Scenario scenario, CaseSummary summary) {
-        return "from " + station(scenario, summary.direction().sender()) + " to "
-                + station(scenario, summary.direction().receiver());
+        return route(scenario, summary.direction());
+    }
+
+    static String route(Scenario scenario, Direction direction) {
+        return "from " + station(scenario, direction.sender()) + " to " + station(scenario, direction.receiver());
     }
 
     private static String station(Scenario scenario, End end) {
@@ -115,7 +119,7 @@ final class CaseWords {
                 + best.mode().title() + ".";
     }
 
-    private static String capital(String text) {
+    static String capital(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 

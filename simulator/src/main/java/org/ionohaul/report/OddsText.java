@@ -51,13 +51,16 @@ public final class OddsText {
     }
 
     /**
-     * Returns an interval of chances, such as {@code 80-85 %}.
+     * Returns an interval of chances, such as {@code 80-85 %} or {@code 98 to >99 %}.
      *
      * @param low from 0 to 1
      * @param high from 0 to 1
      */
     public static String percentRange(double low, double high) {
-        return percentNumber(low) + "-" + percent(high);
+        String from = percentNumber(low);
+        String to = percentNumber(high);
+        boolean areNumbers = (from + to).chars().allMatch(Character::isDigit);
+        return from + (areNumbers ? "-" : " to ") + to + " %";
     }
 
     private static String percentNumber(double probability) {

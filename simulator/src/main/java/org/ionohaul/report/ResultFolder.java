@@ -39,7 +39,9 @@ public final class ResultFolder {
             "story.jsonl",
             "story.txt",
             "summary.json",
+            "tornado.csv",
             "trials.csv",
+            "unfinished.points",
             "unfinished.rows",
             "vary.csv");
 

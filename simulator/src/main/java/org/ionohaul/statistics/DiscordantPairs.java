@@ -2,6 +2,7 @@ package org.ionohaul.statistics;
 
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.inference.BinomialTest;
 
 /**
@@ -61,6 +62,27 @@ public record DiscordantPairs(int first, int second) {
     public Estimate ratio(double confidence) {
         Estimate share = new Proportion(first, total()).exact(confidence);
         return new Estimate((double) first / second, odds(share.low()), odds(share.high()));
+    }
+
+    /**
+     * Returns how much larger the first side's share of hits is than the second's, with the interval of D. G. Bonett and
+     * R. M. Price (Stat. Methods Med. Res. 21:479, 2012): that of Wald with one pair of either kind added.
+     *
+     * @param pairs how many pairs there were in all, discordant or not, at least {@link #total()} and 1
+     * @param confidence chance that the interval covers the true difference, above 0, below 1
+     */
+    public Estimate shareDifference(int pairs, double confidence) {
+        if (pairs < Math.max(1, total())) {
+            throw new IllegalArgumentException("pairs must be at least " + Math.max(1, total()) + ": " + pairs);
+        }
+        double value = (double) (first - second) / pairs;
+        double enlarged = pairs + 2.0;
+        double middle = (first - second) / enlarged;
+        double variance = ((total() + 2) / enlarged - middle * middle) / enlarged;
+        double reach =
+                Math.sqrt(variance) * NormalDistribution.of(0, 1).inverseSurvivalProbability((1 - confidence) / 2);
+        return new Estimate(
+                value, Math.max(-1, Math.min(value, middle - reach)), Math.min(1, Math.max(value, middle + reach)));
     }
 
     private static double odds(double share) {

@@ -55,9 +55,19 @@ public final class PairedTimes {
 
     /** Returns the trials in which just one of the two kept a deadline. */
     public DiscordantPairs deadlineKeptByOne(double deadline) {
+        return deadlineKeptByOne(deadline, deadline);
+    }
+
+    /**
+     * Returns the trials in which just one of the two kept its own deadline.
+     *
+     * @param ofFirst deadline of the first
+     * @param ofSecond deadline of the second
+     */
+    public DiscordantPairs deadlineKeptByOne(double ofFirst, double ofSecond) {
         return new DiscordantPairs(
-                count(i -> first[i] <= deadline && second[i] > deadline).hits(),
-                count(i -> second[i] <= deadline && first[i] > deadline).hits());
+                count(i -> first[i] <= ofFirst && second[i] > ofSecond).hits(),
+                count(i -> second[i] <= ofSecond && first[i] > ofFirst).hits());
     }
 
     /**

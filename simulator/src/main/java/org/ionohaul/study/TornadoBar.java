@@ -17,7 +17,12 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
     }
 
     private static double change(VariationPoint point, int caseIndex, int mode) {
-        return Math.abs(
-                point.effects().get(caseIndex).get(mode).medianChangeSeconds().value());
+        return Math.abs(point.cases()
+                .get(caseIndex)
+                .modes()
+                .get(mode)
+                .effect()
+                .medianChangeSeconds()
+                .value());
     }
 }

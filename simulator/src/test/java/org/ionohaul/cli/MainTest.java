@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -16,6 +17,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
@@ -28,6 +31,8 @@ import org.ionohaul.session.TimeBudget;
 import org.ionohaul.study.TrialSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
 /** The program as its user meets it, with sessions that take as many minutes as their trial's number. */
@@ -295,13 +300,113 @@ final class MainTest {
                 .toArray(String[]::new);
         assertEquals(ExitCode.DONE, run(asked), err::toString);
         assertTrue(out.toString().contains("distance"), out::toString);
+        assertTrue(Files.exists(folder.resolve("river-watch-41-tornado/tornado.csv")));
         assertTrue(out.toString().contains("500 km"), out::toString);
         out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
+    }
+
+    /** Runs a variation that is interrupted while it simulates the fourth point. */
+    private int varyInterrupted(String... arguments) {
+        AtomicInteger points = new AtomicInteger();
+        Interruption interruptionHere = Interruption.never();
+        CommandLine program = Main.commandLine(
+                scenario -> {
+                    TrialSource trials = trials(scenario);
+                    int point = points.incrementAndGet();
+                    return trial -> {
+                        if (point == 4 && trial == 3) {
+                            interruptionHere.ask();
+                        }
+                        return trials.run(trial);
+                    };
+                },
+                interruptionHere);
+        program.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        return program.execute(arguments);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"vary, PARTIAL: interrupted after 3 of 7 values.", "tornado, PARTIAL: interrupted after 1 of 2 keys."})
+    void anInterruptedVariationKeepsItsPointsAndGoesOnToTheSameBytes(String kind, String warning) throws IOException {
+        String[] asked = kind.equals("vary")
+                ? vary("near.snr=6..18 dB")
+                : Stream.concat(Stream.of(vary("near.snr=6..18 dB", "far.snr=6..9 dB")), Stream.of("--tornado"))
+                        .toArray(String[]::new);
+        assertEquals(ExitCode.PARTIAL, varyInterrupted(asked), err::toString);
+        assertTrue(out.toString().contains(warning), out::toString);
+        assertTrue(out.toString().contains("--resume"), out::toString);
+        Path results = folder.resolve("river-watch-41-" + kind);
+        assertTrue(Files.readString(results.resolve(kind + ".csv")).contains(",10,true,"), "marked partial");
+        String[] resumed =
+                Stream.concat(Stream.of(asked), Stream.of("--resume")).toArray(String[]::new);
+        assertEquals(ExitCode.DONE, run(resumed), err::toString);
+        Map<String, String> wentOn = texts(results);
+        assertFalse(wentOn.containsKey("unfinished.points"));
+        assertTrue(wentOn.getOrDefault(kind + ".csv", "").contains(",10,false,"));
+        assertEquals(ExitCode.DONE, run(asked), err::toString);
+        assertEquals(wentOn, texts(results));
+    }
+
+    private static Map<String, String> texts(Path results) throws IOException {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.list(results)) {
+            for (Path file : files.toList()) {
+                texts.put(String.valueOf(file.getFileName()), Files.readString(file, StandardCharsets.ISO_8859_1));
+            }
+        }
+        return texts;
+    }
+
+    @Test
+    void aVariationOfOtherValuesOrTrialsIsNotResumed() {
+        assertEquals(
+                ExitCode.BAD_INPUT,
+                run(Stream.concat(Stream.of(vary("near.snr=6..18 dB")), Stream.of("--resume"))
+                        .toArray(String[]::new)));
+        assertEquals(ExitCode.PARTIAL, varyInterrupted(vary("near.snr=6..18 dB")), err::toString);
+        for (List<String> other : List.of(
+                List.of("--set", "near.snr=6..12 dB"), List.of("--set", "near.snr=6..18 dB", "--trials", "11"))) {
+            String[] resumed = Stream.concat(
+                            Stream.of("vary", DEMO.toString(), "--out", folder.toString(), "--resume"), other.stream())
+                    .toArray(String[]::new);
+            assertEquals(ExitCode.BAD_INPUT, run(resumed), err::toString);
+        }
+        assertTrue(err.toString().contains("start it anew"), err::toString);
+    }
+
+    @Test
+    void aVariationThatCannotWriteSaysSoBeforeItSimulates() throws IOException {
+        Files.writeString(folder.resolve("river-watch-41-vary"), "someone's notes");
+        CommandLine program = Main.commandLine(
+                scenario -> {
+                    throw new AssertionError("simulated all the same");
+                },
+                interruption);
+        program.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        assertEquals(ExitCode.NOT_WRITTEN, program.execute(vary("near.snr=6..18 dB")), err::toString);
+    }
+
+    @Test
+    void aChoiceIsVariedAsAList() {
+        assertEquals(ExitCode.DONE, run(vary("near.congestion=quiet-band | busy-evening")), err::toString);
+        assertTrue(out.toString().contains("busy-evening"), out::toString);
+    }
+
+    @Test
+    void whatIsComparedMustBeTheSameAtEveryValue() {
+        assertEquals(ExitCode.BAD_INPUT, run(vary("modes=[\"brisk-comb\"] | [\"slow-whistle\"]")));
+        assertTrue(err.toString().contains("the same modes"), err::toString);
     }
 
     @Test
     void aVariationThatMakesNoSenseIsBadInput() {
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB")));
+        assertTrue(err.toString().contains("Just one value is given for: near.snr"), err::toString);
+        assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=1..2 dB", "far.snr=1..2 dB", "distance=1..2 km")));
+        assertTrue(err.toString().contains("at most 2"), err::toString);
+        assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr")));
+        assertTrue(err.toString().contains("is no key with its value"), err::toString);
+        assertFalse(err.toString().contains("option option"), err::toString);
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snr=6 dB..9 Hz")));
         assertEquals(ExitCode.BAD_INPUT, run(vary("near.snrr=6..9 dB")));
         assertTrue(err.toString().contains("near.snr"), err::toString);

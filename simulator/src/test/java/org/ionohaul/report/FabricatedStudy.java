@@ -80,11 +80,21 @@ final class FabricatedStudy {
 
     /** Returns a study in which "quick" gives up from so many trials on. */
     static StudyResult result(int trialsDone, int quickDelivers) {
+        return result(trialsDone, quickDelivers, 0);
+    }
+
+    /** Returns the study with mode "quick" so many seconds later. */
+    static StudyResult later(int seconds) {
+        return result(TRIALS, 95, seconds);
+    }
+
+    private static StudyResult result(int trialsDone, int quickDelivers, int secondsLater) {
         Scenario scenario = scenario();
         List<CaseTrials> cases = new ArrayList<>();
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
-                cases.add(new CaseTrials(transfer, direction, modes(scenario, transfer, trialsDone, quickDelivers)));
+                cases.add(new CaseTrials(
+                        transfer, direction, modes(scenario, transfer, trialsDone, quickDelivers, secondsLater)));
             }
         }
         return new StudyResult(scenario, cases, TRIALS, trialsDone);
@@ -173,20 +183,21 @@ final class FabricatedStudy {
                 0.1);
     }
 
-    private static List<ModeTrials> modes(Scenario scenario, Transfer transfer, int trials, int quickDelivers) {
+    private static List<ModeTrials> modes(
+            Scenario scenario, Transfer transfer, int trials, int quickDelivers, int secondsLater) {
         return IntStream.range(0, scenario.modes().size())
                 .mapToObj(mode -> new ModeTrials(
                         scenario.modes().get(mode),
                         LongStream.range(0, trials)
-                                .mapToObj(trial ->
-                                        TrialRow.of(trial, session(mode, transfer, (int) trial, quickDelivers)))
+                                .mapToObj(trial -> TrialRow.of(
+                                        trial, session(mode, transfer, (int) trial, quickDelivers, secondsLater)))
                                 .toList()))
                 .toList();
     }
 
-    private static SessionResult session(int mode, Transfer transfer, int trial, int quickDelivers) {
+    private static SessionResult session(int mode, Transfer transfer, int trial, int quickDelivers, int secondsLater) {
         boolean delivers = mode == 1 || trial < quickDelivers;
-        long delivered = (mode == 0 ? 10L * (trial + 1) : 200L + 5L * trial) * SECOND;
+        long delivered = (mode == 0 ? secondsLater + 10L * (trial + 1) : 200L + 5L * trial) * SECOND;
         long ended = delivered + 4 * SECOND;
         OptionalLong at = delivers ? OptionalLong.of(delivered) : OptionalLong.empty();
         long[] atNanos = {delivered / 2, delivered};

@@ -77,6 +77,20 @@ final class PublishedFormatsTest {
         }
     }
 
+    @Test
+    void everyHeadOfAVariationIsInTheManual() throws IOException {
+        Path file = folder.resolve("vary.csv");
+        new VariationCsv(FabricatedVariation.oneKey(3)).writeTo(file);
+        String manual = Files.readString(PUBLISHED.resolve("README.md"));
+        String[] heads = Files.readAllLines(file).get(0).split(",", -1);
+        assertEquals("near.snr", heads[0]);
+        assertTrue(heads.length > 30);
+        for (int i = 1; i < heads.length; i++) {
+            String head = heads[i].replaceAll("_[2-9]_", "_1_").replaceAll("_(low|high)$", "");
+            assertTrue(manual.contains("`" + head + "`"), head);
+        }
+    }
+
     private static Set<String> names(String json) throws IOException {
         Set<String> names = new TreeSet<>();
         try (JsonParser parser = new JsonFactory().createParser(json)) {

@@ -66,8 +66,8 @@ final class WordsTest {
     @Test
     void aRangeOfChancesIsNeverRoundedIntoCertainty() {
         assertEquals("80-85 %", OddsText.percentRange(0.801, 0.849));
-        assertEquals(">99-100 %", OddsText.percentRange(0.9962, 1));
-        assertEquals("0-<1 %", OddsText.percentRange(0, 0.0038));
+        assertEquals(">99 to 100 %", OddsText.percentRange(0.9962, 1));
+        assertEquals("0 to <1 %", OddsText.percentRange(0, 0.0038));
     }
 
     @ParameterizedTest

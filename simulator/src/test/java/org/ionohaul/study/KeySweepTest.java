@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import org.ionohaul.session.SessionResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +25,8 @@ final class KeySweepTest {
                 "18..6 dB : 2 | 18 dB,6 dB",
                 "0.5 Hz..1.5 Hz : 3 | 0.5 Hz,1 Hz,1.5 Hz",
                 "10 %..20 % : 2 | 10 %,20 %",
+                "6..7 dB : 3 | 6 dB,6.5 dB,7 dB",
+                "1..8 kB : 4 | 1 kB,3.333 kB,5.667 kB,8 kB",
                 "0..6 /h : 3 | 0 /h,3 /h,6 /h"
             })
     void aRangeIsSpreadEvenly(String text, String values) {
@@ -42,36 +42,30 @@ final class KeySweepTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"6 dB..18 Hz", "1..9 : 1", "1..9 : 100", "5..5"})
+    @ValueSource(strings = {"6 dB..18 Hz", "1..9 : 1", "1..9 : 100", "5..5", "1..9 : 99999999999", "a | a", "a |"})
     void aRangeThatMakesNoSenseIsRefused(String text) {
         assertThrows(IllegalArgumentException.class, () -> KeySweep.parse("key", text));
     }
 
-    @Test
-    void combinationsRunThroughTheLastKeyFastest() {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "quiet-band | busy-evening; quiet-band,busy-evening",
+                "S5|S7 |S9+10; S5,S7,S9+10",
+                "true|false; true,false"
+            })
+    void aListIsTakenAsItStands(String text, String values) {
         assertEquals(
-                List.of(List.of("1", "a"), List.of("1", "b"), List.of("2", "a"), List.of("2", "b")),
-                Variation.combinations(
-                        List.of(new KeySweep("x", List.of("1", "2")), new KeySweep("y", List.of("a", "b")))));
+                List.of(values.split(",", -1)),
+                KeySweep.parse("key", text).orElseThrow().values());
     }
 
-    /** Twenty of forty trials become 10 s quicker, the others stay: 20 against none is beyond chance. */
     @Test
-    void aSmallChangeShowsUnderTheSameSky() {
-        StudyResult before = InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions(0)));
-        StudyResult after = InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions(10)));
-        PairedEffect effect =
-                VariationPoint.of(List.of("x"), after, before).effects().get(0).get(0);
-        assertEquals(20, effect.quicker().hits());
-        assertEquals(0, effect.slower().hits());
-        assertEquals(-10, effect.medianChangeSeconds().value(), 1e-9);
-        // Two-sided sign test of 20 to none: 2 / 2^20.
-        assertEquals(2 / 1048576.0, effect.pValue(), 1e-12);
-    }
-
-    private static List<SessionResult> sessions(double savedSeconds) {
-        return IntStream.range(0, 40)
-                .mapToObj(i -> InventedStudy.delivered(100 + 5 * i - (i % 2 == 0 ? savedSeconds : 0)))
-                .toList();
+    void valuesWithOneUnitHavePlacesOnAnAxis() {
+        assertEquals(List.of(6.0, -1.5), new KeySweep("key", List.of("6 dB", "-1.5 dB")).numbers());
+        assertEquals(List.of(4.0, 8.0), new KeySweep("key", List.of("4", "8")).numbers());
+        assertEquals(List.of(), new KeySweep("key", List.of("1 min", "90 s")).numbers());
+        assertEquals(List.of(), new KeySweep("key", List.of("S5", "S7")).numbers());
     }
 }

@@ -1,0 +1,66 @@
+package org.ionohaul.cli;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ionohaul.report.ResultFolder;
+import org.ionohaul.report.TornadoCsv;
+import org.ionohaul.report.TornadoText;
+import org.ionohaul.report.VariationCsv;
+import org.ionohaul.report.VariationText;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.PlannedPoint;
+import org.ionohaul.study.Tornado;
+import org.ionohaul.study.Variation;
+import org.ionohaul.study.VariationPoint;
+
+/**
+ * A question of what would be if, as runs to do and a way to tell what came of them.
+ *
+ * @param name how its folder of results ends
+ * @param plan the runs; the first is the reference
+ * @param fewestPoints how many of them tell something
+ * @param telling tells what came of the reference's scenario and the points that are done
+ */
+record WhatIf(
+        String name,
+        List<PlannedPoint> plan,
+        int fewestPoints,
+        BiFunction<Scenario, List<VariationPoint>, Told> telling) {
+    /**
+     * What came of it.
+     *
+     * @param lines for the terminal
+     * @param files for the folder of results
+     */
+    record Told(List<String> lines, List<ResultFolder.Entry> files) {
+        /** Returns the files' names. */
+        String fileNames() {
+            return files.stream().map(ResultFolder.Entry::fileName).collect(Collectors.joining(", "));
+        }
+
+        /** Returns this with a file more. */
+        Told and(ResultFolder.Entry more) {
+            return new Told(
+                    lines, Stream.concat(files.stream(), Stream.of(more)).toList());
+        }
+    }
+
+    /** Asks what every combination of the keys' values comes to. */
+    static WhatIf combined(List<KeySweep> sweeps) {
+        return new WhatIf("vary", Variation.plan(sweeps), 1, (scenario, points) -> {
+            Variation variation = new Variation(scenario, sweeps, points);
+            return new Told(new VariationText(variation).lines(), List.of(new VariationCsv(variation)));
+        });
+    }
+
+    /** Asks which of the keys matters most. */
+    static WhatIf eachAlone(List<KeySweep> sweeps) {
+        return new WhatIf("tornado", Tornado.plan(sweeps), 3, (scenario, points) -> {
+            Tornado tornado = Tornado.of(scenario, sweeps, points);
+            return new Told(new TornadoText(tornado).lines(), List.of(new TornadoCsv(tornado)));
+        });
+    }
+}

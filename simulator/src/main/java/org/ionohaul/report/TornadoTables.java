@@ -1,0 +1,53 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.ionohaul.study.ModePoint;
+import org.ionohaul.study.Tornado;
+import org.ionohaul.study.TornadoBar;
+import org.ionohaul.study.VariationPoint;
+
+/** The tables of a tornado. */
+final class TornadoTables {
+    private final Tornado tornado;
+
+    TornadoTables(Tornado tornado) {
+        this.tornado = tornado;
+    }
+
+    /** Returns what each key does to a mode, a row an end of its range, the key that matters most first. */
+    Table ofMode(int caseIndex, int mode) {
+        ModePoint stands = tornado.reference().cases().get(caseIndex).modes().get(mode);
+        Stream<Cell> deadlines = stands.deadlines().stream()
+                .map(it -> new Cell("by " + TimeText.given(it.deadlineSeconds()), "of 100 evenings"));
+        List<Cell> heads = Stream.concat(
+                        Stream.of(
+                                Cell.of("key"),
+                                Cell.of("value"),
+                                new Cell("change", "median evening"),
+                                Cell.of("9 of 10")),
+                        deadlines)
+                .toList();
+        return new Table(
+                tornado.scenario().modes().get(mode).title()
+                        + ": what changes against the scenario as it stands; in small print, where the true value lies with"
+                        + " 95 % confidence",
+                heads,
+                tornado.ranked(caseIndex, mode).stream()
+                        .flatMap(bar ->
+                                Stream.of(row(bar, bar.low(), caseIndex, mode), row(bar, bar.high(), caseIndex, mode)))
+                        .toList());
+    }
+
+    private static List<Cell> row(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {
+        ModePoint end = point.cases().get(caseIndex).modes().get(mode);
+        return Stream.concat(
+                        Stream.of(
+                                Cell.of(bar.key()),
+                                Cell.of(point.values().get(0)),
+                                new Cell(PointWords.change(end.effect()), PointWords.changeRange(end.effect())),
+                                Cells.time(end.ninthSeconds())),
+                        end.effect().deadlineChanges().stream().map(PointWords::points))
+                .toList();
+    }
+}

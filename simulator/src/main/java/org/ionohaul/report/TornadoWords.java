@@ -1,0 +1,79 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.study.CasePoint;
+import org.ionohaul.study.ModePoint;
+import org.ionohaul.study.Tornado;
+import org.ionohaul.study.TornadoBar;
+import org.ionohaul.study.VariationPoint;
+
+/** What is said about a tornado in plain words. */
+final class TornadoWords {
+    private final Tornado tornado;
+    private final List<Mode> modes;
+
+    TornadoWords(Tornado tornado) {
+        this.tornado = tornado;
+        this.modes = tornado.scenario().modes();
+    }
+
+    /** Returns what the numbers rest on. */
+    String basis() {
+        return (tornado.isPartial() ? partial() + " " : "")
+                + SizeText.grouped(tornado.scenario().trials())
+                + " simulated evenings a value, the same skies for every value and mode, seed "
+                + tornado.scenario().seed()
+                + ". Each key alone is set to either end of its range; the key that matters most comes first.";
+    }
+
+    /** Returns the warning on a tornado that was interrupted. */
+    String partial() {
+        return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " keys.";
+    }
+
+    /** Returns the mode that is told of: the best as the scenario stands. */
+    int told(int caseIndex) {
+        return tornado.reference().cases().get(caseIndex).best();
+    }
+
+    /** Returns what a case comes to: how it stands, what matters most, and where another mode is best. */
+    List<String> sentences(int caseIndex) {
+        int mode = told(caseIndex);
+        List<String> sentences = new ArrayList<>(List.of(stands(caseIndex, mode)));
+        if (tornado.reference().cases().get(caseIndex).standing() == CasePoint.Standing.NOTHING_ARRIVES) {
+            return sentences;
+        }
+        TornadoBar most = tornado.ranked(caseIndex, mode).get(0);
+        sentences.add((tornado.bars().size() == 1 ? "" : "What matters most is " + most.key() + ". ")
+                + effect(most, most.low(), caseIndex, mode)
+                + " " + effect(most, most.high(), caseIndex, mode));
+        return sentences;
+    }
+
+    private String stands(int caseIndex, int mode) {
+        ModePoint point = tornado.reference().cases().get(caseIndex).modes().get(mode);
+        return "As it stands: "
+                + switch (tornado.reference().cases().get(caseIndex).standing()) {
+                    case NOTHING_ARRIVES -> "no mode gets anything through.";
+                    case TOO_CLOSE_TO_CALL ->
+                        modes.get(mode).title() + ", though which mode is best is too close to call; " + within(point);
+                    case CLEAR -> modes.get(mode).title() + " is best; " + within(point);
+                };
+    }
+
+    private static String within(ModePoint point) {
+        return Double.isFinite(point.ninthSeconds().value())
+                ? "9 of 10 evenings within "
+                        + TimeText.clock(point.ninthSeconds().value()) + "."
+                : "on " + OddsText.simulated(point.delivered()) + " evenings it gets through.";
+    }
+
+    private String effect(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {
+        return EffectWords.sentence(
+                "With " + bar.key() + " = " + point.values().get(0),
+                modes.get(mode).title(),
+                point.cases().get(caseIndex).modes().get(mode));
+    }
+}
