@@ -120,11 +120,11 @@ public class SkyBenchmark {
     }
 
     private static double hour(Reception reception) {
-        double[] sinr = new double[reception.subBands()];
+        SinrMeter meter = new SinrMeter();
         double sum = 0;
         for (long t = 0; t < HOUR_NANOS; t += STEP_NANOS) {
-            reception.sinr(t, sinr);
-            sum += sinr[0];
+            meter.listen(reception, t);
+            sum += meter.sinr(0);
         }
         return sum;
     }

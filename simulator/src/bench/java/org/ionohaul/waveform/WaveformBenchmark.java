@@ -73,6 +73,13 @@ public class WaveformBenchmark {
         return frame(disturbed);
     }
 
+    /** The SNR of a whole burst on the disturbed path, as measured once a burst. */
+    @Benchmark
+    public double fadingBurstMeasured() {
+        next = (next + 1) % BURSTS;
+        return waveform.meanSnrDb(disturbed, next * BURST_NANOS, FRAMES);
+    }
+
     private double frame(Reception reception) {
         next = (next + 1) % (BURSTS * FRAMES);
         long start = next / FRAMES * BURST_NANOS;

@@ -14,14 +14,15 @@ public interface Reception {
     int subBands();
 
     /**
-     * Fills in the ratio of signal power to the power of noise and interference at an instant, for each sub-band: the
-     * signal as if it filled the passband evenly with the sender's full peak power (a waveform with a crest factor
-     * scales it down), noise and interference as if their density at the sub-band filled 3 kHz.
+     * Fills in what is heard at an instant in each sub-band, as powers over one common reference: the signal as if it
+     * filled the passband evenly with the sender's full peak power (a waveform with a crest factor scales it down), noise
+     * and interference as if their density at the sub-band filled 3 kHz. {@link SinrMeter} makes ratios of them.
      *
      * @param atNanos the instant, in nanoseconds since the trial began, zero or more
-     * @param sinr receives one linear power ratio a sub-band, each zero or more; length {@link #subBands()}
+     * @param signal receives the signal power of each sub-band, zero or more; length {@link #subBands()}
+     * @param disturbance receives the power of noise and interference together, positive; as long
      */
-    void sinr(long atNanos, double[] sinr);
+    void powers(long atNanos, double[] signal, double[] disturbance);
 
     /**
      * Returns how long the fading stays nearly unchanged, in nanoseconds, positive; sampling at this step loses little

@@ -42,16 +42,17 @@ final class SkyReception implements Reception {
     }
 
     @Override
-    public void sinr(long atNanos, double[] sinr) {
+    public void powers(long atNanos, double[] signal, double[] disturbance) {
         if (atNanos < spanStartNanos || atNanos >= spanEndNanos) {
             moveTo(atNanos);
         }
-        transfer(atNanos, sinr);
-        double signal = snr * level.ratio(atNanos);
+        transfer(atNanos, signal);
+        double mean = snr * level.ratio(atNanos);
         double noisePower = noise.noise(atNanos);
         for (int band = 0; band < interference.length; band++) {
             // In the deepest notch rounding can leave the transfer a hair below zero.
-            sinr[band] = signal * Math.abs(sinr[band]) / (noisePower + interference[band]);
+            signal[band] = mean * Math.abs(signal[band]);
+            disturbance[band] = noisePower + interference[band];
         }
     }
 

@@ -1,7 +1,9 @@
 package org.ionohaul.report;
 
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.waveform.Emission;
 
@@ -12,26 +14,22 @@ public final class SkyGauge {
     private final Reception atNear;
     private final Reception atFar;
     private final double crestFactorDb;
-    private final double[] sinr;
+    private final SinrMeter meter = new SinrMeter();
 
     /** Holds the gauge to a sky, in the passband and at the mean power of a mode's signals. */
     public SkyGauge(Sky sky, Emission emission) {
         atNear = sky.reception(End.NEAR, emission.passband());
         atFar = sky.reception(End.FAR, emission.passband());
         crestFactorDb = emission.crestFactorDb();
-        sinr = new double[atNear.subBands()];
     }
 
-    /** Returns the mean SINR in 3 kHz at an end over a stretch of time, in dB. */
+    /**
+     * Returns the mean SINR in 3 kHz at an end over a stretch of time, in dB: mean signal power over mean power of noise
+     * and interference.
+     */
     double meanDb(End receiver, long fromNanos, long untilNanos) {
         Reception reception = receiver == End.NEAR ? atNear : atFar;
-        double sum = 0;
-        for (int sample = 0; sample < SAMPLES; sample++) {
-            reception.sinr(fromNanos + (untilNanos - fromNanos) * (2 * sample + 1) / (2 * SAMPLES), sinr);
-            for (double each : sinr) {
-                sum += each;
-            }
-        }
-        return 10 * Math.log10(sum / (SAMPLES * sinr.length)) - crestFactorDb;
+        double mean = meter.mean(reception, fromNanos, (double) (untilNanos - fromNanos), SAMPLES);
+        return Decibels.ofRatio(mean) - crestFactorDb;
     }
 }

@@ -116,10 +116,10 @@ public final class LossOnPath {
         }
 
         @Override
-        public void sinr(long atNanos, double[] sinr) {
-            original.sinr(atNanos, sinr);
-            for (int band = 0; band < sinr.length; band++) {
-                sinr[band] *= factor;
+        public void powers(long atNanos, double[] signal, double[] disturbance) {
+            original.powers(atNanos, signal, disturbance);
+            for (int band = 0; band < signal.length; band++) {
+                signal[band] *= factor;
             }
         }
 

@@ -3,6 +3,7 @@ package org.ionohaul.waveform;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.SinrMeter;
 
 /**
  * A burst of preamble, frames and interleaver fill, received through a fading band: asks the reception at enough
@@ -31,7 +32,7 @@ final class BurstWaveform implements Waveform {
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
-    private double[] sinr = new double[1];
+    private final SinrMeter meter = new SinrMeter();
 
     BurstWaveform(BurstShape shape, Hearing hearing, FrameModel frameModel) {
         FrameShape frame = shape.frame();
@@ -63,7 +64,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double snrDb = Decibels.ofRatio(meanSinr(reception, startNanos, (double) preambleNanos) * hearing.meanPower());
+        double snrDb = meanSnrDb(reception, startNanos, (double) preambleNanos);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -103,7 +104,7 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
-        return Decibels.ofRatio(meanSinr(reception, startNanos, (double) burstNanos(frames)) * hearing.meanPower());
+        return meanSnrDb(reception, startNanos, (double) burstNanos(frames));
     }
 
     /** Returns how many interleaver blocks (or frames, without one) the first so many frames reach into. */
@@ -112,40 +113,24 @@ final class BurstWaveform implements Waveform {
     }
 
     private double meanRating(Reception reception, long fromNanos, double distortionShare) {
-        double[] bands = scratch(reception);
         int samples = samples(reception, blockNanos);
         double sum = 0;
         for (int i = 0; i < samples; i++) {
-            reception.sinr(fromNanos + (long) ((i + 0.5) / samples * blockNanos), bands);
-            for (double band : bands) {
-                sum += frameModel.rating(hearing.esN0(band, distortionShare));
+            meter.listen(reception, fromNanos + (long) ((i + 0.5) / samples * blockNanos));
+            for (int band = 0; band < meter.subBands(); band++) {
+                sum += frameModel.rating(hearing.esN0(meter.sinr(band), distortionShare));
             }
         }
-        return sum / (samples * bands.length);
+        return sum / (samples * meter.subBands());
     }
 
-    private double meanSinr(Reception reception, long fromNanos, double spanNanos) {
-        double[] bands = scratch(reception);
-        int samples = samples(reception, spanNanos);
-        double sum = 0;
-        for (int i = 0; i < samples; i++) {
-            reception.sinr(fromNanos + (long) ((i + 0.5) / samples * spanNanos), bands);
-            for (double band : bands) {
-                sum += band;
-            }
-        }
-        return sum / (samples * bands.length);
+    private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {
+        double mean = meter.mean(reception, fromNanos, spanNanos, samples(reception, spanNanos));
+        return Decibels.ofRatio(mean * hearing.meanPower());
     }
 
     private static int samples(Reception reception, double spanNanos) {
         double step = Math.min((double) reception.steadyNanos(), LONGEST_STEP_NANOS);
         return (int) Math.min(MOST_SAMPLES, Math.max(FEWEST_SAMPLES, Math.ceil(spanNanos / step)));
-    }
-
-    private double[] scratch(Reception reception) {
-        if (sinr.length != reception.subBands()) {
-            sinr = new double[reception.subBands()];
-        }
-        return sinr;
     }
 }

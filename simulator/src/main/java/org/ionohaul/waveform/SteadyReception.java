@@ -1,6 +1,5 @@
 package org.ionohaul.waveform;
 
-import java.util.Arrays;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 
@@ -23,8 +22,9 @@ public record SteadyReception(double snrDb) implements Reception {
     }
 
     @Override
-    public void sinr(long atNanos, double[] sinr) {
-        Arrays.fill(sinr, Decibels.toRatio(snrDb));
+    public void powers(long atNanos, double[] signal, double[] disturbance) {
+        signal[0] = Decibels.toRatio(snrDb);
+        disturbance[0] = 1;
     }
 
     @Override

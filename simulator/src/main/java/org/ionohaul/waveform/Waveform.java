@@ -24,7 +24,8 @@ public interface Waveform {
     long preambleNanos();
 
     /**
-     * Returns the probability that the receiver finds the burst.
+     * Returns the probability that the receiver finds the burst, by the SNR over its preamble as {@link #meanSnrDb} has
+     * it over a burst.
      *
      * @param reception how the receiver hears the sender
      * @param startNanos when the burst's first symbol arrives
@@ -55,9 +56,8 @@ public interface Waveform {
     }
 
     /**
-     * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: the ratio of signal to
-     * noise and interference, averaged over time and sub-bands. Where interference covers part of the band this is kinder
-     * than the ratio of the mean powers.
+     * Returns the SNR in 3 kHz, in dB, that an ideal meter would show over the burst: mean signal power over mean power
+     * of noise and interference, over the burst's time and the passband.
      */
     double meanSnrDb(Reception reception, long startNanos, int frames);
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
@@ -40,13 +41,13 @@ final class SkyTest {
         Passband passband = new Passband(2400, 4);
         Reception near = sky.reception(End.NEAR, passband);
         Reception far = sky.reception(End.FAR, passband);
-        double[] atNear = new double[4];
-        double[] atFar = new double[4];
+        SinrMeter atNear = new SinrMeter();
+        SinrMeter atFar = new SinrMeter();
         for (long t = 0; t < 1000 * SECOND; t += SECOND / 3) {
-            near.sinr(t, atNear);
-            far.sinr(t, atFar);
+            atNear.listen(near, t);
+            atFar.listen(far, t);
             for (int band = 0; band < 4; band++) {
-                assertEquals(Decibels.toRatio(9), atNear[band] / atFar[band], 1e-9);
+                assertEquals(Decibels.toRatio(9), atNear.sinr(band) / atFar.sinr(band), 1e-9);
             }
         }
     }
@@ -268,8 +269,8 @@ final class SkyTest {
     }
 
     private static double[] sinr(Reception reception, long atNanos) {
-        double[] sinr = new double[reception.subBands()];
-        reception.sinr(atNanos, sinr);
-        return sinr;
+        SinrMeter meter = new SinrMeter();
+        meter.listen(reception, atNanos);
+        return IntStream.range(0, meter.subBands()).mapToDouble(meter::sinr).toArray();
     }
 }

@@ -1,7 +1,9 @@
 package org.ionohaul.link;
 
 import java.util.List;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.waveform.Combining;
@@ -91,9 +93,7 @@ final class PlainLink {
 
         @Override
         public double meanSnrDb(Reception reception, long startNanos, int frames) {
-            double[] sinr = new double[1];
-            reception.sinr(startNanos, sinr);
-            return 10 * Math.log10(sinr[0]);
+            return Decibels.ofRatio(new SinrMeter().mean(reception, startNanos, 0, 1));
         }
     }
 }

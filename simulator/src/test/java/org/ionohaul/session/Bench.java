@@ -102,8 +102,9 @@ final class Bench {
         }
 
         @Override
-        public void sinr(long atNanos, double[] sinr) {
-            sinr[0] = 1;
+        public void powers(long atNanos, double[] signal, double[] disturbance) {
+            signal[0] = 1;
+            disturbance[0] = 1;
         }
 
         @Override

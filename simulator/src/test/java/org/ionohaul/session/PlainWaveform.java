@@ -1,7 +1,9 @@
 package org.ionohaul.session;
 
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.waveform.Waveform;
 
 /**
@@ -54,8 +56,6 @@ record PlainWaveform(int payloadBytes, long preambleNanos, long frameNanos, Chan
 
     @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
-        double[] sinr = new double[1];
-        reception.sinr(startNanos, sinr);
-        return 10 * Math.log10(sinr[0]);
+        return Decibels.ofRatio(new SinrMeter().mean(reception, startNanos, 0, 1));
     }
 }

@@ -1,6 +1,5 @@
 package org.ionohaul.trial;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.LadderRules;
 import org.ionohaul.scenario.Mode;
@@ -67,15 +67,13 @@ final class TrialsTest {
     @Test
     void theSkyIsTheSameForAnyoneWhoAsks() throws ScenarioProblems {
         Trials trials = new Trials(ScenarioReader.read(RIVER_WATCH));
-        double[] late = new double[1];
-        double[] early = new double[1];
         Passband passband = new Passband(2000, 1);
         long atNanos = 300_000_000_000L;
-        trials.sky(7).reception(End.FAR, passband).sinr(atNanos, late);
+        double late = new SinrMeter().mean(trials.sky(7).reception(End.FAR, passband), atNanos, 0, 1);
         Sky sky = trials.sky(7);
-        sky.reception(End.NEAR, passband).sinr(0, early);
-        sky.reception(End.FAR, passband).sinr(atNanos, early);
-        assertArrayEquals(late, early);
+        SinrMeter meter = new SinrMeter();
+        meter.listen(sky.reception(End.NEAR, passband), 0);
+        assertEquals(late, meter.mean(sky.reception(End.FAR, passband), atNanos, 0, 1));
     }
 
     @Test

@@ -11,8 +11,10 @@ import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.channel.Schedule;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
@@ -29,7 +31,8 @@ final class InterferenceInBandTest {
         double clear = waveform.evidence(new SteadyReception(SNR_DB), 0, 0, 1);
         int partly = 0;
         for (int trial = 0; trial < 40; trial++) {
-            Reception reception = new Sky(conditions(), new TrialStreams(3, trial)).reception(End.FAR, WIDE.passband());
+            Reception reception =
+                    new Sky(conditions(60, 0.2), new TrialStreams(3, trial)).reception(End.FAR, WIDE.passband());
             int jammed = jammed(reception);
             partly += jammed > 0 && jammed < reception.subBands() ? 1 : 0;
             double share = waveform.evidence(reception, 0, 0, 1) / clear;
@@ -39,18 +42,39 @@ final class InterferenceInBandTest {
         assertTrue(partly > 10, partly + " trials partly jammed");
     }
 
+    @Test
+    void theMeterCountsAllThePowerOfAVisitorWhereverItLies() {
+        // Visitors always on, each 10 dB over the floor in 3 kHz and within the passband of the same 3 kHz: whatever
+        // share
+        // of it they cover, n of them make the noise 1 + 10 n times as strong.
+        Emission whole = new Emission(3000, 0);
+        Waveform waveform = Waveforms.of(burst(), whole, Combining.NONE);
+        int visited = 0;
+        for (double share : new double[] {0.05, 0.6, 1}) {
+            for (int trial = 0; trial < 20; trial++) {
+                Sky sky = new Sky(conditions(10, share), new TrialStreams(4, trial));
+                int visitors = new SkyWatch(sky, End.FAR, 1_000_000_000).overs().size();
+                double expectedDb = SNR_DB - 10 * Math.log10(1 + 10 * visitors);
+                Reception reception = sky.reception(End.FAR, whole.passband());
+                assertEquals(expectedDb, waveform.meanSnrDb(reception, 0, 1), 1e-9, visitors + " on " + share);
+                visited += visitors > 0 ? 1 : 0;
+            }
+        }
+        assertTrue(visited > 20, visited + " trials with visitors");
+    }
+
     private static int jammed(Reception reception) {
-        double[] sinr = new double[reception.subBands()];
-        reception.sinr(1_000_000, sinr);
+        SinrMeter meter = new SinrMeter();
+        meter.listen(reception, 1_000_000);
         int jammed = 0;
-        for (double band : sinr) {
-            jammed += band < 0.1 ? 1 : 0;
+        for (int band = 0; band < meter.subBands(); band++) {
+            jammed += meter.sinr(band) < 0.1 ? 1 : 0;
         }
         return jammed;
     }
 
-    private static SkyConditions conditions() {
-        Interference visitor = new Interference(3.6e-3, 1e6, 1e6, 1e-3, 60, 0, 0.2);
+    private static SkyConditions conditions(double levelDb, double bandShare) {
+        Interference visitor = new Interference(3.6e-3, 1e6, 1e6, 1e-3, levelDb, 0, bandShare);
         EndConditions end = new EndConditions(SNR_DB, Schedule.NONE, ImpulsiveNoise.NONE, List.of(visitor));
         return new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
     }

@@ -5,14 +5,16 @@ import java.util.List;
 import org.ionohaul.channel.Reception;
 
 /**
- * A reception whose SINR the test dictates.
+ * A reception whose powers the test dictates.
  *
- * @param bands linear SINR in 3 kHz of each sub-band at an instant
+ * @param signal power of each sub-band at an instant
+ * @param disturbance noise and interference likewise, positive
  * @param asked receives every instant that was asked for
  */
 record ScriptedReception(
         int subBands,
-        Bands bands,
+        Bands signal,
+        Bands disturbance,
         long steadyNanos,
         double dopplerSpreadHz,
         double delaySpreadSeconds,
@@ -20,19 +22,37 @@ record ScriptedReception(
         implements Reception {
     /** What is heard at an instant. */
     interface Bands {
-        double sinr(long atNanos, int band);
+        double power(long atNanos, int band);
     }
 
-    /** Returns a path that changes as told, without Doppler spread or delay spread. */
-    static ScriptedReception of(int subBands, long steadyNanos, Bands bands) {
-        return new ScriptedReception(subBands, bands, steadyNanos, 0, 0, new ArrayList<>());
+    /** Returns a path that changes as told, over steady noise of power 1, without Doppler spread or delay spread. */
+    static ScriptedReception of(int subBands, long steadyNanos, Bands signal) {
+        return of(subBands, steadyNanos, signal, (at, band) -> 1);
+    }
+
+    /** Returns a path and noise that change as told, without Doppler spread or delay spread. */
+    static ScriptedReception of(int subBands, long steadyNanos, Bands signal, Bands disturbance) {
+        return new ScriptedReception(subBands, signal, disturbance, steadyNanos, 0, 0, new ArrayList<>());
+    }
+
+    /** Returns one sub-band of a path that never changes, with the spreads told. */
+    static ScriptedReception spread(double sinr, long steadyNanos, double dopplerSpreadHz, double delaySpreadSeconds) {
+        return new ScriptedReception(
+                1,
+                (at, band) -> sinr,
+                (at, band) -> 1,
+                steadyNanos,
+                dopplerSpreadHz,
+                delaySpreadSeconds,
+                new ArrayList<>());
     }
 
     @Override
-    public void sinr(long atNanos, double[] sinr) {
+    public void powers(long atNanos, double[] signals, double[] disturbances) {
         asked.add(atNanos);
         for (int band = 0; band < subBands; band++) {
-            sinr[band] = bands.sinr(atNanos, band);
+            signals[band] = signal.power(atNanos, band);
+            disturbances[band] = disturbance.power(atNanos, band);
         }
     }
 }

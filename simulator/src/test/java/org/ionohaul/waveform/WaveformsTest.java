@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
@@ -156,7 +155,7 @@ final class WaveformsTest {
         // 0.3125 (spread x time)^2 + 1e-4 of the signal is distortion: at 0.1, -24.91 dB; at 0.5, -11.07 dB.
         FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
-        Reception moving = new ScriptedReception(1, (at, band) -> 1e8, 1_000_000, hz, 0, new ArrayList<>());
+        Reception moving = ScriptedReception.spread(1e8, 1_000_000, hz, 0);
         double expected = Math.min(ceilingDb, SATURATED_QAM64_DB);
         assertEquals(
                 expected, Math.min(SATURATED_QAM64_DB, Decibels.ofRatio(waveform.evidence(moving, 0, 0, 1))), 0.15);
@@ -297,6 +296,20 @@ final class WaveformsTest {
         assertEquals(10 - 3, waveform.meanSnrDb(uneven, 0, 3), 1e-9);
     }
 
+    @Test
+    void meterAndDetectionWeighMeanPowersSoThatPartialInterferenceCounts() {
+        // 20 dB over the floor's density on three of five sub-bands during a quarter of the time: the mean power of
+        // noise
+        // and interference is 1 + 3/5 * 1/4 * (100 - 1) = 15.85, 12.0003 dB. (The mean of the ratios lies 0.7 dB down.)
+        Waveform waveform =
+                Waveforms.of(burst(1, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), new Emission(1500, 3), Combining.NONE);
+        double costDb = 12.0003;
+        assertEquals(4 - costDb, waveform.meanSnrDb(jammed(7, waveform.burstNanos(3) / 4), 0, 3), 1e-3);
+        assertEquals(0.5, waveform.detectionProbability(jammed(-5 + 3 + costDb, 250_000_000), 0), 1e-3);
+        // Three standard deviations of 1 dB: 0.99865.
+        assertEquals(0.99865, waveform.detectionProbability(jammed(-2 + 3 + costDb, 250_000_000), 0), 1e-5);
+    }
+
     @ParameterizedTest
     @EnumSource(Modulation.class)
     void moreSignalNeverHurts(Modulation modulation) {
@@ -354,8 +367,9 @@ final class WaveformsTest {
     }
 
     private static void assertHeardWithin(Waveform waveform, int frame, long fromNanos, long toNanos) {
-        List<Long> asked = new ArrayList<>();
-        waveform.evidence(new ScriptedReception(1, (at, band) -> 1, 10_000_000, 0, 0, asked), 0, frame, frame + 1);
+        ScriptedReception reception = ScriptedReception.spread(1, 10_000_000, 0, 0);
+        waveform.evidence(reception, 0, frame, frame + 1);
+        List<Long> asked = reception.asked();
         assertTrue(asked.size() >= 10, "asked " + asked.size() + " times");
         assertTrue(asked.stream().allMatch(at -> at > fromNanos && at < toNanos), asked.toString());
         long first = asked.stream().mapToLong(Long::longValue).min().orElseThrow();
@@ -384,8 +398,16 @@ final class WaveformsTest {
         return ScriptedReception.of(1, 1_000_000, (at, band) -> at < nanos ? 0 : Decibels.toRatio(snrDb));
     }
 
+    private static Reception jammed(double snrDb, long untilNanos) {
+        return ScriptedReception.of(
+                5,
+                10_000_000,
+                (at, band) -> Decibels.toRatio(snrDb),
+                (at, band) -> at < untilNanos && band < 3 ? 100 : 1);
+    }
+
     private static Reception delayed(double seconds) {
-        return new ScriptedReception(1, (at, band) -> 1e8, Long.MAX_VALUE, 0, seconds, new ArrayList<>());
+        return ScriptedReception.spread(1e8, Long.MAX_VALUE, 0, seconds);
     }
 
     private static BurstShape burst(double preambleSeconds, FrameShape frame) {
