@@ -23,6 +23,7 @@ import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeTransfers;
+import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 import org.ionohaul.trial.Trials;
@@ -114,9 +115,11 @@ final class StudyCommand implements Callable<Integer> {
             return ExitCode.PARTIAL;
         }
         List<SizeAnswers> sizes = result.isPartial() || sizeTrials == 0 ? List.of() : sizes(scenario);
-        SkyView sky = SkyView.of(
-                scenario, 0, new Trials(scenario).sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds()));
-        show(new Findings(result, StudySummary.of(result), sizes, sky, provenance), fingerprint, folder);
+        Trials trials = new Trials(scenario);
+        SkyView sky = SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds()));
+        StudySummary summary = StudySummary.of(result);
+        SkyAnswers skies = SkyAnswers.of(result, summary, trials::evening);
+        show(new Findings(result, summary, sizes, skies, sky, provenance), fingerprint, folder);
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 

@@ -1,9 +1,11 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import java.util.Optional;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.Difference;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.SpreadSplit;
 
@@ -23,6 +25,7 @@ import org.ionohaul.study.SpreadSplit;
  * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
  * @param spreads the same for every mode; without rows if every input is known
  * @param comparisons pairs of modes; may be empty
+ * @param differences when a pair differs most, a sentence a pair of which anything can be said
  */
 public record CaseSection(
         String id,
@@ -37,8 +40,14 @@ public record CaseSection(
         List<Chart> charts,
         String spread,
         Table spreads,
-        Table comparisons) {
-    static CaseSection of(String id, Scenario scenario, CaseSummary summary, CaseTrials trials) {
+        Table comparisons,
+        List<String> differences) {
+    static CaseSection of(
+            String id,
+            Scenario scenario,
+            CaseSummary summary,
+            CaseTrials trials,
+            List<Optional<Difference>> differences) {
         return new CaseSection(
                 id,
                 CaseWords.heading(summary.transfer()),
@@ -54,7 +63,9 @@ public record CaseSection(
                         .map(it -> SpreadWords.sentence(summary.best().mode().title(), it))
                         .orElse(""),
                 SpreadWords.table(scenario, trials),
-                CaseTables.comparisons(summary));
+                CaseTables.comparisons(summary),
+                CaseWords.differences(
+                        scenario, summary, differences, summary.pairs().size()));
     }
 
     private static List<Figure> figures(String id, CaseSummary summary, CaseTrials trials) {

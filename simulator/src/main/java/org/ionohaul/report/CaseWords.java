@@ -16,6 +16,7 @@ import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.Difference;
 import org.ionohaul.study.ModeSummary;
 
 /** What is said about a case in plain words. */
@@ -139,6 +140,29 @@ final class CaseWords {
                             pair.firstBeforeShare().high())
                     + " with 95 % confidence)" + lead(pair.medianLeadSeconds().value()) + ".";
         });
+    }
+
+    /**
+     * Returns when each pair of modes differs most, a sentence a pair for which anything of the sky tells.
+     *
+     * @param pairs how many of {@link CaseSummary#pairs()}, from the first
+     */
+    static List<String> differences(
+            Scenario scenario, CaseSummary summary, List<Optional<Difference>> differences, int pairs) {
+        Map<String, String> titles = summary.modes().stream()
+                .collect(
+                        Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
+        List<String> sentences = new ArrayList<>();
+        for (int i = 0; i < Math.min(pairs, differences.size()); i++) {
+            String first = titles.getOrDefault(summary.pairs().get(i).first(), "");
+            String second = titles.getOrDefault(summary.pairs().get(i).second(), "");
+            differences
+                    .get(i)
+                    .map(it -> new DifferenceWords(scenario, summary.direction(), it, first, second).sentence())
+                    .map(it -> pairs == 1 ? it : first + " and " + second + ": " + it)
+                    .ifPresent(sentences::add);
+        }
+        return sentences;
     }
 
     private static String lead(double seconds) {

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 
@@ -11,11 +12,17 @@ import org.ionohaul.study.StudySummary;
  * @param result its trials, at least one
  * @param summary what they come to
  * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
+ * @param skies what its skies were, and on which of them its modes differ most
  * @param sky one of its trials' skies
  * @param provenance where it all comes from
  */
 public record Findings(
-        StudyResult result, StudySummary summary, List<SizeAnswers> sizes, SkyView sky, Provenance provenance) {
+        StudyResult result,
+        StudySummary summary,
+        List<SizeAnswers> sizes,
+        SkyAnswers skies,
+        SkyView sky,
+        Provenance provenance) {
     /** Copies the list. */
     public Findings {
         sizes = List.copyOf(sizes);

@@ -55,12 +55,13 @@ public record ReportPage(
                                 "case-" + (i + 1),
                                 result.scenario(),
                                 summary.cases().get(i),
-                                result.cases().get(i)))
+                                result.cases().get(i),
+                                findings.skies().cases().get(i)))
                         .toList(),
                 findings.sizes().stream()
                         .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
-                SkySection.of(findings.sky()),
+                SkySection.of(findings.sky(), EveningTables.ends(result.scenario(), findings.skies())),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,
                 MethodItem.all(result),

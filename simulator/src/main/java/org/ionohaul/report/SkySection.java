@@ -1,14 +1,16 @@
 package org.ionohaul.report;
 
 /**
- * One evening's sky on the page.
+ * The sky on the page: that of all evenings, and one as an example.
  *
- * @param figure the picture, with what each speed level needs
- * @param ends what it comes to at each end
+ * @param evenings what it comes to at each end, over the study's evenings
+ * @param figure the picture of one, with what each speed level needs
+ * @param ends what that one comes to at each end
  */
-public record SkySection(Figure figure, Table ends) {
-    static SkySection of(SkyView view) {
+public record SkySection(Table evenings, Figure figure, Table ends) {
+    static SkySection of(SkyView view, Table evenings) {
         return new SkySection(
+                evenings,
                 new Figure(
                         "One evening of the " + TimeText.given(view.lengthSeconds()) + " after pressing send: trial "
                                 + view.trial(),

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
@@ -21,6 +22,7 @@ import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CauseTime;
 import org.ionohaul.study.Comparison;
 import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.Difference;
 import org.ionohaul.study.Failures;
 import org.ionohaul.study.FileTimes;
 import org.ionohaul.study.LevelShare;
@@ -85,12 +87,16 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeArrayFieldStart("cases");
         for (int i = 0; i < result.cases().size(); i++) {
             json.writeStartObject();
-            writeCase(json, findings.summary().cases().get(i));
+            writeCase(
+                    json,
+                    findings.summary().cases().get(i),
+                    findings.skies().cases().get(i));
             SpreadsJson.write(json, scenario, result.cases().get(i));
             json.writeEndObject();
         }
         json.writeEndArray();
         SizesJson.write(json, findings.sizes());
+        SkiesJson.write(json, findings.skies());
         json.writeEndObject();
     }
 
@@ -106,7 +112,8 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeEndArray();
     }
 
-    private static void writeCase(JsonGenerator json, CaseSummary each) throws IOException {
+    private static void writeCase(JsonGenerator json, CaseSummary each, List<Optional<Difference>> differences)
+            throws IOException {
         writeTransfer(json, each.transfer());
         json.writeStringField("direction", JsonValues.word(each.direction()));
         json.writeArrayFieldStart("best_first");
@@ -127,8 +134,9 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
             writeMode(json, mode);
         }
         json.writeEndArray();
-        writeComparisons(json, "comparisons", each.comparisons());
-        writeComparisons(json, "other_pairs", each.otherPairs());
+        int ofBest = each.comparisons().size();
+        writeComparisons(json, "comparisons", each.comparisons(), differences.subList(0, ofBest));
+        writeComparisons(json, "other_pairs", each.otherPairs(), differences.subList(ofBest, differences.size()));
     }
 
     /** Where more arrives, no cause of lost time decides; where there is no next mode, no time is saved. */
@@ -146,10 +154,15 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
                         : verdict.cause().map(CauseTime::meanSeconds).orElse(Double.NaN));
     }
 
-    private static void writeComparisons(JsonGenerator json, String name, List<Comparison> pairs) throws IOException {
+    private static void writeComparisons(
+            JsonGenerator json, String name, List<Comparison> pairs, List<Optional<Difference>> differences)
+            throws IOException {
         json.writeArrayFieldStart(name);
-        for (Comparison pair : pairs) {
-            writeComparison(json, pair);
+        for (int i = 0; i < pairs.size(); i++) {
+            json.writeStartObject();
+            writeComparison(json, pairs.get(i));
+            SkiesJson.writeDifference(json, differences.get(i));
+            json.writeEndObject();
         }
         json.writeEndArray();
     }
@@ -263,7 +276,6 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
     }
 
     private static void writeComparison(JsonGenerator json, Comparison pair) throws IOException {
-        json.writeStartObject();
         json.writeStringField("first", pair.first());
         json.writeStringField("second", pair.second());
         writeCount(json, "first_before", pair.firstBefore());
@@ -275,7 +287,6 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         JsonValues.writeFinite(json, "variance_ratio", pair.varianceRatio());
         writeTrial(json, "first_furthest_ahead_trial", pair.firstFurthestAhead());
         writeTrial(json, "second_furthest_ahead_trial", pair.secondFurthestAhead());
-        json.writeEndObject();
     }
 
     private static void writeTrial(JsonGenerator json, String name, OptionalInt trial) throws IOException {

@@ -2,9 +2,11 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.Difference;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SpreadSplit;
@@ -34,20 +36,28 @@ public final class TextReport {
         lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
         for (int i = 0; i < result.cases().size(); i++) {
             lines.add("");
-            addCase(lines, findings.summary().cases().get(i), result.cases().get(i));
+            addCase(
+                    lines,
+                    findings.summary().cases().get(i),
+                    result.cases().get(i),
+                    findings.skies().cases().get(i));
         }
         findings.sizes().forEach(it -> addSizes(lines, it));
+        addSkies(lines);
         lines.add("");
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
     }
 
-    private void addCase(List<String> lines, CaseSummary summary, CaseTrials trials) {
+    private void addCase(
+            List<String> lines, CaseSummary summary, CaseTrials trials, List<Optional<Difference>> differences) {
         addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
         lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", WIDTH));
         CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        CaseWords.differences(result.scenario(), summary, differences, 1)
+                .forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         int best = summary.ranking().get(0);
         SpreadSplit.of(result.scenario(), trials.modes().get(best))
                 .map(split -> SpreadWords.sentence(summary.best().mode().title(), split))
@@ -71,6 +81,15 @@ public final class TextReport {
         SizeTables.crossings(answers).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.add("");
         lines.addAll(new TextTable(SizeTables.pace(answers)).lines(WIDTH));
+    }
+
+    private void addSkies(List<String> lines) {
+        Table table = EveningTables.ends(result.scenario(), findings.skies());
+        lines.add("");
+        addHeading(lines, "The sky");
+        lines.addAll(TextWrap.lines(table.caption() + ".", "  ", WIDTH));
+        lines.add("");
+        lines.addAll(new TextTable(table).lines(WIDTH));
     }
 
     private static void addHeading(List<String> lines, String heading) {

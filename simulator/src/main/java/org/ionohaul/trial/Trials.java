@@ -86,6 +86,16 @@ public final class Trials {
         return new Sky(scenario.sky().conditions(new UncertainDraws(streams)), streams);
     }
 
+    /**
+     * Returns what a trial's sky comes to.
+     *
+     * @param trial the trial's number, zero or more
+     * @param lengthSeconds how long to watch from pressing send, positive
+     */
+    public EveningSky evening(long trial, double lengthSeconds) {
+        return EveningSky.of(sky(trial), lengthSeconds);
+    }
+
     private TrialStreams streams(long trial) {
         return new TrialStreams(scenario.seed(), trial);
     }

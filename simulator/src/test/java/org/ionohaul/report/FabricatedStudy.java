@@ -35,9 +35,12 @@ import org.ionohaul.session.TimeBudget;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeTrials;
 import org.ionohaul.study.SizeAnswers;
+import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 import org.ionohaul.study.TrialRow;
+import org.ionohaul.trial.EndSky;
+import org.ionohaul.trial.EveningSky;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Combining;
@@ -105,8 +108,14 @@ final class FabricatedStudy {
     }
 
     static Findings findings(StudyResult result) {
-        return new Findings(
-                result, StudySummary.of(result), SizeAnswers.of(result), sky(result.scenario()), provenance());
+        StudySummary summary = StudySummary.of(result);
+        SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::evening);
+        return new Findings(result, summary, SizeAnswers.of(result), skies, sky(result.scenario()), provenance());
+    }
+
+    /** The later the evening, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */
+    private static EveningSky evening(long trial, double seconds) {
+        return new EveningSky(new EndSky(17, 12, 0.25), new EndSky(20 - trial / 10.0, 11, 0.5));
     }
 
     /** Returns ten minutes of a sky that does not change: 17 dB at the near end, 11 dB at the far one. */

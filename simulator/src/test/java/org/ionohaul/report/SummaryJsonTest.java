@@ -71,6 +71,14 @@ final class SummaryJsonTest {
         assertEquals("null", at("/cases/0/modes/0/completion_quantiles/2/completion_s/high"));
     }
 
+    /** Of 20, 19.9 ... 10.1 dB the 50th smallest. */
+    @Test
+    void theSkiesOfAllEveningsAreSummedUp() throws IOException {
+        assertEquals("100", at("/sky/evenings"));
+        assertEquals(15.0, Double.parseDouble(at("/sky/far/middle_sinr_db/median")), 1e-9);
+        assertEquals("receiver", at("/cases/0/comparisons/0/differ_by/at"));
+    }
+
     @Test
     void eachFileHasItsTimes() throws IOException {
         assertEquals("gauge.jpg", at("/cases/0/modes/0/file_completions/0/file"));

@@ -31,7 +31,7 @@ final class TextReportTest {
     void theTablesShowQuantilesAsAClockDoesAndChancesInPercent() {
         // Quick: the 10th, 50th and 90th of 100 trials take 100, 500 and 900 s; 30 keep 300 s, 90 keep 900 s.
         List<String> rows = lines(100).stream()
-                .filter(it -> it.startsWith("  Quick ") && it.contains("%"))
+                .filter(it -> it.startsWith("  Quick  ") && it.contains("%"))
                 .map(it -> it.strip().replaceAll(" +", " "))
                 .toList();
         assertEquals(10, rows.size(), "five tables a direction");

@@ -1,0 +1,91 @@
+package org.ionohaul.report;
+
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.Difference;
+import org.ionohaul.study.Difference.Fifth;
+
+/** When two modes differ most, in plain words. */
+final class DifferenceWords {
+    private static final int HIGHEST = 4;
+
+    private final Scenario scenario;
+    private final Direction direction;
+    private final Difference difference;
+    private final String first;
+    private final String second;
+
+    /**
+     * Prepares the words.
+     *
+     * @param first what people call the one mode
+     * @param second what people call the other
+     */
+    DifferenceWords(Scenario scenario, Direction direction, Difference difference, String first, String second) {
+        this.scenario = scenario;
+        this.direction = direction;
+        this.difference = difference;
+        this.first = first;
+        this.second = second;
+    }
+
+    /**
+     * Returns the sentence, such as {@code They differ most on the fifth of evenings with the lowest SNR at Flood desk
+     * (half of the time above 6 dB at best): there Hare is first on 97 %, on the median one by 5:10; least on the
+     * fifth with the highest (14 dB at least): on 61 %, by 0:20.}
+     */
+    String sentence() {
+        return "They differ most on the fifth of evenings with " + place(difference.most()) + " " + measure() + " at "
+                + station() + " (" + range(difference.most()) + "): there " + lead(difference.most())
+                + ". They differ least on the fifth with " + place(difference.least()) + " ("
+                + range(difference.least()) + "): there " + lead(difference.least()) + ".";
+    }
+
+    private String station() {
+        return scenario.station(difference.isAtReceiver() ? direction.receiver() : direction.sender())
+                .name();
+    }
+
+    private String measure() {
+        return switch (difference.measure()) {
+            case MIDDLE_SINR_DB -> "middle SNR";
+            case WORST_TENTH_SINR_DB -> "SNR in the worst tenth of the time";
+            case OCCUPIED_SHARE -> "share of time with other stations";
+        };
+    }
+
+    private static String place(Fifth fifth) {
+        return switch (fifth.place()) {
+            case 0 -> "the lowest";
+            case 1 -> "the second lowest";
+            case 2 -> "the middle";
+            case 3 -> "the second highest";
+            default -> "the highest";
+        };
+    }
+
+    private String range(Fifth fifth) {
+        String from = EveningTables.value(difference.measure(), fifth.from());
+        String to = EveningTables.value(difference.measure(), fifth.to());
+        if (from.equals(to)) {
+            return from;
+        }
+        return switch (fifth.place()) {
+            case 0 -> "up to " + to;
+            case HIGHEST -> "from " + from;
+            default -> from + " to " + to;
+        };
+    }
+
+    /** Of the mode that is ahead there. */
+    private String lead(Fifth fifth) {
+        boolean isFirstAhead = fifth.medianLeadSeconds() >= 0;
+        double share = isFirstAhead ? fifth.firstBefore() : fifth.secondBefore();
+        String name = isFirstAhead ? first : second;
+        double seconds = Math.abs(fifth.medianLeadSeconds());
+        String by = Double.isInfinite(seconds)
+                ? "mostly as the only one to get through"
+                : "on the median one by " + TimeText.clock(seconds);
+        return name + " is first on " + OddsText.percent(share) + ", " + by;
+    }
+}

@@ -1,0 +1,94 @@
+package org.ionohaul.study;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.ionohaul.trial.EveningSky;
+
+/**
+ * What the skies of a study were, and on which of them its modes differ most.
+ *
+ * @param evenings how many of the study's evenings were looked at, the first ones
+ * @param watchedSeconds how long each, from pressing send
+ * @param near the spread of each measure at the station that dials
+ * @param far the same at the station that is called
+ * @param cases for each case, for each of {@link CaseSummary#pairs()}, when the two differ most; empty where nothing of the
+ *     sky tells
+ */
+public record SkyAnswers(
+        int evenings,
+        double watchedSeconds,
+        List<SkySpread> near,
+        List<SkySpread> far,
+        List<List<Optional<Difference>>> cases) {
+    /** More evenings would tell the same: the cost must not grow with a study's length. */
+    private static final int MOST_EVENINGS = 200;
+
+    private static final double LONGEST_SECONDS = 3600;
+    private static final double SHORTEST_SECONDS = 10;
+
+    /** Copies the lists. */
+    public SkyAnswers {
+        near = List.copyOf(near);
+        far = List.copyOf(far);
+        cases = cases.stream().map(List::copyOf).toList();
+    }
+
+    /**
+     * Looks at the skies of a study's first evenings.
+     *
+     * @param result the study, with at least one trial done
+     * @param summary what it comes to
+     * @param skies where its skies are read off
+     */
+    public static SkyAnswers of(StudyResult result, StudySummary summary, SkySource skies) {
+        int evenings = Math.min(MOST_EVENINGS, result.trialsDone());
+        double longest = Math.min(LONGEST_SECONDS, result.scenario().horizonSeconds());
+        List<EveningSky> whole = watch(skies, evenings, longest);
+        return new SkyAnswers(
+                evenings,
+                longest,
+                SkySpread.all(whole.stream().map(EveningSky::near).toList()),
+                SkySpread.all(whole.stream().map(EveningSky::far).toList()),
+                IntStream.range(0, result.cases().size())
+                        .mapToObj(i -> differences(
+                                result.cases().get(i), summary.cases().get(i), skies, evenings, longest))
+                        .toList());
+    }
+
+    /** The skies of the time that the best mode takes on 9 of 10 evenings: what comes later decides little. */
+    private static List<Optional<Difference>> differences(
+            CaseTrials trials, CaseSummary summary, SkySource skies, int evenings, double longest) {
+        if (summary.pairs().isEmpty() || evenings < Difference.FEWEST_EVENINGS) {
+            return summary.pairs().stream()
+                    .map(pair -> Optional.<Difference>empty())
+                    .toList();
+        }
+        double ninth = summary.best().ninthSeconds().value();
+        List<EveningSky> watched = watch(skies, evenings, Math.min(longest, Math.max(SHORTEST_SECONDS, ninth)));
+        List<double[]> times = trials.modes().stream()
+                .map(mode -> mode.rows().stream()
+                        .limit(evenings)
+                        .mapToDouble(TrialRow::deliveredSeconds)
+                        .toArray())
+                .toList();
+        return summary.pairs().stream()
+                .map(pair -> Difference.of(
+                        trials.direction(),
+                        watched,
+                        times.get(index(trials, pair.first())),
+                        times.get(index(trials, pair.second()))))
+                .toList();
+    }
+
+    private static int index(CaseTrials trials, String mode) {
+        return trials.modes().stream().map(it -> it.mode().name()).toList().indexOf(mode);
+    }
+
+    private static List<EveningSky> watch(SkySource skies, int evenings, double seconds) {
+        return LongStream.range(0, evenings)
+                .mapToObj(trial -> skies.evening(trial, seconds))
+                .toList();
+    }
+}

@@ -1,0 +1,42 @@
+package org.ionohaul.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.study.Difference;
+import org.ionohaul.study.Difference.Fifth;
+import org.ionohaul.study.SkyMeasure;
+import org.junit.jupiter.api.Test;
+
+final class DifferenceWordsTest {
+    @Test
+    void theSentenceNamesPlaceMeasureAndTheModeThatIsAheadThere() {
+        Difference difference = new Difference(
+                true,
+                SkyMeasure.MIDDLE_SINR_DB,
+                0.5,
+                1e-9,
+                new Fifth(0, 2, 6.2, 0.1, 0.97, Double.NEGATIVE_INFINITY),
+                new Fifth(4, 14.4, 20, 0.61, 0.3, 20));
+        assertEquals(
+                "They differ most on the fifth of evenings with the lowest middle SNR at Flood Desk (up to 6 dB): there"
+                        + " Tough is first on 97 %, mostly as the only one to get through. They differ least on the fifth"
+                        + " with the highest (from 14 dB): there Quick is first on 61 %, on the median one by 0:20.",
+                new DifferenceWords(FabricatedStudy.result().scenario(), Direction.UPLOAD, difference, "Quick", "Tough")
+                        .sentence());
+    }
+
+    /** Of 100 evenings, each a tenth of a decibel worse, the last 20 begin at 12.0 dB and end at 10.1. */
+    @Test
+    void theFabricatedEveningsDifferByWhatTheFarEndHears() {
+        List<String> sentences = CaseWords.differences(
+                FabricatedStudy.result().scenario(),
+                FabricatedStudy.findings(100).summary().cases().get(0),
+                FabricatedStudy.findings(100).skies().cases().get(0),
+                1);
+        assertEquals(1, sentences.size());
+        assertTrue(sentences.get(0).contains("at Flood Desk"), sentences.get(0));
+    }
+}
