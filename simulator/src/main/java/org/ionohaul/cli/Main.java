@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.study.NoRoomForTrials;
 import org.ionohaul.study.TrialSource;
 import org.ionohaul.trial.Trials;
 import picocli.CommandLine;
@@ -89,6 +90,13 @@ public final class Main {
         }
         if (failure instanceof NotWritten) {
             err.println(failure.getMessage());
+            return ExitCode.NOT_WRITTEN;
+        }
+        if (failure instanceof NoRoomForTrials) {
+            err.println(failure.getMessage());
+            err.println(
+                    "    Make room there, name another folder with JAVA_TOOL_OPTIONS=-Djava.io.tmpdir=FOLDER, or ask for"
+                            + " fewer trials. Earlier results are untouched.");
             return ExitCode.NOT_WRITTEN;
         }
         err.println("ionohaul failed. This should not have happened; please report it with the lines below.");

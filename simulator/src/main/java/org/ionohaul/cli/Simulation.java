@@ -66,9 +66,13 @@ final class Simulation {
         return during(task, scenario, runner -> runner.resume(interrupted));
     }
 
-    /** Runs as many trials as the goal needs, but no more than the command line says or a hundred thousand. */
-    StudyResult runUntil(Scenario scenario, PrecisionGoal goal, String task) {
-        return during(task, scenario, runner -> runner.runUntil(goal, trials.orElse(MOST_TRIALS)));
+    /**
+     * Runs as many trials as the goal needs, but no more than the command line says or a hundred thousand.
+     *
+     * @param interrupted what was done of the same scenario, perhaps nothing
+     */
+    StudyResult runUntil(Scenario scenario, StudyResult interrupted, PrecisionGoal goal, String task) {
+        return during(task, scenario, runner -> runner.runUntil(interrupted, goal, trials.orElse(MOST_TRIALS)));
     }
 
     private StudyResult during(String task, Scenario scenario, Function<StudyRunner, StudyResult> work) {

@@ -20,6 +20,7 @@ import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.study.Checkpoint;
 import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeTransfers;
@@ -105,31 +106,38 @@ final class StudyCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--size-trials must not be negative: " + sizeTrials);
         }
         Scenario scenario = choice.read(simulation.changes());
+        Scenario ofSizes = ofSizes(scenario);
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         probe(folder);
         Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
-        StudyResult result = run(scenario, folder, fingerprint);
+        Checkpoint before =
+                isResumed ? interrupted(scenario, ofSizes, folder, fingerprint) : Checkpoint.nothing(scenario, ofSizes);
+        StudyResult result = study(scenario, before.study());
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done; nothing was written.");
             return ExitCode.PARTIAL;
         }
-        List<SizeAnswers> sizes = result.isPartial() || sizeTrials == 0 ? List.of() : sizes(scenario);
+        boolean areSizesDue = sizeTrials > 0 && !result.isPartial();
+        StudyResult sizes = areSizesDue ? simulation.resume(ofSizes, before.sizes(), "Other sizes") : before.sizes();
         Trials trials = new Trials(scenario);
-        SkyView sky = SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds()));
         StudySummary summary = StudySummary.of(result);
-        SkyAnswers skies = SkyAnswers.of(result, summary, trials::evening);
-        show(new Findings(result, summary, sizes, skies, sky, provenance), fingerprint, folder);
-        return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
+        Findings findings = new Findings(
+                result,
+                summary,
+                areSizesDue && sizes.trialsDone() > 0 ? SizeAnswers.of(sizes) : List.of(),
+                areSizesDue && sizes.isPartial(),
+                SkyAnswers.of(result, summary, trials::evening),
+                SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
+                provenance);
+        show(findings, new CheckpointFile(new Checkpoint(result, sizes), fingerprint), folder);
+        return findings.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 
-    private StudyResult run(Scenario scenario, ResultFolder folder, String fingerprint) throws NotWritten {
-        if (isResumed) {
-            return simulation.resume(scenario, interrupted(scenario, folder, fingerprint), "Going on");
-        }
+    private StudyResult study(Scenario scenario, StudyResult before) {
         return precision.isPresent()
-                ? simulation.runUntil(scenario, askingSomething(precision.get(), scenario), "Simulating")
-                : simulation.run(scenario, "Simulating");
+                ? simulation.runUntil(scenario, before, askingSomething(precision.get(), scenario), "Simulating")
+                : simulation.resume(scenario, before, "Simulating");
     }
 
     private PrecisionGoal askingSomething(PrecisionGoal goal, Scenario scenario) {
@@ -142,9 +150,10 @@ final class StudyCommand implements Callable<Integer> {
         return goal;
     }
 
-    private StudyResult interrupted(Scenario scenario, ResultFolder folder, String fingerprint) throws NotWritten {
+    private Checkpoint interrupted(Scenario scenario, Scenario ofSizes, ResultFolder folder, String fingerprint)
+            throws NotWritten {
         try {
-            return CheckpointFile.find(folder, scenario, fingerprint)
+            return CheckpointFile.find(folder, scenario, ofSizes, fingerprint)
                     .orElseThrow(() -> new ParameterException(
                             spec.commandLine(),
                             "--resume: in " + folder.path()
@@ -163,29 +172,27 @@ final class StudyCommand implements Callable<Integer> {
         }
     }
 
-    /** Returns the answers on other sizes; none if an interruption comes before they are complete. */
-    private List<SizeAnswers> sizes(Scenario scenario) throws ScenarioProblems {
+    /** Returns what is simulated besides, for answers on files of every size. */
+    private Scenario ofSizes(Scenario scenario) throws ScenarioProblems {
         Map<String, String> fewer = new LinkedHashMap<>(simulation.changes());
-        fewer.put("trials", Integer.toString(Math.min(sizeTrials, scenario.trials())));
-        Scenario ofSizes = SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
-        StudyResult result = simulation.run(ofSizes, "Other sizes");
-        return result.isPartial() ? List.of() : SizeAnswers.of(result);
+        fewer.put("trials", Integer.toString(Math.max(1, Math.min(sizeTrials, scenario.trials()))));
+        return SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Findings findings, String fingerprint, ResultFolder folder) throws NotWritten {
+    private void show(Findings findings, CheckpointFile unfinished, ResultFolder folder) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
         new TextReport(findings).lines().forEach(terminal::println);
         terminal.flush();
         List<ResultFolder.Entry> entries = new ArrayList<>(
                 List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
-        if (findings.result().isPartial()) {
-            entries.add(new CheckpointFile(findings.result(), fingerprint));
+        if (findings.isPartial()) {
+            entries.add(unfinished);
         }
         NotWritten.write(folder, entries);
         terminal.println();
         terminal.println("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
-        if (findings.result().isPartial()) {
+        if (findings.isPartial()) {
             terminal.println("Go on with the same command and --resume.");
         }
     }

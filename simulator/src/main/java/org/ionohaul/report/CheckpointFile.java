@@ -7,15 +7,14 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.Checkpoint;
-import org.ionohaul.study.StudyResult;
 
 /**
  * The file beside partial results that lets a study go on.
  *
- * @param result what was done
- * @param fingerprint all that results depend on but for the number of trials
+ * @param done what was done
+ * @param fingerprint all that results depend on but for the numbers of trials
  */
-public record CheckpointFile(StudyResult result, String fingerprint) implements ResultFolder.Entry {
+public record CheckpointFile(Checkpoint done, String fingerprint) implements ResultFolder.Entry {
     private static final String NAME = "unfinished.rows";
 
     @Override
@@ -25,7 +24,7 @@ public record CheckpointFile(StudyResult result, String fingerprint) implements 
 
     @Override
     public void writeTo(Path file) throws IOException {
-        Checkpoint.write(result, fingerprint, Files.newOutputStream(file));
+        done.write(fingerprint, Files.newOutputStream(file));
     }
 
     /**
@@ -34,14 +33,14 @@ public record CheckpointFile(StudyResult result, String fingerprint) implements 
      * @param folder where its partial results lie
      * @throws IOException if the file is there but cannot be read
      */
-    public static Optional<StudyResult> find(ResultFolder folder, Scenario scenario, String fingerprint)
-            throws IOException {
+    public static Optional<Checkpoint> find(
+            ResultFolder folder, Scenario scenario, Scenario ofSizes, String fingerprint) throws IOException {
         Path file = folder.path().resolve(NAME);
         if (!Files.exists(file)) {
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return Checkpoint.read(scenario, fingerprint, in);
+            return Checkpoint.read(scenario, ofSizes, fingerprint, in);
         }
     }
 }

@@ -48,8 +48,8 @@ public record ReportPage(
         Provenance provenance = findings.provenance();
         return new ReportPage(
                 result.scenario().title(),
-                StudyWords.basis(result),
-                result.isPartial() ? StudyWords.partial(result) : "",
+                StudyWords.basis(findings),
+                StudyWords.partial(findings),
                 IntStream.range(0, summary.cases().size())
                         .mapToObj(i -> CaseSection.of(
                                 "case-" + (i + 1),

@@ -23,6 +23,10 @@ public final class StudyWords {
             "People are left out: typing, finding the frequency, tuning the antenna, flat batteries.",
             "Modes are what their files say. Real equipment that differs in timing or coding gives other results.");
 
+    private static final String SIZES_INTERRUPTED =
+            "PARTIAL: interrupted while files of other sizes were sent; what is said of them rests on fewer evenings than"
+                    + " asked for, or is missing.";
+
     private StudyWords() {}
 
     /** Returns what the numbers rest on. */
@@ -30,11 +34,25 @@ public final class StudyWords {
         String trials =
                 SizeText.grouped(result.trialsDone()) + " simulated evenings, each mode under the same sky, seed "
                         + result.scenario().seed() + ".";
-        return result.isPartial() ? partial(result) + " " + trials : trials;
+        return result.isPartial() ? interrupted(result) + " " + trials : trials;
     }
 
-    /** Returns the warning on a study that was interrupted. */
-    static String partial(StudyResult result) {
+    /** Returns what the numbers of a whole study rest on. */
+    static String basis(Findings findings) {
+        return findings.sizesArePartial()
+                ? SIZES_INTERRUPTED + " " + basis(findings.result())
+                : basis(findings.result());
+    }
+
+    /** Returns the warning on a study that was interrupted; empty for any other. */
+    static String partial(Findings findings) {
+        if (findings.result().isPartial()) {
+            return interrupted(findings.result());
+        }
+        return findings.sizesArePartial() ? SIZES_INTERRUPTED : "";
+    }
+
+    private static String interrupted(StudyResult result) {
         return "PARTIAL: interrupted after " + SizeText.grouped(result.trialsDone()) + " of "
                 + SizeText.grouped(result.trialsAsked()) + " evenings.";
     }

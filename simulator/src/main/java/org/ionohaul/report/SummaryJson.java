@@ -71,7 +71,7 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeNumberField("seed", scenario.seed());
         json.writeNumberField("trials_asked", result.trialsAsked());
         json.writeNumberField("trials_done", result.trialsDone());
-        json.writeBooleanField("partial", result.isPartial());
+        json.writeBooleanField("partial", findings.isPartial());
         json.writeNumberField("horizon_s", scenario.horizonSeconds());
         json.writeNumberField("confidence", ModeSummary.CONFIDENCE);
         json.writeStringField("quantile_definition", OrderedSample.QUANTILE_DEFINITION);

@@ -33,7 +33,7 @@ public final class TextReport {
     public List<String> lines() {
         Scenario scenario = result.scenario();
         List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
+        lines.addAll(TextWrap.lines(StudyWords.basis(findings), "", WIDTH));
         for (int i = 0; i < result.cases().size(); i++) {
             lines.add("");
             addCase(

@@ -7,14 +7,9 @@ import org.ionohaul.scenario.Mode;
  * All trials of one mode in one case.
  *
  * @param mode the mode
- * @param rows its trials, in order of trial number
+ * @param rows its trials, in order of trial number; unmodifiable, perhaps a view of far more than should be copied
  */
 public record ModeTrials(Mode mode, List<TrialRow> rows) {
-    /** Copies the list. */
-    public ModeTrials {
-        rows = List.copyOf(rows);
-    }
-
     /** Returns each trial's completion time in seconds, infinite if it never came, in order of trial number. */
     public double[] completionSeconds() {
         return rows.stream().mapToDouble(TrialRow::deliveredSeconds).toArray();

@@ -23,18 +23,21 @@ final class ParallelTrials {
     private final TrialSource source;
     private final int from;
     private final int to;
+    private final int asked;
     private final StudyProgress progress;
     private final BooleanSupplier isCancelled;
     private final AtomicInteger next;
-    private final AtomicReferenceArray<List<TrialRow>> done;
+    private final AtomicReferenceArray<List<byte[]>> done;
     private final AtomicBoolean isFailed = new AtomicBoolean();
     private int finished;
 
-    /** Prepares the trials from {@code from} to below {@code to}. */
-    ParallelTrials(TrialSource source, int from, int to, StudyProgress progress, BooleanSupplier isCancelled) {
+    /** Prepares the trials from {@code from} to below {@code to}, out of {@code asked}. */
+    ParallelTrials(
+            TrialSource source, int from, int to, int asked, StudyProgress progress, BooleanSupplier isCancelled) {
         this.source = source;
         this.from = from;
         this.to = to;
+        this.asked = asked;
         this.progress = progress;
         this.isCancelled = isCancelled;
         this.next = new AtomicInteger(from);
@@ -42,8 +45,8 @@ final class ParallelTrials {
         this.finished = from;
     }
 
-    /** Returns the rows of each trial done, in order of trial number. */
-    List<List<TrialRow>> run(int threads) {
+    /** Returns the bytes of each row of each trial done, in order of trial number. */
+    List<List<byte[]>> run(int threads) {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
             CompletableFuture.allOf(IntStream.range(0, threads)
@@ -69,10 +72,10 @@ final class ParallelTrials {
         }
     }
 
-    private List<TrialRow> rows(int trial) {
+    private List<byte[]> rows(int trial) {
         try {
             List<SessionResult> results = source.run(trial);
-            return results.stream().map(it -> TrialRow.of(trial, it)).toList();
+            return results.stream().map(it -> TrialRow.packed(trial, it)).toList();
         } catch (RuntimeException e) {
             isFailed.set(true);
             throw new IllegalStateException("trial " + trial + " failed: " + e.getMessage(), e);
@@ -81,10 +84,10 @@ final class ParallelTrials {
 
     private synchronized void announce() {
         finished++;
-        progress.onTrialDone(finished, to);
+        progress.onTrialDone(finished, asked);
     }
 
-    private List<List<TrialRow>> unbroken() {
+    private List<List<byte[]>> unbroken() {
         return IntStream.range(0, to - from)
                 .mapToObj(done::get)
                 .takeWhile(rows -> rows != null)

@@ -2,7 +2,6 @@ package org.ionohaul.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
@@ -32,35 +31,37 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
         return cases.stream().map(CaseTrials::direction).distinct().sorted().toList();
     }
 
-    /** Returns the result of trials whose rows come in the order that {@link TrialSource#run} states. */
-    static StudyResult of(Scenario scenario, int trialsAsked, List<List<TrialRow>> rowsByTrial) {
+    /** Returns the result of no trials yet. */
+    public static StudyResult nothing(Scenario scenario) {
+        return of(scenario, scenario.trials(), new RowStore());
+    }
+
+    /**
+     * Returns the result of the first trials of a store, as many as asked for or as there are.
+     *
+     * @param rows a trial's rows in the order that {@link TrialSource#run} states
+     */
+    static StudyResult of(Scenario scenario, int trialsAsked, RowStore rows) {
+        int trialsDone = Math.min(trialsAsked, rows.trials());
         List<CaseTrials> cases = new ArrayList<>();
+        int column = 0;
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
-                int firstColumn = cases.size() * scenario.modes().size();
-                cases.add(new CaseTrials(transfer, direction, modes(scenario.modes(), rowsByTrial, firstColumn)));
+                List<ModeTrials> modes = new ArrayList<>();
+                for (Mode mode : scenario.modes()) {
+                    modes.add(new ModeTrials(mode, rows.column(column++, trialsDone)));
+                }
+                cases.add(new CaseTrials(transfer, direction, modes));
             }
         }
-        return new StudyResult(scenario, cases, trialsAsked, rowsByTrial.size());
+        return new StudyResult(scenario, cases, trialsAsked, trialsDone);
     }
 
-    /** Returns the rows of each trial, in the order that {@link TrialSource#run} states. */
-    List<List<TrialRow>> rowsByTrial() {
-        List<ModeTrials> columns =
-                cases.stream().flatMap(it -> it.modes().stream()).toList();
-        return IntStream.range(0, trialsDone)
-                .mapToObj(trial ->
-                        columns.stream().map(column -> column.rows().get(trial)).toList())
+    /** Returns the bytes of a trial's rows, in the order that {@link TrialSource#run} states. */
+    List<byte[]> packed(int trial) {
+        return cases.stream()
+                .flatMap(it -> it.modes().stream())
+                .map(mode -> mode.rows().get(trial).packed())
                 .toList();
-    }
-
-    private static List<ModeTrials> modes(List<Mode> modes, List<List<TrialRow>> rowsByTrial, int firstColumn) {
-        return IntStream.range(0, modes.size())
-                .mapToObj(i -> new ModeTrials(modes.get(i), column(rowsByTrial, firstColumn + i)))
-                .toList();
-    }
-
-    private static List<TrialRow> column(List<List<TrialRow>> rowsByTrial, int index) {
-        return rowsByTrial.stream().map(rows -> rows.get(index)).toList();
     }
 }

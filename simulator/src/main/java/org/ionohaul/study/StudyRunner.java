@@ -1,7 +1,5 @@
 package org.ionohaul.study;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.OrderedSample;
@@ -31,9 +29,10 @@ public record StudyRunner(
      * Runs the scenario's trials.
      *
      * @throws IllegalStateException if a trial fails; the message names it
+     * @throws NoRoomForTrials if there is no room for so many rows
      */
     public StudyResult run() {
-        return resume(StudyResult.of(scenario, scenario.trials(), List.of()));
+        return resume(StudyResult.nothing(scenario));
     }
 
     /**
@@ -41,10 +40,11 @@ public record StudyRunner(
      *
      * @param interrupted what was done of the same scenario
      * @throws IllegalStateException if a trial fails; the message names it
+     * @throws NoRoomForTrials if there is no room for so many rows
      */
     public StudyResult resume(StudyResult interrupted) {
-        List<List<TrialRow>> rows = new ArrayList<>(interrupted.rowsByTrial());
-        rows.addAll(trials(rows.size(), scenario.trials()));
+        RowStore rows = copied(interrupted);
+        extend(rows, scenario.trials());
         return StudyResult.of(scenario, scenario.trials(), rows);
     }
 
@@ -52,23 +52,36 @@ public record StudyRunner(
      * Runs trials until the goal is reached for every mode in every case; the scenario's number of trials is not
      * looked at.
      *
+     * @param interrupted what was done of the same scenario, perhaps nothing
      * @param goal how exact the answers must be
      * @param mostTrials where to stop in any case, 1 or more
      * @throws IllegalStateException if a trial fails; the message names it
+     * @throws NoRoomForTrials if there is no room for so many rows
      */
-    public StudyResult runUntil(PrecisionGoal goal, int mostTrials) {
-        List<List<TrialRow>> rows = new ArrayList<>();
+    public StudyResult runUntil(StudyResult interrupted, PrecisionGoal goal, int mostTrials) {
+        RowStore rows = copied(interrupted);
         int asked = SampleSizes.stopAt(
                 size -> {
-                    rows.addAll(trials(rows.size(), size));
-                    return rows.size() < size || isReached(goal, StudyResult.of(scenario, size, rows));
+                    extend(rows, size);
+                    return rows.trials() < size || isReached(goal, StudyResult.of(scenario, size, rows));
                 },
                 mostTrials);
         return StudyResult.of(scenario, asked, rows);
     }
 
-    private List<List<TrialRow>> trials(int from, int to) {
-        return new ParallelTrials(source, from, to, progress, isCancelled).run(threads);
+    private static RowStore copied(StudyResult result) {
+        return RowStore.of(result.trialsDone(), result::packed);
+    }
+
+    /** Runs trials until there are so many or the study is cancelled. */
+    private void extend(RowStore rows, int trials) {
+        int from;
+        int to;
+        do {
+            from = rows.trials();
+            to = Math.min(trials, from + RowStore.TRIALS_A_BLOCK);
+            rows.append(new ParallelTrials(source, from, to, trials, progress, isCancelled).run(threads));
+        } while (rows.trials() == to && to < trials);
     }
 
     private static boolean isReached(PrecisionGoal goal, StudyResult result) {

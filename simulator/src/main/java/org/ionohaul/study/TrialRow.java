@@ -1,9 +1,8 @@
 package org.ionohaul.study;
 
-import java.io.DataInput;
-import java.io.DataOutput;
-import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
@@ -13,99 +12,50 @@ import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
 
 /**
- * One session's line in a study: what is kept of a {@link SessionResult}, packed so that a study can hold hundreds of
- * thousands. The progress curve is kept at its first byte and, in milliseconds rounded up, at the sizes of {@link
- * SizeGrid}.
+ * One session's line in a study: what is kept of a {@link SessionResult}. The progress curve is kept at its first byte
+ * and, in milliseconds rounded up, at the sizes of {@link SizeGrid}.
+ *
+ * <p>A row is a view of packed bytes, which may lie in a file: asking it costs a few nanoseconds, keeping it keeps its
+ * block of rows in reach. The bytes are, in order: trial, five instants, bytes held (8 bytes each); links lost, overs,
+ * acknowledgements lost (4 each); outcome, number of files, of speed levels, of sizes (1 each); nanoseconds of each cause
+ * (8); of each file its instant (8); of each level its airtime (8), frames sent and lost (4 each); of each size its instant
+ * (4). Most significant byte first.
  */
 public final class TrialRow {
     private static final long NEVER = ProgressCurve.NEVER;
     private static final long NANOS_PER_MILLI = 1_000_000;
     private static final List<Cause> CAUSES = List.of(Cause.values());
+    private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
 
-    private final long trial;
-    private final Outcome outcome;
-    private final long endedNanos;
-    private final long deliveredNanos;
-    private final long confirmedNanos;
-    private final long closedNanos;
-    private final long firstByteNanos;
-    private final long[] filesNanos;
-    private final long[] budgetNanos;
-    private final long[] levelAirtimeNanos;
-    private final int[] levelFrames;
-    private final int[] gridMillis;
-    private final long bytesHeld;
-    private final int linksLost;
-    private final int oversSent;
-    private final int acknowledgementsLost;
+    private static final int ENDED = Long.BYTES;
+    private static final int DELIVERED = ENDED + Long.BYTES;
+    private static final int CONFIRMED = DELIVERED + Long.BYTES;
+    private static final int CLOSED = CONFIRMED + Long.BYTES;
+    private static final int FIRST_BYTE = CLOSED + Long.BYTES;
+    private static final int BYTES_HELD = FIRST_BYTE + Long.BYTES;
+    private static final int LINKS_LOST = BYTES_HELD + Long.BYTES;
+    private static final int OVERS_SENT = LINKS_LOST + Integer.BYTES;
+    private static final int ACKNOWLEDGEMENTS_LOST = OVERS_SENT + Integer.BYTES;
+    private static final int OUTCOME = ACKNOWLEDGEMENTS_LOST + Integer.BYTES;
+    private static final int FILE_COUNT = OUTCOME + 1;
+    private static final int LEVEL_COUNT = FILE_COUNT + 1;
+    private static final int SIZE_COUNT = LEVEL_COUNT + 1;
+    private static final int BUDGET = SIZE_COUNT + 1;
+    private static final int FILES = BUDGET + CAUSES.size() * Long.BYTES;
+    private static final int BYTES_A_LEVEL = Long.BYTES + 2 * Integer.BYTES;
 
-    private TrialRow(long trial, SessionResult result) {
-        this.trial = trial;
-        this.outcome = result.outcome();
-        this.endedNanos = result.endedNanos();
-        this.deliveredNanos = result.deliveredNanos().orElse(NEVER);
-        this.confirmedNanos = result.confirmedNanos().orElse(NEVER);
-        this.closedNanos = result.closedNanos().orElse(NEVER);
-        this.firstByteNanos = result.progress().reachedNanos(1);
-        this.filesNanos = result.filesDeliveredNanos().stream()
-                .mapToLong(it -> it.orElse(NEVER))
-                .toArray();
-        this.budgetNanos = CAUSES.stream()
-                .mapToLong(cause -> result.budget().nanosOf(cause))
-                .toArray();
-        this.levelAirtimeNanos =
-                result.levels().stream().mapToLong(LevelUse::airtimeNanos).toArray();
-        this.levelFrames = result.levels().stream()
-                .flatMapToInt(level -> IntStream.of(level.framesSent(), level.framesLost()))
-                .toArray();
-        this.gridMillis = grid(result.progress());
-        this.bytesHeld = held(result.progress());
-        this.linksLost = result.linksLost();
-        this.oversSent = result.oversSent();
-        this.acknowledgementsLost = result.acknowledgementsLost();
-    }
+    private final ByteBuffer bytes;
+    private final int at;
 
-    private TrialRow(DataInput in) throws IOException {
-        this.trial = in.readLong();
-        this.outcome = Outcome.valueOf(in.readUTF());
-        this.endedNanos = in.readLong();
-        this.deliveredNanos = in.readLong();
-        this.confirmedNanos = in.readLong();
-        this.closedNanos = in.readLong();
-        this.firstByteNanos = in.readLong();
-        this.filesNanos = readLongs(in);
-        this.budgetNanos = readLongs(in);
-        this.levelAirtimeNanos = readLongs(in);
-        this.levelFrames = readInts(in);
-        this.gridMillis = readInts(in);
-        this.bytesHeld = in.readLong();
-        this.linksLost = in.readInt();
-        this.oversSent = in.readInt();
-        this.acknowledgementsLost = in.readInt();
-    }
-
-    /** Writes every field in the order in which they are read again. */
-    void write(DataOutput out) throws IOException {
-        out.writeLong(trial);
-        out.writeUTF(outcome.name());
-        out.writeLong(endedNanos);
-        out.writeLong(deliveredNanos);
-        out.writeLong(confirmedNanos);
-        out.writeLong(closedNanos);
-        out.writeLong(firstByteNanos);
-        writeLongs(out, filesNanos);
-        writeLongs(out, budgetNanos);
-        writeLongs(out, levelAirtimeNanos);
-        writeInts(out, levelFrames);
-        writeInts(out, gridMillis);
-        out.writeLong(bytesHeld);
-        out.writeInt(linksLost);
-        out.writeInt(oversSent);
-        out.writeInt(acknowledgementsLost);
-    }
-
-    static TrialRow read(DataInput in) throws IOException {
-        return new TrialRow(in);
+    /**
+     * Views a row.
+     *
+     * @param bytes packed rows
+     * @param at where in them the row begins
+     */
+    TrialRow(ByteBuffer bytes, int at) {
+        this.bytes = bytes;
+        this.at = at;
     }
 
     /**
@@ -115,73 +65,107 @@ public final class TrialRow {
      * @param result what its session came to
      */
     public static TrialRow of(long trial, SessionResult result) {
-        return new TrialRow(trial, result);
+        return new TrialRow(ByteBuffer.wrap(packed(trial, result)), 0);
+    }
+
+    /** Returns the bytes of one session's line. */
+    static byte[] packed(long trial, SessionResult result) {
+        int[] grid = grid(result.progress());
+        ByteBuffer out = ByteBuffer.allocate(
+                length(result.filesDeliveredNanos().size(), result.levels().size(), grid.length));
+        out.putLong(trial).putLong(result.endedNanos());
+        out.putLong(result.deliveredNanos().orElse(NEVER));
+        out.putLong(result.confirmedNanos().orElse(NEVER));
+        out.putLong(result.closedNanos().orElse(NEVER));
+        out.putLong(result.progress().reachedNanos(1)).putLong(held(result.progress()));
+        out.putInt(result.linksLost()).putInt(result.oversSent()).putInt(result.acknowledgementsLost());
+        out.put(count(OUTCOMES.indexOf(result.outcome())));
+        out.put(count(result.filesDeliveredNanos().size()));
+        out.put(count(result.levels().size())).put(count(grid.length));
+        CAUSES.forEach(cause -> out.putLong(result.budget().nanosOf(cause)));
+        result.filesDeliveredNanos().forEach(nanos -> out.putLong(nanos.orElse(NEVER)));
+        result.levels()
+                .forEach(level -> out.putLong(level.airtimeNanos())
+                        .putInt(level.framesSent())
+                        .putInt(level.framesLost()));
+        IntStream.of(grid).forEach(out::putInt);
+        return out.array();
+    }
+
+    /** Returns a copy of the bytes that the row is. */
+    byte[] packed() {
+        byte[] copy = new byte[length(files(), levels(), sizes())];
+        bytes.get(at, copy);
+        return copy;
     }
 
     /** Returns the trial's number, from 0. */
     public long trial() {
-        return trial;
+        return bytes.getLong(at);
     }
 
     /** Returns how the session ended. */
     public Outcome outcome() {
-        return outcome;
+        return OUTCOMES.get(bytes.get(at + OUTCOME));
     }
 
     /** Returns when it ended for the station that dialled, or the horizon. */
     public long endedNanos() {
-        return endedNanos;
+        return bytes.getLong(at + ENDED);
     }
 
     /** Returns when the receiver held the last byte of the last file. */
     public OptionalLong deliveredNanos() {
-        return optional(deliveredNanos);
+        return optional(DELIVERED);
     }
 
     /** Returns the completion time, in seconds: {@link #deliveredNanos()}, infinite if that never came. */
     public double deliveredSeconds() {
-        return seconds(deliveredNanos);
+        return seconds(DELIVERED);
     }
 
     /** Returns when the sender knew that everything was delivered. */
     public OptionalLong confirmedNanos() {
-        return optional(confirmedNanos);
+        return optional(CONFIRMED);
     }
 
     /** Returns when both ends had hung up. */
     public OptionalLong closedNanos() {
-        return optional(closedNanos);
+        return optional(CLOSED);
     }
 
     /** Returns how many files were sent. */
     public int files() {
-        return filesNanos.length;
+        return number(FILE_COUNT);
     }
 
     /** Returns when the receiver held a file whole; {@code index} from 0 to below {@link #files()}, in the order sent. */
     public OptionalLong fileDeliveredNanos(int index) {
-        return optional(filesNanos[index]);
+        return optional(FILES + Objects.checkIndex(index, files()) * Long.BYTES);
     }
 
     /** Returns the nanoseconds spent on a cause; all together make {@link #endedNanos()}. */
     public long budgetNanos(Cause cause) {
-        return budgetNanos[CAUSES.indexOf(cause)];
+        return bytes.getLong(at + BUDGET + CAUSES.indexOf(cause) * Long.BYTES);
     }
 
     /** Returns how many speed levels the mode has. */
     public int levels() {
-        return levelAirtimeNanos.length;
+        return number(LEVEL_COUNT);
     }
 
     /** Returns the use of a speed level; {@code level} from 1 (most robust) to {@link #levels()}. */
     public LevelUse level(int level) {
-        int index = level - 1;
-        return new LevelUse(levelAirtimeNanos[index], levelFrames[2 * index], levelFrames[2 * index + 1]);
+        int start = at + levelsStart() + Objects.checkIndex(level - 1, levels()) * BYTES_A_LEVEL;
+        return new LevelUse(
+                bytes.getLong(start),
+                bytes.getInt(start + Long.BYTES),
+                bytes.getInt(start + Long.BYTES + Integer.BYTES));
     }
 
     /** Returns when the receiver held its first byte, in seconds; infinite if never. */
     public double firstByteSeconds() {
-        return seconds(firstByteNanos);
+        return seconds(FIRST_BYTE);
     }
 
     /**
@@ -190,27 +174,30 @@ public final class TrialRow {
      * @param sizeIndex index of the size in {@link SizeGrid#BYTES}
      */
     public double reachedSeconds(int sizeIndex) {
-        return sizeIndex < gridMillis.length ? gridMillis[sizeIndex] / 1e3 : Double.POSITIVE_INFINITY;
+        int start = levelsStart() + levels() * BYTES_A_LEVEL;
+        return sizeIndex < sizes()
+                ? bytes.getInt(at + start + sizeIndex * Integer.BYTES) / 1e3
+                : Double.POSITIVE_INFINITY;
     }
 
     /** Returns how many bytes the receiver held at best: more than at the end if a mode restarts. */
     public long bytesHeld() {
-        return bytesHeld;
+        return bytes.getLong(at + BYTES_HELD);
     }
 
     /** Returns how often the link was lost. */
     public int linksLost() {
-        return linksLost;
+        return bytes.getInt(at + LINKS_LOST);
     }
 
     /** Returns how many overs with frames were sent. */
     public int oversSent() {
-        return oversSent;
+        return bytes.getInt(at + OVERS_SENT);
     }
 
     /** Returns how many acknowledgements were sent but not decoded. */
     public int acknowledgementsLost() {
-        return acknowledgementsLost;
+        return bytes.getInt(at + ACKNOWLEDGEMENTS_LOST);
     }
 
     private static int[] grid(ProgressCurve progress) {
@@ -229,41 +216,37 @@ public final class TrialRow {
         return progress.size() == 0 ? 0 : progress.heldBytes(progress.size() - 1);
     }
 
-    private static long[] readLongs(DataInput in) throws IOException {
-        long[] values = new long[in.readInt()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = in.readLong();
-        }
-        return values;
+    /** Returns how many sizes of the grid were reached. */
+    private int sizes() {
+        return number(SIZE_COUNT);
     }
 
-    private static int[] readInts(DataInput in) throws IOException {
-        int[] values = new int[in.readInt()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = in.readInt();
-        }
-        return values;
+    private int levelsStart() {
+        return FILES + files() * Long.BYTES;
     }
 
-    private static void writeLongs(DataOutput out, long[] values) throws IOException {
-        out.writeInt(values.length);
-        for (long value : values) {
-            out.writeLong(value);
-        }
+    private int number(int field) {
+        return Byte.toUnsignedInt(bytes.get(at + field));
     }
 
-    private static void writeInts(DataOutput out, int[] values) throws IOException {
-        out.writeInt(values.length);
-        for (int value : values) {
-            out.writeInt(value);
-        }
-    }
-
-    private static OptionalLong optional(long nanos) {
+    private OptionalLong optional(int field) {
+        long nanos = bytes.getLong(at + field);
         return nanos == NEVER ? OptionalLong.empty() : OptionalLong.of(nanos);
     }
 
-    private static double seconds(long nanos) {
+    private double seconds(int field) {
+        long nanos = bytes.getLong(at + field);
         return nanos == NEVER ? Double.POSITIVE_INFINITY : nanos / 1e9;
+    }
+
+    private static int length(int files, int levels, int sizes) {
+        return FILES + files * Long.BYTES + levels * BYTES_A_LEVEL + sizes * Integer.BYTES;
+    }
+
+    private static byte count(int number) {
+        if (number > 255) {
+            throw new IllegalArgumentException("a row holds at most 255 files or speed levels: " + number);
+        }
+        return (byte) number;
     }
 }

@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -19,6 +18,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
@@ -48,9 +48,7 @@ final class MainTest {
     private Path folder = Path.of("");
 
     private int run(String... arguments) {
-        CommandLine program = Main.commandLine(this::trials, interruption);
-        program.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
-        return program.execute(arguments);
+        return program(this::trials, interruption).execute(arguments);
     }
 
     private TrialSource trials(Scenario scenario) {
@@ -215,21 +213,63 @@ final class MainTest {
 
     @Test
     void anInterruptedStudyGoesOnToTheSameBytes() throws IOException {
-        assertEquals(ExitCode.PARTIAL, run(study("--trials", "60", "--size-trials", "0")), err::toString);
+        String[] arguments = study("--trials", "60", "--size-trials", "0");
+        assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
         assertTrue(out.toString().contains("--resume"), out::toString);
         assertTrue(Files.exists(folder.resolve("river-watch-41/unfinished.rows")));
-        CommandLine anew = Main.commandLine(this::trials, Interruption.never());
-        anew.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
-        assertEquals(
-                ExitCode.DONE, anew.execute(study("--trials", "60", "--size-trials", "0", "--resume")), err::toString);
+        assertResumedIsWhole(arguments);
+    }
+
+    @Test
+    void aStudyInterruptedWhileOtherSizesAreSentGoesOnToTheSameBytes() throws IOException {
+        AtomicInteger trialsRun = new AtomicInteger();
+        CommandLine hasty = program(
+                scenario -> trial -> {
+                    if (trialsRun.incrementAndGet() == 20) {
+                        interruption.ask();
+                    }
+                    return trials(scenario).run(trial);
+                },
+                interruption);
+        String[] arguments = study("--trials", "15", "--size-trials", "10");
+        assertEquals(ExitCode.PARTIAL, hasty.execute(arguments), err::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted while files of other sizes were sent"), out::toString);
+        assertTrue(
+                Files.readString(folder.resolve("river-watch-41/summary.json")).contains("\"partial\" : true"));
+        assertResumedIsWhole(arguments);
+    }
+
+    @Test
+    void anInterruptedStudyOfAskedPrecisionGoesOnToTheSameBytes() throws IOException {
+        String[] arguments = study("--precision", "P(deadline) within 3 points", "--size-trials", "0");
+        assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 400 evenings."), out::toString);
+        assertResumedIsWhole(arguments);
+    }
+
+    private CommandLine program(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
+        return Main.commandLine(trialsOf, interruption)
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err));
+    }
+
+    private void assertResumedIsWhole(String[] arguments) throws IOException {
+        CommandLine anew = program(this::trials, Interruption.never());
+        String[] resuming =
+                Stream.concat(Stream.of(arguments), Stream.of("--resume")).toArray(String[]::new);
+        assertEquals(ExitCode.DONE, anew.execute(resuming), err::toString);
         assertFalse(Files.exists(folder.resolve("river-watch-41/unfinished.rows")));
-        byte[] resumed = Files.readAllBytes(folder.resolve("river-watch-41/trials.csv"));
-        byte[] summary = Files.readAllBytes(folder.resolve("river-watch-41/summary.json"));
-        byte[] report = Files.readAllBytes(folder.resolve("river-watch-41/report.html"));
-        assertEquals(ExitCode.DONE, anew.execute(study("--trials", "60", "--size-trials", "0")), err::toString);
-        assertArrayEquals(resumed, Files.readAllBytes(folder.resolve("river-watch-41/trials.csv")));
-        assertArrayEquals(summary, Files.readAllBytes(folder.resolve("river-watch-41/summary.json")));
-        assertArrayEquals(report, Files.readAllBytes(folder.resolve("river-watch-41/report.html")));
+        Map<String, String> resumed = results();
+        assertEquals(ExitCode.DONE, anew.execute(arguments), err::toString);
+        assertEquals(results(), resumed);
+    }
+
+    private Map<String, String> results() throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        for (String name : List.of("trials.csv", "summary.json", "report.html")) {
+            contents.put(name, Files.readString(folder.resolve("river-watch-41").resolve(name)));
+        }
+        return contents;
     }
 
     @Test
@@ -242,8 +282,7 @@ final class MainTest {
 
     @Test
     void aPreciseStudyStopsWhenItIsExactEnough() {
-        CommandLine patient = Main.commandLine(this::trials, Interruption.never());
-        patient.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+        CommandLine patient = program(this::trials, Interruption.never());
         assertEquals(
                 ExitCode.DONE,
                 patient.execute(study("--precision", "P(deadline) within 3 points", "--size-trials", "0")),

@@ -99,6 +99,6 @@ final class PrecisionGoalTest {
 
     private StudyResult runUntil(PrecisionGoal goal, int threads, int mostTrials) {
         return new StudyRunner(scenario, InventedStudy.chance(scenario), threads, (done, asked) -> {}, () -> false)
-                .runUntil(goal, mostTrials);
+                .runUntil(StudyResult.nothing(scenario), goal, mostTrials);
     }
 }
