@@ -1,10 +1,9 @@
 package org.ionohaul.session;
 
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.EnumSet;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.LinkTrace;
@@ -26,7 +25,8 @@ final class SessionBooks implements LinkTrace {
     private final long propagationNanos;
     private final long[] deliveredNanos;
     private final long[] bytesBefore;
-    private final Map<End, Long> hungUpNanos = new EnumMap<>(End.class);
+    private final Set<End> hungUp = EnumSet.noneOf(End.class);
+    private long lastHungUpNanos = NEVER;
     private int confirmedFiles;
     private long confirmedNanos = NEVER;
     private long endedNanos = NEVER;
@@ -125,7 +125,8 @@ final class SessionBooks implements LinkTrace {
     }
 
     void onHungUp(End at, long nowNanos) {
-        if (hungUpNanos.putIfAbsent(at, nowNanos) == null) {
+        if (hungUp.add(at)) {
+            lastHungUpNanos = nowNanos;
             watcher.onHungUp(at, nowNanos);
         }
     }
@@ -141,7 +142,7 @@ final class SessionBooks implements LinkTrace {
         boolean isRunning = endedNanos == NEVER;
         spent.close(horizonNanos);
         long delivered = lastDeliveredNanos();
-        long closed = hungUpNanos.size() < 2 ? NEVER : Collections.max(hungUpNanos.values());
+        long closed = hungUp.size() < 2 ? NEVER : lastHungUpNanos;
         return new SessionResult(
                 isRunning ? Outcome.RUNNING : outcome(delivered, closed),
                 isRunning ? horizonNanos : endedNanos,
