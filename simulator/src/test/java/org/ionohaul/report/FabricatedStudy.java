@@ -110,7 +110,8 @@ final class FabricatedStudy {
     static Findings findings(StudyResult result) {
         StudySummary summary = StudySummary.of(result);
         SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::evening);
-        return new Findings(result, summary, SizeAnswers.of(result), false, skies, sky(result.scenario()), provenance());
+        return new Findings(
+                result, summary, SizeAnswers.of(result), false, skies, sky(result.scenario()), provenance());
     }
 
     /** The later the evening, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */
