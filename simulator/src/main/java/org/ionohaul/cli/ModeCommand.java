@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.ionohaul.report.LossCsv;
-import org.ionohaul.report.LossPicture;
 import org.ionohaul.report.ModeSheet;
 import org.ionohaul.report.ResultFolder;
 import org.ionohaul.scenario.Mode;
@@ -27,8 +26,8 @@ import picocli.CommandLine.Spec;
             "Lists the modes, or measures one and shows its data sheet: levels, airtimes, what SNR each level needs on a"
                     + " flat, a moderate and a poor path, how long undisturbed transfers take.",
             "",
-            "Also writes a folder with the sheet as card.txt and the frame loss against SNR as loss.csv and as a picture,"
-                    + " loss.svg.",
+            "Also writes a folder with the sheet as card.txt and, with pictures of the frame loss against SNR, card.html; the"
+                    + " losses are in loss.csv.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -94,9 +93,9 @@ final class ModeCommand implements Callable<Integer> {
         sheet.lines().forEach(terminal::println);
         terminal.flush();
         ResultFolder results = new ResultFolder(out.resolve("mode-" + mode.name()));
-        NotWritten.write(results, List.of(sheet, new LossCsv(card), new LossPicture(card)));
+        NotWritten.write(results, List.of(sheet, new LossCsv(card), sheet.page(ProgramVersion.text())));
         terminal.println();
-        terminal.println("Written to " + results.path() + ": card.txt, loss.csv, loss.svg");
+        terminal.println("Written to " + results.path() + ": card.txt, card.html, loss.csv");
         terminal.println();
     }
 }

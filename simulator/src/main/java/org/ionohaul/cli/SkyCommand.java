@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.report.ResultFolder;
-import org.ionohaul.report.SkyChart;
 import org.ionohaul.report.SkyCsv;
+import org.ionohaul.report.SkyPage;
 import org.ionohaul.report.SkyText;
 import org.ionohaul.report.SkyView;
 import org.ionohaul.scenario.Scenario;
@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
             "Shows one evening's sky as a meter at each end would, so that you can see whether the file says what you meant.",
             "",
             "Prints a strip of SNR for each end, and how much of the time each speed level has too little. With --out, also"
-                    + " writes sky.csv and the picture sky.svg.",
+                    + " writes sky.csv and, with the picture, sky.html.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -75,7 +75,7 @@ final class SkyCommand implements Callable<Integer> {
                     new ResultFolder(out.get().resolve(scenario.name() + "-" + scenario.seed() + "-sky-" + trial));
             write(view, folder);
             terminal.println();
-            terminal.println("Written to " + folder.path() + ": sky.csv, sky.svg");
+            terminal.println("Written to " + folder.path() + ": sky.csv, sky.html");
         }
         return ExitCode.DONE;
     }
@@ -97,6 +97,6 @@ final class SkyCommand implements Callable<Integer> {
     }
 
     private static void write(SkyView view, ResultFolder folder) throws NotWritten {
-        NotWritten.write(folder, List.of(new SkyCsv(view), new SkyChart(view)));
+        NotWritten.write(folder, List.of(new SkyCsv(view), SkyPage.of(view, ProgramVersion.text())));
     }
 }

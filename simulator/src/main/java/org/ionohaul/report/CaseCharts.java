@@ -2,18 +2,22 @@ package org.ionohaul.report;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
-import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.session.Outcome;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
-import org.ionohaul.study.ModeTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
+    private static final List<StackedBars.Part> OUTCOMES = List.of(
+            part(Outcome.CLOSED, "#0072b2", true),
+            part(Outcome.CONFIRMED_NOT_CLOSED, "#56b4e9", false),
+            part(Outcome.DELIVERED_UNCONFIRMED, "#009e73", true),
+            part(Outcome.GAVE_UP, "#d55e00", true),
+            part(Outcome.RUNNING, "#e69f00", false));
     private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = List.of(
             part(Cause.DIALLING, "#999999", false),
@@ -39,34 +43,69 @@ final class CaseCharts {
         this.scale = CaseScale.of(summary);
     }
 
-    String dots() {
-        return DotPlot.svg(
-                id + "-dots", trials.modes().stream().map(CaseCharts::dotRow).toList(), deadlines(), scale);
+    /** Returns the pictures in the order in which they are read. */
+    List<Chart> all() {
+        return List.of(dots(), completion(), causes(), outcomes(), levels());
     }
 
-    private static DotPlot.Row dotRow(ModeTrials mode) {
-        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
-        List<OptionalDouble> seconds = IntStream.range(0, DotPlot.DOTS)
-                .mapToDouble(i -> completion.quantile((i + 0.5) / DotPlot.DOTS))
-                .mapToObj(it -> Double.isFinite(it) ? OptionalDouble.of(it) : OptionalDouble.empty())
-                .toList();
-        return new DotPlot.Row(mode.mode().title(), seconds);
+    private Chart dots() {
+        DotPlot plot = new DotPlot(scale, trials.modes());
+        return new Chart(
+                id + "-dots",
+                "Fifty likely evenings",
+                "Each dot is one evening in fifty: 45 dots left of a deadline are 9 of 10 evenings. At the right, rings are"
+                        + " through later than the axis reaches, crosses never.",
+                "A row of dots a mode, each dot one evening in fifty, over the time at which everything is through. The table"
+                        + " above has the times.",
+                plot.heightPixels(),
+                plot.options(deadlines()),
+                Table.NONE);
     }
 
-    Chart completion() {
+    private Chart completion() {
         return new Chart(
                 id + "-completion",
                 "Through by when",
-                "The higher the line at a given minute, the more evenings are through by then. The band shows how far"
-                        + " chance in the simulation leaves it open.",
+                "The higher the line at a given minute, the more evenings are through by then; what it lacks to 100 % at the"
+                        + " right end comes later or never. The band shows how far chance in the simulation leaves it"
+                        + " open.",
                 "A rising line a mode: the share of evenings that are through over the time after pressing send. The table"
                         + " above has the numbers.",
                 330,
                 new CompletionChart(scale, deadlines()).options(trials.modes()),
-                new Table("", List.of(), List.of()));
+                Table.NONE);
     }
 
-    String causes() {
+    private Chart bars(String name, String title, String reading, StackedBars bars, Table table) {
+        return new Chart(
+                id + "-" + name,
+                title,
+                reading,
+                title + ": a lying bar a mode, cut into parts. The table behind it has the numbers.",
+                bars.heightPixels(),
+                bars.options(),
+                table);
+    }
+
+    private Chart outcomes() {
+        List<StackedBars.Bar> bars = summary.modes().stream()
+                .map(mode -> new StackedBars.Bar(
+                        mode.mode().title(),
+                        "",
+                        mode.outcomes().stream().map(it -> it.count().share()).toList(),
+                        mode.outcomes().stream()
+                                .map(it -> OddsText.percent(it.count().share()))
+                                .toList()))
+                .toList();
+        return bars(
+                "outcomes",
+                "How sessions end",
+                "Share of evenings.",
+                new StackedBars(OUTCOMES, bars, true),
+                CaseTables.outcomes(summary.modes()));
+    }
+
+    private Chart causes() {
         double shortest = summary.modes().stream()
                 .mapToDouble(ModeSummary::meanElapsedSeconds)
                 .min()
@@ -76,17 +115,23 @@ final class CaseCharts {
                 .filter(it -> it <= MOST_TIMES_THE_SHORTEST * shortest)
                 .max()
                 .orElse(1);
-        return StackedBars.svg(
-                id + "-causes",
-                "Where the time goes: mean of all evenings",
-                CAUSES,
-                summary.modes().stream().map(it -> causeBar(it, longest)).toList());
+        return bars(
+                "causes",
+                "Where the time goes",
+                "Minutes and seconds, mean of all evenings, also of those that fail.",
+                new StackedBars(
+                        CAUSES,
+                        summary.modes().stream()
+                                .map(it -> causeBar(it, longest))
+                                .toList(),
+                        true),
+                CaseTables.causes(summary.modes()));
     }
 
     /** Returns a mode's bar; one too long to leave the others visible is drawn shorter, and says so. */
     private static StackedBars.Bar causeBar(ModeSummary mode, double longest) {
         double elapsed = mode.meanElapsedSeconds();
-        String remark = TimeText.clock(elapsed) + " on average" + (elapsed > longest ? ", not to scale" : "");
+        String remark = TimeText.clock(elapsed) + (elapsed > longest ? ", not to scale" : "");
         return new StackedBars.Bar(
                 mode.mode().title(),
                 remark,
@@ -98,7 +143,7 @@ final class CaseCharts {
                         .toList());
     }
 
-    String levels() {
+    private Chart levels() {
         int most = summary.modes().stream()
                 .mapToInt(it -> it.levels().size())
                 .max()
@@ -106,11 +151,15 @@ final class CaseCharts {
         List<StackedBars.Part> parts = IntStream.range(0, most)
                 .mapToObj(i -> new StackedBars.Part("level " + (i + 1), Palette.rung(i, most), Palette.isDark(i, most)))
                 .toList();
-        return StackedBars.svg(
-                id + "-levels",
-                "Share of the sending time at each speed level",
-                parts,
-                summary.modes().stream().map(CaseCharts::levelBar).toList());
+        return bars(
+                "levels",
+                "Speed levels used",
+                "Share of the sending time at each level; 1, the palest, is the slowest and most robust.",
+                new StackedBars(
+                        parts,
+                        summary.modes().stream().map(CaseCharts::levelBar).toList(),
+                        false),
+                CaseTables.levels(summary.modes()));
     }
 
     private static StackedBars.Bar levelBar(ModeSummary mode) {
@@ -128,6 +177,10 @@ final class CaseCharts {
 
     private static StackedBars.Part part(Cause cause, String colour, boolean isDark) {
         return new StackedBars.Part(CaseWords.cause(cause), colour, isDark);
+    }
+
+    private static StackedBars.Part part(Outcome outcome, String colour, boolean isDark) {
+        return new StackedBars.Part(CaseWords.outcome(outcome), colour, isDark);
     }
 
     /** Returns the colour of a cause in every picture. */

@@ -6,7 +6,6 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.Difference;
-import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.SpreadSplit;
 
 /**
@@ -20,8 +19,7 @@ import org.ionohaul.study.SpreadSplit;
  * @param decides what decides it
  * @param completion the main table
  * @param files the same a file; empty if there is one file only
- * @param figures the pictures
- * @param charts more pictures
+ * @param charts the pictures
  * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
  * @param spreads the same for every mode; without rows if every input is known
  * @param comparisons pairs of modes; may be empty
@@ -36,7 +34,6 @@ public record CaseSection(
         String decides,
         Table completion,
         List<Table> files,
-        List<Figure> figures,
         List<Chart> charts,
         String spread,
         Table spreads,
@@ -57,8 +54,7 @@ public record CaseSection(
                 VerdictWords.sentences(summary),
                 CaseTables.completion(summary.modes()),
                 CaseTables.files(summary),
-                figures(id, summary, trials),
-                List.of(new CaseCharts(id, summary, trials).completion()),
+                new CaseCharts(id, summary, trials).all(),
                 SpreadSplit.of(scenario, trials.modes().get(summary.ranking().get(0)))
                         .map(it -> SpreadWords.sentence(summary.best().mode().title(), it))
                         .orElse(""),
@@ -66,26 +62,5 @@ public record CaseSection(
                 CaseTables.comparisons(summary),
                 CaseWords.differences(
                         scenario, summary, differences, summary.pairs().size()));
-    }
-
-    private static List<Figure> figures(String id, CaseSummary summary, CaseTrials trials) {
-        CaseCharts charts = new CaseCharts(id, summary, trials);
-        List<ModeSummary> modes = summary.modes();
-        return List.of(
-                new Figure(
-                        "Fifty likely evenings",
-                        "Each dot is one evening in fifty: 45 dots left of a deadline are 9 of 10 evenings. Rings come later than the axis reaches, crosses never.",
-                        charts.dots(),
-                        CaseTables.outcomes(modes)),
-                new Figure(
-                        "Where the time goes",
-                        "Mean of all evenings, also of those that fail.",
-                        charts.causes(),
-                        CaseTables.causes(modes)),
-                new Figure(
-                        "Speed levels used",
-                        "Share of the sending time at each level; 1 is the slowest and most robust.",
-                        charts.levels(),
-                        CaseTables.levels(modes)));
     }
 }

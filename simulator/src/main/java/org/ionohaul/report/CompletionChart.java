@@ -47,7 +47,7 @@ final class CompletionChart {
                  "xAxis": ?,
                  "yAxis": {"type": "value", "max": 100, "interval": 20, "axisLabel": {"formatter": "{value} %"}},
                  "series": ?}
-                """, axis.options(), series);
+                """, axis.options(0), series);
     }
 
     private List<Estimate> shares(ModeTrials mode) {
@@ -83,7 +83,7 @@ final class CompletionChart {
                 title,
                 Palette.colour(mode),
                 Palette.dashes(mode),
-                axis.deadlines(mode == 0 ? deadlinesSeconds : List.of()),
+                TimeAxis.marks(mode == 0 ? axis.deadlines(deadlinesSeconds) : List.of()),
                 data);
     }
 

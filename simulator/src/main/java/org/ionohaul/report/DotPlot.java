@@ -1,8 +1,12 @@
 package org.ionohaul.report;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.ModeTrials;
 
 /**
  * Fifty dots a mode, each standing for one evening in fifty, stacked over the minute in which it is through. At the right
@@ -15,129 +19,167 @@ final class DotPlot {
     /** How many dots a mode gets. */
     static final int DOTS = 50;
 
-    private static final double WIDTH = 480;
-    private static final double LEFT = 14;
-    private static final double EDGE_WIDTH = 78;
-    private static final double TOP = 26;
-    private static final double BOTTOM = 42;
-    private static final double RADIUS = 3.4;
-    private static final double PITCH = 2 * RADIUS + 0.5;
-    private static final double NAME_HEIGHT = 20;
-    private static final double GAP = 8;
-    private static final int EDGE_COLUMNS = 10;
-    private static final int LOWEST_ROW = 3;
+    private static final int COLUMNS = 54;
+    private static final int EDGE_COLUMNS = 12;
+    private static final int NAME_LAYERS = 3;
+    private static final int LOWEST_ROW = 2;
     private static final int HIGHEST_ROW = 13;
+    private static final int LAYER_PIXELS = 7;
+    private static final int TOP = 24;
+    private static final int BOTTOM = 42;
 
-    private final Svg svg;
-    private final TimePlot plot;
+    private final TimeAxis axis;
+    private final List<Row> rows;
     private final int columnsPerBin;
 
-    private DotPlot(Svg svg, TimePlot plot, int columnsPerBin) {
-        this.svg = svg;
-        this.plot = plot;
-        this.columnsPerBin = columnsPerBin;
-    }
-
     /**
-     * One mode's dots.
+     * Prepares the chart.
      *
-     * @param name the mode
-     * @param seconds for each of {@link #DOTS} equally likely evenings when it is through, rising; empty: never
+     * @param scale the axis of time
+     * @param modes the modes, a row each
      */
-    record Row(String name, List<OptionalDouble> seconds) {
-        int[] stacks(int bins, TimeScale scale) {
-            int[] stacks = new int[bins];
-            seconds.stream()
-                    .filter(OptionalDouble::isPresent)
-                    .mapToDouble(OptionalDouble::getAsDouble)
-                    .filter(it -> scale.share(it) < 1)
-                    .forEach(it -> stacks[(int) (bins * scale.share(it))]++);
-            return stacks;
-        }
-
-        int late(TimeScale scale) {
-            return (int) seconds.stream()
-                    .filter(it -> it.isPresent() && scale.share(it.getAsDouble()) >= 1)
-                    .count();
-        }
-
-        int never() {
-            return (int) seconds.stream().filter(OptionalDouble::isEmpty).count();
-        }
-
-        int layers(int columns, int columnsPerBin, TimeScale scale) {
-            int highest =
-                    IntStream.of(stacks(columns / columnsPerBin, scale)).max().orElse(0);
-            int edge = layer(late(scale) + never() - 1, EDGE_COLUMNS) + 1;
-            return Math.max(LOWEST_ROW, Math.max(edge, layer(highest - 1, columnsPerBin) + 1));
-        }
-    }
-
-    /** Returns the picture. */
-    static String svg(String id, List<Row> rows, List<Double> deadlinesSeconds, TimeScale scale) {
-        double axisWidth = WIDTH - LEFT - EDGE_WIDTH;
-        int columns = (int) (axisWidth / PITCH);
-        int columnsPerBin = columnsPerBin(rows, columns, scale);
-        List<Double> heights = rows.stream()
-                .map(it -> NAME_HEIGHT + GAP + PITCH * it.layers(columns, columnsPerBin, scale))
-                .toList();
-        double height = heights.stream().mapToDouble(Double::doubleValue).sum();
-        Svg svg = new Svg(
-                id,
-                WIDTH,
-                TOP + height + BOTTOM,
-                "Fifty likely evenings a mode",
-                "Each dot is one evening in fifty, over the time at which everything is through; rings at the right edge"
-                        + " are evenings that are through later, crosses evenings that never are.");
-        TimePlot plot = new TimePlot(svg, scale, LEFT, TOP, axisWidth, height);
-        svg.text(WIDTH - 2, TOP - 8, Svg.Anchor.END, Palette.FAINT, "later, never");
-        plot.drawTimeAxis(scale.unit() + " after pressing send");
-        deadlinesSeconds.forEach(plot::drawDeadline);
-        DotPlot dots = new DotPlot(svg, plot, columnsPerBin);
-        double floor = TOP;
-        for (int i = 0; i < rows.size(); i++) {
-            svg.boldText(
-                    LEFT, floor + 16, Svg.Anchor.START, Palette.INK, rows.get(i).name());
-            floor += heights.get(i);
-            dots.draw(rows.get(i), columns / columnsPerBin, floor, Palette.colour(i));
-        }
-        return svg.finished();
-    }
-
-    /** Returns how many columns share a bin, so that no stack is too high to be counted. */
-    private static int columnsPerBin(List<Row> rows, int columns, TimeScale scale) {
-        return IntStream.rangeClosed(1, DOTS)
-                .filter(it -> rows.stream().allMatch(row -> row.layers(columns, it, scale) <= HIGHEST_ROW))
+    DotPlot(TimeScale scale, List<ModeTrials> modes) {
+        axis = new TimeAxis(scale);
+        rows = modes.stream().map(it -> Row.of(it, scale)).toList();
+        columnsPerBin = IntStream.rangeClosed(1, DOTS)
+                .filter(it -> rows.stream().allMatch(row -> row.layers(it) <= HIGHEST_ROW))
                 .findFirst()
                 .orElse(DOTS);
     }
 
-    private void draw(Row row, int bins, double floor, String colour) {
-        svg.line(LEFT, floor, WIDTH - 4, floor, Palette.RULE, 1, "none");
-        int[] stacks = row.stacks(bins, plot.scale());
-        for (int bin = 0; bin < bins; bin++) {
-            for (int i = 0; i < stacks[bin]; i++) {
-                double x = LEFT + (bin * columnsPerBin + i % columnsPerBin + 0.5) * PITCH;
-                svg.disc(x, y(floor, layer(i, columnsPerBin)), RADIUS, colour);
-            }
+    /** One mode's evenings: those within the axis, and how many come later or never. */
+    private record Row(String name, List<Double> shares, List<Double> seconds, int late, int never) {
+        static Row of(ModeTrials mode, TimeScale scale) {
+            OrderedSample completion = OrderedSample.of(mode.completionSeconds());
+            double[] all = IntStream.range(0, DOTS)
+                    .mapToDouble(i -> completion.quantile((i + 0.5) / DOTS))
+                    .toArray();
+            List<Double> within = DoubleStream.of(all)
+                    .filter(it -> scale.share(it) < 1)
+                    .boxed()
+                    .toList();
+            int never = (int) DoubleStream.of(all).filter(Double::isInfinite).count();
+            return new Row(
+                    mode.mode().title(),
+                    within.stream().map(scale::share).toList(),
+                    within,
+                    DOTS - never - within.size(),
+                    never);
         }
-        int late = row.late(plot.scale());
-        for (int i = 0; i < late + row.never(); i++) {
-            double x = WIDTH - EDGE_WIDTH + 6 + (i % EDGE_COLUMNS + 0.5) * (PITCH - 0.4);
-            double y = y(floor, layer(i, EDGE_COLUMNS));
-            if (i < late) {
-                svg.ring(x, y, RADIUS - 0.6, colour);
-            } else {
-                svg.cross(x, y, RADIUS - 0.8, Palette.ALERT);
+
+        /** Returns how many layers of dots it needs when so many columns share a bin. */
+        int layers(int columnsPerBin) {
+            int highest = 0;
+            int[] stacks = new int[COLUMNS / columnsPerBin + 1];
+            for (double share : shares) {
+                highest = Math.max(highest, ++stacks[(int) (share * COLUMNS) / columnsPerBin]);
             }
+            int edge = (late + never + EDGE_COLUMNS - 1) / EDGE_COLUMNS;
+            return IntStream.of(LOWEST_ROW, edge, (highest + columnsPerBin - 1) / columnsPerBin)
+                    .max()
+                    .orElseThrow();
+        }
+
+        String remark() {
+            return (late > 0 ? late + " later" : "")
+                    + (late > 0 && never > 0 ? ", " : "")
+                    + (never > 0 ? never + " never" : "");
         }
     }
 
-    private static double y(double floor, int layer) {
-        return floor - PITCH * (layer + 0.5) - 1;
+    /** Returns the height that suits it, in pixels. */
+    int heightPixels() {
+        return TOP + LAYER_PIXELS * layers(0) + BOTTOM;
     }
 
-    private static int layer(int index, int columns) {
-        return Math.floorDiv(index, columns);
+    /** Returns how many layers lie below the top of a row. */
+    private int layers(int row) {
+        return rows.stream()
+                .skip(row)
+                .mapToInt(it -> it.layers(columnsPerBin) + NAME_LAYERS)
+                .sum();
+    }
+
+    /** Returns what the charting library reads. */
+    Json options(List<Double> deadlinesSeconds) {
+        List<Json> series = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            series.add(dots(i));
+            series.add(edge(i));
+        }
+        series.add(names(0, 13, rows.stream().map(Row::name).toList(), lines(deadlinesSeconds)));
+        series.add(names(1, 11, rows.stream().map(Row::remark).toList(), TimeAxis.marks(List.of())));
+        return Json.of("""
+                {"grid": [{"left": 8, "right": 106, "top": ?, "bottom": ?}, {"width": 98, "right": 2, "top": ?, "bottom": ?}],
+                 "tooltip": {"trigger": "item"},
+                 "xAxis": [?, {"gridIndex": 1, "type": "value", "min": 0, "max": ?, "show": false}],
+                 "yAxis": [{"type": "value", "max": ?, "show": false},
+                           {"gridIndex": 1, "type": "value", "max": ?, "show": false}],
+                 "series": ?}
+                """, TOP, BOTTOM, TOP, BOTTOM, axis.options(0), EDGE_COLUMNS, layers(0), layers(0), series);
+    }
+
+    private Json dots(int row) {
+        List<Json> dots = new ArrayList<>();
+        int[] stacks = new int[COLUMNS / columnsPerBin + 1];
+        double pitch = axis.at(axis.scale().endSeconds()) / COLUMNS;
+        for (int i = 0; i < rows.get(row).seconds().size(); i++) {
+            int bin = (int) (rows.get(row).shares().get(i) * COLUMNS) / columnsPerBin;
+            int place = stacks[bin]++;
+            double x = pitch * (bin * columnsPerBin + place % columnsPerBin + 0.5);
+            dots.add(dot(
+                    List.of(x, floor(row) + place / columnsPerBin + 0.5, pitch, 0),
+                    rows.get(row).name() + ": through after "
+                            + TimeText.clock(rows.get(row).seconds().get(i))));
+        }
+        return marks(0, Palette.colour(row), dots);
+    }
+
+    private Json edge(int row) {
+        int late = rows.get(row).late();
+        List<Json> marks = IntStream.range(0, late + rows.get(row).never())
+                .mapToObj(i -> dot(
+                        List.of(i % EDGE_COLUMNS + 0.5, floor(row) + i / EDGE_COLUMNS + 0.5, 1, i < late ? 1 : 2),
+                        rows.get(row).name() + (i < late ? ": through later than shown" : ": never through")))
+                .toList();
+        return marks(1, Palette.colour(row), marks);
+    }
+
+    private int floor(int row) {
+        return layers(row + 1);
+    }
+
+    private static Json dot(List<Number> value, String says) {
+        return Json.of("{\"value\": ?, \"says\": ?}", value, says);
+    }
+
+    private static Json marks(int grid, String colour, List<Json> marks) {
+        return Json.of("""
+                {"type": "custom", "renderItem": "evening", "xAxisIndex": ?, "yAxisIndex": ?, "color": ?, "data": ?}
+                """, grid, grid, colour, marks);
+    }
+
+    /** Returns the deadlines and the floor of each row. */
+    private Json lines(List<Double> deadlinesSeconds) {
+        Stream<Json> floors = IntStream.range(0, rows.size())
+                .mapToObj(i -> Json.of(
+                        "{\"name\": \"\", \"yAxis\": ?, \"lineStyle\": {\"color\": ?, \"type\": \"solid\"}}",
+                        floor(i),
+                        Palette.RULE));
+        return TimeAxis.marks(
+                Stream.concat(axis.deadlines(deadlinesSeconds).stream(), floors).toList());
+    }
+
+    /** Returns a text over each row, and what else belongs to the whole chart. */
+    private Json names(int grid, int fontSize, List<String> names, Json lines) {
+        List<Json> data = IntStream.range(0, names.size())
+                .mapToObj(i -> Json.of("{\"name\": ?, \"value\": [0, ?]}", names.get(i), layers(i) - NAME_LAYERS / 2.0))
+                .toList();
+        return Json.of("""
+                {"type": "scatter", "xAxisIndex": ?, "yAxisIndex": ?, "silent": true, "symbolSize": 1,
+                 "itemStyle": {"color": "transparent"}, "markLine": ?, "data": ?,
+                 "label": {"show": true, "position": "right", "distance": 0, "formatter": "{b}",
+                           "fontWeight": ?, "fontSize": ?, "color": ?}}
+                """, grid, grid, lines, data, grid == 0 ? "bold" : "normal", fontSize, Palette.INK);
     }
 }

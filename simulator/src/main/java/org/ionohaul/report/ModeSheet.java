@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.trial.ModeCard;
 
@@ -36,7 +37,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
         lines.add("");
         lines.addAll(new TextTable(levels()).lines(WIDTH));
         lines.add("");
-        lines.add("SNR of the signal in 3 kHz at which 50 / 10 / 1 % of frames are lost, in dB");
+        lines.add(needs().caption());
         lines.addAll(new TextTable(needs()).lines(WIDTH));
         lines.add("");
         lines.addAll(strips());
@@ -44,9 +45,26 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
                 .filter(level -> level.unnoticedErrors() > 0)
                 .forEach(level -> lines.addAll(TextWrap.lines(unnoticed(level), "", WIDTH)));
         lines.add("");
-        lines.add("Undisturbed transfers, with all that belongs to them from pressing send");
+        lines.add(undisturbed().caption());
         lines.addAll(new TextTable(undisturbed()).lines(WIDTH));
         return lines;
+    }
+
+    /**
+     * Returns the sheet as a page, with the frame loss as pictures.
+     *
+     * @param version version of the program
+     */
+    public ChartPage page(String version) {
+        return new ChartPage(
+                "card.html",
+                card.mode().title(),
+                card.mode().about() + " " + onTheAir(),
+                List.of(levels(), needs(), undisturbed()),
+                IntStream.range(0, card.levels().get(0).paths().size())
+                        .mapToObj(path -> new LossChart(card, path).chart())
+                        .toList(),
+                "Made by ionohaul " + version + ", measured by the program's own machinery.");
     }
 
     private String onTheAir() {
@@ -92,7 +110,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
         List<Cell> heads = new ArrayList<>(cells("level"));
         card.levels().get(0).paths().forEach(it -> heads.add(Cell.of(it.path().key())));
         return new Table(
-                "Needs",
+                "SNR of the signal in 3 kHz at which 50 / 10 / 1 % of frames are lost, in dB",
                 heads,
                 card.levels().stream()
                         .map(level -> {
@@ -149,7 +167,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
 
     private Table undisturbed() {
         return new Table(
-                "Undisturbed transfers",
+                "Undisturbed transfers, with all that belongs to them from pressing send",
                 cells("file", "delivered", "hung up"),
                 card.errorFree().stream()
                         .map(it -> cells(

@@ -18,8 +18,7 @@ final class Palette {
 
     private static final List<String> SERIES =
             List.of("#0072b2", "#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#000000");
-    private static final List<String> DASHES = List.of("none", "7 3", "2 3", "9 3 2 3");
-    private static final List<List<Integer>> LENGTHS =
+    private static final List<List<Integer>> DASHES =
             List.of(List.of(), List.of(7, 3), List.of(2, 3), List.of(9, 3, 2, 3));
     private static final String LOW_RUNG = "#c6dbef";
     private static final String HIGH_RUNG = "#08306b";
@@ -31,14 +30,9 @@ final class Palette {
         return SERIES.get(Math.floorMod(series, SERIES.size()));
     }
 
-    /** Returns the dash pattern of a series, as SVG writes it. */
-    static String dash(int series) {
-        return DASHES.get(Math.floorMod(series, DASHES.size()));
-    }
-
     /** Returns the lengths of a series' dashes and gaps; none for a line without gaps. */
     static List<Integer> dashes(int series) {
-        return LENGTHS.get(Math.floorMod(series, LENGTHS.size()));
+        return DASHES.get(Math.floorMod(series, DASHES.size()));
     }
 
     /**

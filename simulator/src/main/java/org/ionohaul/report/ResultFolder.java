@@ -28,13 +28,13 @@ import java.util.stream.Stream;
 public final class ResultFolder {
     /** Every file that stands in any folder of results; nothing else is ever deleted. */
     private static final Set<String> RESULTS = Set.of(
+            "card.html",
             "card.txt",
             "ladder.svg",
             "loss.csv",
-            "loss.svg",
             "report.html",
             "sky.csv",
-            "sky.svg",
+            "sky.html",
             "story.csv",
             "story.jsonl",
             "story.txt",

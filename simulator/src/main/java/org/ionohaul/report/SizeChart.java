@@ -1,74 +1,39 @@
 package org.ionohaul.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.Crossing;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeCurve;
 import org.ionohaul.study.SizePoint;
 
 /**
- * A picture of completion time against file size: a line a mode through what 5 of 10 evenings keep, its band from 1 of 10
- * to 9 of 10, and upright lines where two modes change places.
+ * Completion time against file size: a line a mode through what 5 of 10 evenings keep, its band from 1 of 10 to 9 of 10;
+ * below, the sizes at which two modes change places, each with its interval.
  */
 final class SizeChart {
-    private static final double WIDTH = 480;
-    private static final double HEIGHT = 340;
-    private static final double LEFT = 52;
-    private static final double RIGHT = 16;
-    private static final double TOP = 14;
-    private static final double BOTTOM = 44;
-    private static final double LABEL_DROP = 18;
-    private static final List<Double> SIZE_MARKS = List.of(1e3, 2e3, 5e3, 1e4, 2e4, 5e4, 1e5, 2e5, 5e5, 1e6);
+    private static final int TOP = 12;
+    private static final int PLOT_PIXELS = 280;
+    private static final int GAP = 62;
+    private static final int CROSSING_PIXELS = 48;
+    private static final List<Double> SIZE_MARKS = List.of(1e3, 1e4, 1e5, 1e6);
     private static final List<Double> TIME_MARKS =
             List.of(1.0, 3.0, 10.0, 30.0, 60.0, 180.0, 600.0, 1800.0, 3600.0, 10800.0, 36000.0, 86400.0);
 
-    private final Svg svg;
-    private final LogScale sizes;
-    private final LogScale times;
+    private final SizeAnswers answers;
+    private final List<Crossing> crossings;
+    private final double lowSeconds;
+    private final double highSeconds;
 
-    private SizeChart(Svg svg, LogScale sizes, LogScale times) {
-        this.svg = svg;
-        this.sizes = sizes;
-        this.times = times;
-    }
-
-    /**
-     * Returns the picture.
-     *
-     * @param id a name unique on the page
-     * @param answers curves with at least one point each
-     */
-    static String svg(String id, SizeAnswers answers) {
-        List<SeriesLegend.Entry> legend = SeriesLegend.of(
-                answers.curves().stream().map(it -> it.mode().title()).toList());
-        Svg svg = new Svg(
-                id,
-                WIDTH,
-                HEIGHT + SeriesLegend.height(legend),
-                "Time against file size",
-                "One rising line a mode; the lower, the sooner a file of that size is through. The tables beside it have"
-                        + " the numbers.");
-        SizeChart chart = new SizeChart(svg, sizes(answers), times(answers));
-        chart.drawGrid();
-        answers.duels().stream().flatMap(it -> it.crossing().stream()).forEach(chart::drawCrossing);
-        for (int i = 0; i < answers.curves().size(); i++) {
-            chart.drawBand(answers.curves().get(i), Palette.colour(i));
-        }
-        for (int i = 0; i < answers.curves().size(); i++) {
-            svg.stroke(chart.median(answers.curves().get(i)), Palette.colour(i), 2.2, Palette.dash(i));
-        }
-        SeriesLegend.draw(svg, legend, LEFT, HEIGHT + 10, WIDTH);
-        return svg.finished();
-    }
-
-    private static LogScale sizes(SizeAnswers answers) {
-        List<SizePoint> points = answers.curves().get(0).points();
-        return new LogScale(points.get(0).bytes(), points.get(points.size() - 1).bytes());
-    }
-
-    private static LogScale times(SizeAnswers answers) {
+    /** Prepares the chart of curves with at least one point each. */
+    SizeChart(SizeAnswers answers) {
+        this.answers = answers;
+        this.crossings =
+                answers.duels().stream().flatMap(it -> it.crossing().stream()).toList();
         double[] seconds = answers.curves().stream()
                 .flatMap(it -> it.points().stream())
                 .flatMapToDouble(it -> DoubleStream.of(
@@ -77,66 +42,141 @@ final class SizeChart {
                         it.ninthSeconds().value()))
                 .filter(it -> Double.isFinite(it) && it > 0)
                 .toArray();
-        double low = DoubleStream.of(seconds).min().orElse(1);
-        double high = DoubleStream.of(seconds).max().orElse(60);
-        return new LogScale(low / 1.2, Math.max(high, low * 2) * 1.2);
+        this.lowSeconds = DoubleStream.of(seconds).min().orElse(1) / 1.2;
+        this.highSeconds =
+                Math.max(2 * lowSeconds, DoubleStream.of(seconds).max().orElse(60)) * 1.2;
     }
 
-    private void drawGrid() {
-        for (double size : sizes.among(SIZE_MARKS)) {
-            svg.line(x(size), TOP, x(size), HEIGHT - BOTTOM, Palette.RULE, 1, "none");
+    /** Returns the height that suits it, in pixels. */
+    int heightPixels() {
+        return TOP + PLOT_PIXELS + GAP + CROSSING_PIXELS * crossings.size();
+    }
+
+    /** Returns what the charting library reads. */
+    Json options() {
+        List<Json> series = new ArrayList<>();
+        series.add(marks());
+        for (int i = 0; i < answers.curves().size(); i++) {
+            series.add(band(i, answers.curves().get(i).points()));
+            series.add(median(i, answers.curves().get(i)));
         }
-        for (double size : sizes.among(List.of(1e3, 1e4, 1e5, 1e6))) {
-            Svg.Anchor anchor = sizes.share(size) > 0.95 ? Svg.Anchor.END : Svg.Anchor.MIDDLE;
-            svg.text(x(size), HEIGHT - BOTTOM + LABEL_DROP, anchor, Palette.FAINT, SizeText.size((long) size));
-        }
-        for (double time : times.among(TIME_MARKS)) {
-            svg.line(LEFT, y(time), WIDTH - RIGHT, y(time), Palette.RULE, 1, "none");
-            svg.text(LEFT - 6, y(time) + 4, Svg.Anchor.END, Palette.FAINT, TimeText.given(time));
-        }
-        svg.text(
-                (LEFT + WIDTH - RIGHT) / 2,
-                HEIGHT - BOTTOM + 2 * LABEL_DROP,
-                Svg.Anchor.MIDDLE,
+        series.add(intervals());
+        series.add(pairs());
+        List<SizePoint> points = answers.curves().get(0).points();
+        long low = points.get(0).bytes();
+        long high = points.get(points.size() - 1).bytes();
+        return Json.of(
+                """
+                {"grid": [{"left": 58, "right": 92, "top": ?, "height": ?}, {"left": 58, "right": 92, "top": ?, "height": ?}],
+                 "tooltip": {"trigger": "axis"},
+                 "xAxis": [{"type": "log", "min": ?, "max": ?, "name": "size of the file", "nameGap": 26,
+                            "axisLabel": {"show": false}, "axisTick": {"show": false}, "splitLine": {"show": false}},
+                           {"gridIndex": 1, "type": "log", "min": ?, "max": ?, "show": false, "axisPointer": {"show": false}}],
+                 "yAxis": [{"type": "log", "min": ?, "max": ?, "axisLabel": {"show": false}, "axisTick": {"show": false}, "splitLine": {"show": false}},
+                           {"gridIndex": 1, "type": "value", "inverse": true, "min": 0, "max": ?, "show": false}],
+                 "series": ?}
+                """,
+                TOP,
+                PLOT_PIXELS,
+                TOP + PLOT_PIXELS + GAP,
+                CROSSING_PIXELS * crossings.size(),
+                low,
+                high,
+                low,
+                high,
+                lowSeconds,
+                highSeconds,
+                Math.max(1, crossings.size()),
+                series);
+    }
+
+    /** Returns the marks of both axes, in the page's own words, and dotted lines where modes change places. */
+    private Json marks() {
+        Stream<Json> sizes = SIZE_MARKS.stream()
+                .map(it -> Json.of("{\"name\": ?, \"xAxis\": ?}", SizeText.size(it.longValue()), it));
+        Stream<Json> times = TIME_MARKS.stream()
+                .filter(it -> it >= lowSeconds && it <= highSeconds)
+                .map(it -> Json.of("{\"name\": ?, \"yAxis\": ?}", TimeText.given(it), it));
+        Stream<Json> changes = crossings.stream()
+                .map(it -> Json.of(
+                        "{\"name\": \"\", \"xAxis\": ?, \"lineStyle\": {\"color\": ?, \"type\": [2, 3]}}",
+                        it.bytes().value(),
+                        Palette.ALERT));
+        return Json.of(
+                """
+                {"type": "line", "data": [], "silent": true,
+                 "markLine": {"silent": true, "symbol": "none", "lineStyle": {"color": ?, "type": "solid", "width": 1},
+                              "label": {"position": "start", "formatter": "{b}", "color": ?}, "data": ?}}
+                """,
+                Palette.RULE,
                 Palette.FAINT,
-                "size of the file; time to the left");
+                Stream.of(sizes, times, changes).flatMap(it -> it).toList());
     }
 
-    private void drawCrossing(Crossing crossing) {
-        double x = x(crossing.bytes().value());
-        svg.line(x, TOP, x, HEIGHT - BOTTOM, Palette.ALERT, 1, "2 3");
+    /** Where 9 of 10 evenings are not reached, the band is open to the top. */
+    private Json band(int mode, List<SizePoint> points) {
+        return Json.of(
+                "{\"type\": \"custom\", \"renderItem\": \"band\", \"clip\": true, \"color\": ?, \"data\": ?}",
+                Palette.colour(mode),
+                points.stream()
+                        .filter(it -> Double.isFinite(it.tenthSeconds().value()))
+                        .map(it -> List.of(
+                                (double) it.bytes(),
+                                Math.max(lowSeconds, it.tenthSeconds().value()),
+                                Math.min(highSeconds, it.ninthSeconds().value())))
+                        .toList());
     }
 
-    private void drawBand(SizeCurve curve, String colour) {
-        List<SizePoint> reached = curve.points().stream()
-                .filter(it -> Double.isFinite(it.ninthSeconds().value()))
+    private Json median(int mode, SizeCurve curve) {
+        String title = curve.mode().title();
+        return Json.of(
+                """
+                {"type": "line", "name": ?, "color": ?, "lineStyle": {"width": 2.2, "type": ?}, "symbol": "none",
+                 "endLabel": {"show": true, "formatter": "{a}", "width": 86, "overflow": "break", "color": "inherit",
+                              "textBorderColor": "#fff", "textBorderWidth": 2},
+                 "labelLayout": {"moveOverlap": "shiftY"}, "data": ?}
+                """,
+                title,
+                Palette.colour(mode),
+                Palette.dashes(mode),
+                curve.points().stream().map(it -> datum(mode, title, it)).toList());
+    }
+
+    private static Json datum(int mode, String title, SizePoint point) {
+        String heading =
+                mode == 0 ? SizeText.size(point.bytes()) + ": through by, on 5 of 10 evenings (9 of 10)\n" : "";
+        return Json.of(
+                "{\"value\": ?, \"says\": ?}",
+                List.of((double) point.bytes(), point.medianSeconds().value()),
+                heading + title + ": " + SizeTables.times(point).line());
+    }
+
+    private Json intervals() {
+        List<List<Double>> data = IntStream.range(0, crossings.size())
+                .mapToObj(i -> {
+                    Estimate bytes = crossings.get(i).bytes();
+                    return List.of(bytes.low(), bytes.value(), bytes.high(), i + 0.8);
+                })
                 .toList();
-        if (!reached.isEmpty()) {
-            SvgPath band = new SvgPath();
-            reached.forEach(
-                    it -> band.to(x((double) it.bytes()), y(it.ninthSeconds().value())));
-            for (int i = reached.size() - 1; i >= 0; i--) {
-                SizePoint point = reached.get(i);
-                band.to(x((double) point.bytes()), y(point.tenthSeconds().value()));
-            }
-            svg.fill(band.close(), colour, 0.15);
-        }
+        return Json.of("""
+                {"type": "custom", "renderItem": "whisker", "xAxisIndex": 1, "yAxisIndex": 1, "color": ?, "silent": true,
+                 "data": ?}
+                """, Palette.ALERT, data);
     }
 
-    private SvgPath median(SizeCurve curve) {
-        SvgPath path = new SvgPath();
-        Stream<SizePoint> reached = curve.points().stream()
-                .filter(it -> Double.isFinite(it.medianSeconds().value()));
-        reached.forEach(
-                it -> path.to(x((double) it.bytes()), y(it.medianSeconds().value())));
-        return path;
-    }
-
-    private double x(double bytes) {
-        return LEFT + (WIDTH - LEFT - RIGHT) * sizes.share(bytes);
-    }
-
-    private double y(double seconds) {
-        return HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * times.share(seconds);
+    private Json pairs() {
+        double left = answers.curves().get(0).points().get(0).bytes();
+        List<Json> data = IntStream.range(0, crossings.size())
+                .mapToObj(i -> Json.of(
+                        "{\"name\": ?, \"value\": ?}",
+                        SizeTables.pair(answers, crossings.get(i)),
+                        List.of(left, i + 0.3)))
+                .toList();
+        return Json.of("""
+                {"type": "scatter", "xAxisIndex": 1, "yAxisIndex": 1, "silent": true, "symbolSize": 1,
+                 "itemStyle": {"color": "transparent"}, "data": ?,
+                 "label": {"show": true, "position": "right", "offset": [-60, 0], "formatter": "{b}", "fontSize": 12,
+                           "color": ?}}
+                """, data, Palette.INK);
     }
 }

@@ -9,20 +9,26 @@ import org.ionohaul.study.SizeAnswers;
  *
  * @param route which way
  * @param crossings a sentence for each pair of modes that change places
- * @param figure the picture, with its table
+ * @param chart the picture, with its table
  * @param pace entry price and pace of each mode
  */
-public record SizeSection(String route, List<String> crossings, Figure figure, Table pace) {
+public record SizeSection(String route, List<String> crossings, Chart chart, Table pace) {
     static SizeSection of(Scenario scenario, SizeAnswers answers) {
+        SizeChart chart = new SizeChart(answers);
         return new SizeSection(
                 SizeTables.route(scenario, answers),
                 SizeTables.crossings(answers),
-                new Figure(
+                new Chart(
+                        "sizes-" + answers.direction(),
                         "Time against file size",
                         "The lower the line at a given size, the sooner such a file is through on 5 of 10 evenings; the"
-                                + " band reaches from 1 of 10 to 9 of 10. Dotted upright lines: two modes change places."
-                                + " Both scales are logarithmic.",
-                        SizeChart.svg("sizes-" + answers.direction(), answers),
+                                + " band reaches from 1 of 10 to 9 of 10. Dotted upright lines: two modes change places;"
+                                + " below, how far chance in the simulation leaves open where. Both scales are"
+                                + " logarithmic.",
+                        "A rising line a mode: the time until a file is through over its size. The sentences above tell"
+                                + " where lines cross, the tables have the numbers.",
+                        chart.heightPixels(),
+                        chart.options(),
                         SizeTables.times(answers)),
                 SizeTables.pace(answers));
     }

@@ -14,6 +14,7 @@ import org.ionohaul.study.Crossing;
 import org.ionohaul.study.Pace;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SizeCurve;
+import org.ionohaul.study.SizePoint;
 
 /** What is said about files of other sizes in one direction. */
 final class SizeTables {
@@ -28,11 +29,25 @@ final class SizeTables {
                 + scenario.station(answers.direction().receiver()).name();
     }
 
-    /** Returns a sentence a crossing of two modes, or one that says that there is none. */
-    static List<String> crossings(SizeAnswers answers) {
-        Map<String, String> titles = answers.curves().stream()
+    /** Returns which modes change places where, in few words. */
+    static String pair(SizeAnswers answers, Crossing crossing) {
+        Map<String, String> titles = titles(answers);
+        Estimate bytes = crossing.bytes();
+        return titles.getOrDefault(crossing.firstBelow(), crossing.firstBelow()) + ", then "
+                + titles.getOrDefault(crossing.firstAbove(), crossing.firstAbove()) + "\nfrom " + size(bytes.value())
+                + " ("
+                + size(bytes.low()) + " to " + size(bytes.high()) + ")";
+    }
+
+    private static Map<String, String> titles(SizeAnswers answers) {
+        return answers.curves().stream()
                 .collect(
                         Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
+    }
+
+    /** Returns a sentence a crossing of two modes, or one that says that there is none. */
+    static List<String> crossings(SizeAnswers answers) {
+        Map<String, String> titles = titles(answers);
         List<String> sentences = answers.duels().stream()
                 .flatMap(it -> it.crossing().stream())
                 .map(it -> crossing(it, titles))
@@ -96,13 +111,15 @@ final class SizeTables {
 
     private static List<Cell> timesRow(SizeCurve curve, List<Integer> shown) {
         List<Cell> row = new ArrayList<>(List.of(Cell.of(curve.mode().title())));
-        shown.stream()
-                .map(curve.points()::get)
-                .map(it -> new Cell(
-                        timeOrDash(it.medianSeconds().value()),
-                        timeOrDash(it.ninthSeconds().value())))
-                .forEach(row::add);
+        shown.stream().map(curve.points()::get).map(SizeTables::times).forEach(row::add);
         return row;
+    }
+
+    /** Returns the time that 5 of 10 evenings keep for a file of one size and, in small print, 9 of 10. */
+    static Cell times(SizePoint point) {
+        return new Cell(
+                timeOrDash(point.medianSeconds().value()),
+                timeOrDash(point.ninthSeconds().value()));
     }
 
     private static String timeOrDash(double seconds) {

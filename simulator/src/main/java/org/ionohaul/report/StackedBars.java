@@ -3,16 +3,29 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lying bars, one a mode, each cut into coloured parts. */
+/** Lying bars, one a mode, each cut into parts that colour and pattern tell apart. */
 final class StackedBars {
-    private static final double WIDTH = 480;
-    private static final double EDGE = 6;
-    private static final double BAR = 24;
-    private static final double ROW = 54;
-    private static final double LEGEND_ROW = 19;
-    private static final double TYPICAL_LETTER = 6.6;
+    private static final int ROW_PIXELS = 46;
+    private static final int LEGEND_ROW_PIXELS = 27;
+    /** A part this long, as a share of the bars' room, has room for a short label also on a phone. */
+    private static final double LABELLED_SHARE = 0.115;
 
-    private StackedBars() {}
+    private final List<Part> parts;
+    private final List<Bar> bars;
+    private final boolean isPatterned;
+
+    /**
+     * Prepares the chart.
+     *
+     * @param parts the parts
+     * @param bars the bars
+     * @param isPatterned whether a pattern and a legend tell the parts apart; else their labels and shades do
+     */
+    StackedBars(List<Part> parts, List<Bar> bars, boolean isPatterned) {
+        this.parts = parts;
+        this.bars = bars;
+        this.isPatterned = isPatterned;
+    }
 
     /**
      * What a part of a bar means.
@@ -27,75 +40,81 @@ final class StackedBars {
      * One bar.
      *
      * @param name the mode
-     * @param remark what to say behind the name
+     * @param remark what to say below the name
      * @param amounts length of each part, as a share of the whole width, in the order of the parts
      * @param labels what each part's amount is in words
      */
     record Bar(String name, String remark, List<Double> amounts, List<String> labels) {}
 
-    /**
-     * Returns the picture.
-     *
-     * @param id a name unique on the page
-     * @param title what the picture shows
-     * @param parts the parts
-     * @param bars the bars
-     */
-    static String svg(String id, String title, List<Part> parts, List<Bar> bars) {
-        List<Integer> shown = shownParts(parts, bars);
-        double legendTop = ROW * bars.size() + 14;
-        Svg svg = new Svg(
-                id,
-                WIDTH,
-                legendTop + LEGEND_ROW * Math.ceil(shown.size() / 2.0),
-                title,
-                "One lying bar a mode, cut into parts. The table below has the numbers.");
-        for (int i = 0; i < bars.size(); i++) {
-            drawBar(svg, parts, bars.get(i), ROW * i);
-        }
-        for (int i = 0; i < shown.size(); i++) {
-            Part part = parts.get(shown.get(i));
-            double x = EDGE + (i % 2) * WIDTH / 2;
-            double y = legendTop + LEGEND_ROW * Math.floor(i / 2.0);
-            svg.rectangle(x, y - 1, 13, 13, part.colour(), part.name());
-            svg.text(x + 20, y + 10, Svg.Anchor.START, Palette.INK, part.name());
-        }
-        return svg.finished();
+    /** Returns the height that suits it, in pixels. */
+    int heightPixels() {
+        return barsPixels() + (isPatterned ? LEGEND_ROW_PIXELS * ((shown().size() + 1) / 2) : 0);
     }
 
-    private static List<Integer> shownParts(List<Part> parts, List<Bar> bars) {
+    private int barsPixels() {
+        return ROW_PIXELS * bars.size() + 8;
+    }
+
+    /** Returns the parts that occur. */
+    private List<Integer> shown() {
         List<Integer> shown = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             int part = i;
-            if (bars.stream()
-                    .anyMatch(it -> part < it.amounts().size() && it.amounts().get(part) > 0)) {
+            if (bars.stream().anyMatch(it -> amount(it, part) > 0)) {
                 shown.add(i);
             }
         }
         return shown;
     }
 
-    private static void drawBar(Svg svg, List<Part> parts, Bar bar, double top) {
-        svg.boldText(EDGE, top + 15, Svg.Anchor.START, Palette.INK, bar.name());
-        svg.text(WIDTH - EDGE, top + 15, Svg.Anchor.END, Palette.FAINT, bar.remark());
-        double x = EDGE;
-        for (int i = 0; i < bar.amounts().size(); i++) {
-            double width = (WIDTH - 2 * EDGE) * bar.amounts().get(i);
-            String label = bar.labels().get(i);
-            if (width > 0) {
-                svg.rectangle(
-                        x,
-                        top + 22,
-                        width,
-                        BAR,
-                        parts.get(i).colour(),
-                        parts.get(i).name() + ": " + label);
-            }
-            if (width > TYPICAL_LETTER * label.length() + 6) {
-                String colour = parts.get(i).isDark() ? Palette.PAPER : Palette.INK;
-                svg.text(x + width / 2, top + 22 + BAR / 2 + 4.5, Svg.Anchor.MIDDLE, colour, label);
-            }
-            x += width;
-        }
+    private static double amount(Bar bar, int part) {
+        return part < bar.amounts().size() ? bar.amounts().get(part) : 0;
+    }
+
+    /** Returns what the charting library reads. */
+    Json options() {
+        return Json.of(
+                """
+                {"aria": {"enabled": true, "label": {"enabled": false}, "decal": {"show": ?}},
+                 "grid": {"left": 100, "right": 4, "top": 4, "height": ?},
+                 "tooltip": {"trigger": "item"},
+                 "legend": {"show": ?, "top": ?, "left": 0, "itemWidth": 18, "selectedMode": false},
+                 "xAxis": {"type": "value", "max": 1, "show": false},
+                 "yAxis": {"type": "category", "inverse": true, "data": ?, "axisTick": {"show": false}, "axisLine": {"show": false},
+                           "axisLabel": {"interval": 0, "width": 94, "overflow": "break", "lineHeight": 15}},
+                 "series": ?}
+                """,
+                isPatterned,
+                barsPixels() - 8,
+                isPatterned,
+                barsPixels(),
+                bars.stream().map(it -> it.name() + "\n" + it.remark()).toList(),
+                shown().stream().map(this::series).toList());
+    }
+
+    private Json series(int part) {
+        return Json.of(
+                """
+                {"type": "bar", "stack": "whole", "name": ?, "color": ?, "barWidth": 26,
+                 "itemStyle": {"borderColor": ?, "borderWidth": 0.5},
+                 "label": {"color": ?, "textBorderColor": ?, "textBorderWidth": 2}, "data": ?}
+                """,
+                parts.get(part).name(),
+                parts.get(part).colour(),
+                Palette.PAPER,
+                parts.get(part).isDark() ? Palette.PAPER : Palette.INK,
+                parts.get(part).colour(),
+                bars.stream().map(it -> datum(it, part)).toList());
+    }
+
+    private Json datum(Bar bar, int part) {
+        double amount = amount(bar, part);
+        String label = amount > 0 ? bar.labels().get(part) : "";
+        return Json.of(
+                "{\"value\": ?, \"label\": {\"show\": ?, \"formatter\": ?}, \"says\": ?}",
+                amount,
+                amount > LABELLED_SHARE * label.length() / 4,
+                label,
+                bar.name() + "\n" + parts.get(part).name() + ": " + label);
     }
 }

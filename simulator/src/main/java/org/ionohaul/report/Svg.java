@@ -106,14 +106,6 @@ final class Svg {
         });
     }
 
-    /** Fills a path. */
-    void fill(SvgPath path, String colour, double opacity) {
-        write(() -> {
-            xml.writeEmptyElement("path");
-            attributes("d", path.toString(), "fill", colour, "fill-opacity", number(opacity));
-        });
-    }
-
     /** Fills a rectangle, with a thin edge of the paper's colour; the text appears when a pointer rests on it. */
     void rectangle(double x, double y, double width, double height, String colour, String hint) {
         write(() -> {
@@ -136,47 +128,6 @@ final class Svg {
             textElement("title", hint);
             xml.writeEndElement();
         });
-    }
-
-    /** Fills a disc. */
-    void disc(double x, double y, double radius, String colour) {
-        write(() -> {
-            xml.writeEmptyElement("circle");
-            attributes("cx", number(x), "cy", number(y), "r", number(radius), "fill", colour);
-        });
-    }
-
-    /** Draws a circle with nothing in it. */
-    void ring(double x, double y, double radius, String colour) {
-        write(() -> {
-            xml.writeEmptyElement("circle");
-            attributes(
-                    "cx",
-                    number(x),
-                    "cy",
-                    number(y),
-                    "r",
-                    number(radius),
-                    "fill",
-                    "none",
-                    "stroke",
-                    colour,
-                    "stroke-width",
-                    "1.3");
-        });
-    }
-
-    /** Draws a lying cross. */
-    void cross(double x, double y, double radius, String colour) {
-        stroke(
-                new SvgPath()
-                        .to(x - radius, y - radius)
-                        .to(x + radius, y + radius)
-                        .lift(x - radius, y + radius)
-                        .to(x + radius, y - radius),
-                colour,
-                1.6,
-                "none");
     }
 
     /** Writes a text of ordinary size. */

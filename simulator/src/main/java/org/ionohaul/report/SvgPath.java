@@ -13,18 +13,6 @@ final class SvgPath {
         return this;
     }
 
-    /** Lifts the pen: the next point begins a new line. */
-    SvgPath lift(double x, double y) {
-        steps.append('M').append(Svg.number(x)).append(' ').append(Svg.number(y));
-        return this;
-    }
-
-    /** Returns to where the line began. */
-    SvgPath close() {
-        steps.append('Z');
-        return this;
-    }
-
     @Override
     public String toString() {
         return steps.toString();

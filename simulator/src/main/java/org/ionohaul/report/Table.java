@@ -10,6 +10,9 @@ import java.util.List;
  * @param rows the rows, each with one cell a head; its first cell is the row's name
  */
 public record Table(String caption, List<Cell> heads, List<List<Cell>> rows) {
+    /** No table. */
+    static final Table NONE = new Table("", List.of(), List.of());
+
     /** Copies the lists and checks that each row fits. */
     public Table {
         heads = List.copyOf(heads);

@@ -10,14 +10,19 @@ import java.util.List;
 record TimeAxis(TimeScale scale) {
     private static final int MOST_MARKS = 7;
 
-    /** Returns the axis as an option of a chart. */
-    Json options() {
+    /**
+     * Returns the axis as an option of a chart.
+     *
+     * @param grid the panel that it belongs to, from 0
+     */
+    Json options(int grid) {
         List<Double> marks = scale.marksSeconds(MOST_MARKS);
         return Json.of(
                 """
-                {"type": "value", "min": 0, "max": ?, "interval": ?, "name": ?, "nameGap": 26,
-                 "axisLabel": {"showMaxLabel": ?}, "splitLine": {"show": false}}
+                {"gridIndex": ?, "type": "value", "min": 0, "max": ?, "interval": ?, "name": ?, "nameGap": 26,
+                 "axisLine": {"onZero": false}, "axisLabel": {"showMaxLabel": ?}, "splitLine": {"show": false}}
                 """,
+                grid,
                 at(scale.endSeconds()),
                 at(marks.get(1)),
                 scale.unit() + " after pressing send",
@@ -29,18 +34,19 @@ record TimeAxis(TimeScale scale) {
         return scale.isInMinutes() ? seconds / 60 : seconds;
     }
 
-    /** Returns upright lines at the deadlines that lie on the axis, as the option {@code markLine} of a series. */
-    Json deadlines(List<Double> deadlinesSeconds) {
-        return Json.of(
-                """
+    /** Returns upright lines at the deadlines that lie on the axis. */
+    List<Json> deadlines(List<Double> deadlinesSeconds) {
+        return deadlinesSeconds.stream()
+                .filter(it -> it <= scale.endSeconds())
+                .map(it -> Json.of("{\"name\": ?, \"xAxis\": ?}", TimeText.given(it), at(it)))
+                .toList();
+    }
+
+    /** Returns lines across a chart as the option {@code markLine} of a series, drawn like deadlines if they say no more. */
+    static Json marks(List<Json> lines) {
+        return Json.of("""
                 {"silent": true, "symbol": "none", "lineStyle": {"color": ?, "type": [4, 3], "width": 1.2},
                  "label": {"formatter": "{b}", "color": ?}, "data": ?}
-                """,
-                Palette.ALERT,
-                Palette.ALERT,
-                deadlinesSeconds.stream()
-                        .filter(it -> it <= scale.endSeconds())
-                        .map(it -> Json.of("{\"name\": ?, \"xAxis\": ?}", TimeText.given(it), at(it)))
-                        .toList());
+                """, Palette.ALERT, Palette.ALERT, lines);
     }
 }

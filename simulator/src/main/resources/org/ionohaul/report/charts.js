@@ -35,6 +35,25 @@
         style: { fill: api.visual('color'), opacity: 0.15 }
       };
     },
+    // A bar of so many pixels below its edge; data: from, to, y, pixels.
+    bar(params, api) {
+      const [from, to] = [0, 1].map(it => api.coord([api.value(it), api.value(2)]));
+      return {
+        type: 'rect', style: { fill: api.visual('color') },
+        shape: { x: from[0], y: from[1], width: Math.max(0.6, to[0] - from[0]), height: api.value(3) }
+      };
+    },
+    // One evening among many; data: x, y, width of a column, and 0 for a dot, 1 for a ring, 2 for a cross.
+    evening(params, api) {
+      const [x, y] = api.coord([api.value(0), api.value(1)]);
+      const r = 0.46 * Math.min(...api.size([api.value(2), 1]));
+      const style = { stroke: api.visual('color'), fill: 'none', lineWidth: 1.4 };
+      return [
+        { type: 'circle', style: { fill: style.stroke }, shape: { cx: x, cy: y, r } },
+        { type: 'circle', style, shape: { cx: x, cy: y, r: r - 0.7 } },
+        { type: 'path', style, shape: { pathData: `M${x - r} ${y - r}L${x + r} ${y + r}M${x - r} ${y + r}L${x + r} ${y - r}` } }
+      ][api.value(3)];
+    },
     // A lying interval with its best guess; data: low, value, high, y.
     whisker(params, api) {
       const [low, value, high] = [0, 1, 2].map(it => api.coord([api.value(it), api.value(3)]));

@@ -40,7 +40,7 @@ final class ModeCommandTest {
         List<String> curve = Files.readAllLines(results.resolve("loss.csv"));
         assertEquals("mode,level,path,snr_db,frame_loss", curve.get(0));
         assertTrue(curve.get(1).startsWith("steady-wagon,1,flat,-"), curve.get(1));
-        assertTrue(Files.readString(results.resolve("loss.svg")).startsWith("<svg "));
+        assertTrue(Files.readString(results.resolve("card.html")).contains("Frames lost, path: "));
     }
 
     @Test

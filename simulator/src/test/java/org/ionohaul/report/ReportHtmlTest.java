@@ -3,8 +3,12 @@ package org.ionohaul.report;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -65,12 +69,40 @@ final class ReportHtmlTest {
     }
 
     @Test
-    void everyPictureHasATitleForThoseWhoHearIt() throws IOException {
+    void everyChartTellsThoseWhoHearItWhatItShowsAndHasItsNumbersInTables() throws IOException {
         String page = page(100).replace(ChartScript.text(), "");
-        int pictures = count(page, "<svg") + count(page, "class=\"chart\"");
-        assertEquals(2 * 4 + 2 + 1, pictures, "four a case, one a direction, one sky");
-        assertEquals(pictures, count(page, "role=\"img\""));
-        assertEquals(pictures, count(page, "</desc>") + count(page, "role=\"img\" aria-label=\""));
+        int charts = count(page, "class=\"chart\"");
+        assertEquals(2 * 5 + 2 + 1, charts, "five a case, one a direction, one sky");
+        assertEquals(
+                charts,
+                Pattern.compile("role=\"img\" aria-label=\"[^\"]{20,}\"")
+                        .matcher(page)
+                        .results()
+                        .count());
+        assertEquals(2 * 3 + 2 + 1, count(page, "<details class=\"behind\" open>"), "others have the table above them");
+        assertEquals(charts, count(page, "the tables hold everything that it shows"));
+    }
+
+    @Test
+    void theOptionsOfEveryChartAreJson() throws IOException {
+        List<String> options = Pattern.compile("(?s)<script type=\"application/json\">(.*?)</script>")
+                .matcher(page(100))
+                .results()
+                .map(it -> it.group(1))
+                .toList();
+        assertEquals(13, options.size());
+        for (String each : options) {
+            try (JsonParser json = new JsonFactory().createParser(each)) {
+                assertEquals(JsonToken.START_OBJECT, json.nextToken());
+                json.skipChildren();
+                assertNull(json.nextToken());
+            }
+        }
+    }
+
+    @Test
+    void theSameStudyIsTheSamePage() throws IOException {
+        assertEquals(page(100), page(100));
     }
 
     @Test

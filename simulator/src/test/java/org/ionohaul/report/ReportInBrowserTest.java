@@ -21,31 +21,39 @@ import org.junit.jupiter.api.io.TempDir;
 final class ReportInBrowserTest {
     private static final Pattern URL = Pattern.compile("\"url\":\"([^\"]*)\"");
 
+    private static final int CHARTS = 2 * 5 + 2 + 1;
+
     /**
      * Opens the page at several widths, unfolds it, and writes what juts out into its own text: the page itself, and
-     * lettering beyond the edge of its picture.
+     * lettering beyond the edge of its picture. Then does what a browser does before it prints.
      */
     private static final String PROBE = """
             <!DOCTYPE html><body><pre id="found"></pre><script>
             const lines = document.getElementById('found');
-            function probe(frame) {
-              const page = frame.contentDocument, root = page.documentElement;
-              page.querySelectorAll('details').forEach(it => it.open = true);
-              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n';
-              page.querySelectorAll('svg').forEach(svg => {
+            function lettering(page) {
+              let report = '';
+              page.querySelectorAll('.chart svg').forEach(svg => {
                 const box = svg.getBoundingClientRect();
                 report += 'picture\\n';
                 svg.querySelectorAll('text').forEach(text => {
                   const own = text.getBoundingClientRect();
-                  if (own.left < box.left - 0.5 || own.top < box.top - 0.5 || own.right > box.right + 0.5
-                      || own.bottom > box.bottom + 0.5) {
+                  if (own.left < box.left - 2 || own.top < box.top - 2 || own.right > box.right + 2
+                      || own.bottom > box.bottom + 2) {
                     report += 'juts out of its picture: ' + text.textContent + '\\n';
                   }
                 });
               });
+              return report;
+            }
+            function probe(frame) {
+              const page = frame.contentDocument, root = page.documentElement;
+              page.querySelectorAll('details').forEach(it => it.open = true);
+              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page);
+              frame.contentWindow.dispatchEvent(new Event('beforeprint'));
+              page.querySelectorAll('.chart svg').forEach(it => { report += 'on paper ' + it.getAttribute('viewBox') + '\\n'; });
               lines.textContent += report;
             }
-            for (const width of [320, 390, 768, 1200]) {
+            for (const width of [320, 360, 768, 1200]) {
               const frame = document.createElement('iframe');
               frame.style = 'border:0;height:800px;width:' + width + 'px';
               frame.onload = () => probe(frame);
@@ -108,11 +116,34 @@ final class ReportInBrowserTest {
         Files.writeString(probe, PROBE);
         String dom = open(probe, "--dump-dom").get(0);
         String seen = dom.substring(0, dom.indexOf("</pre>"));
-        for (int width : new int[] {320, 390, 768, 1200}) {
+        for (int width : new int[] {320, 360, 768, 1200}) {
             assertTrue(seen.contains(width + " wide, needs " + width + "\n"), seen);
         }
-        assertEquals(4 * (2 * 4 + 2 + 1), seen.split("picture\n", -1).length - 1, "widths x pictures");
+        assertEquals(4 * CHARTS, count(seen, "picture\n"), "widths x charts");
         assertFalse(seen.contains("juts out"), seen);
+        assertEquals(4 * (CHARTS - 3), count(seen, "on paper 0 0 400 "), "half a sheet, whatever the screen");
+        assertEquals(4 * 3, count(seen, "on paper 0 0 760 "), "those that stand alone: the whole sheet");
+    }
+
+    @Test
+    void everyChartIsDrawnAndItsTableFolded() {
+        String dom = open(page, "--dump-dom").get(0);
+        assertEquals(CHARTS, count(dom.replace(ChartScript.text(), ""), "<svg"));
+        assertTrue(dom.contains("Tough: 21 % (14-30 %)"), "options stay readable");
+        assertEquals(0, count(dom, "<details class=\"behind\" open"));
+    }
+
+    /** As in the preview of a mail program, which takes scripts away. */
+    @Test
+    void withoutItsScriptThePageShowsItsTables() throws IOException {
+        Files.writeString(page, Files.readString(page).replace(ChartScript.text(), ""));
+        String dom = open(page, "--dump-dom").get(0);
+        assertEquals(2 * 3 + 2 + 1, count(dom, "<details class=\"behind\" open"));
+        assertFalse(dom.contains("class=\"drawn\""), "the style sheet hides the sentence only then");
+    }
+
+    private static int count(String text, String part) {
+        return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     @Test

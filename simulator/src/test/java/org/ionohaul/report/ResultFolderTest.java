@@ -34,9 +34,9 @@ final class ResultFolderTest {
 
     @Test
     void allFilesAppearTogetherAndNothingElseDoes() throws IOException {
-        new ResultFolder(parent.resolve("a/b")).write(List.of(new Text("sky.csv", "1"), new Text("sky.svg", "2")));
+        new ResultFolder(parent.resolve("a/b")).write(List.of(new Text("sky.csv", "1"), new Text("sky.html", "2")));
         assertEquals(List.of("b"), names(parent.resolve("a")));
-        assertEquals(List.of("sky.csv", "sky.svg"), names(parent.resolve("a/b")));
+        assertEquals(List.of("sky.csv", "sky.html"), names(parent.resolve("a/b")));
     }
 
     @Test
@@ -53,7 +53,8 @@ final class ResultFolderTest {
     void aFullDiskLeavesEarlierResultsUntouchedAndNoRubbish() throws IOException {
         ResultFolder folder = new ResultFolder(parent.resolve("b"));
         folder.write(List.of(new Text("sky.csv", "1")));
-        assertThrows(IOException.class, () -> folder.write(List.of(new Text("sky.csv", "2"), new FullDisk("sky.svg"))));
+        assertThrows(
+                IOException.class, () -> folder.write(List.of(new Text("sky.csv", "2"), new FullDisk("sky.html"))));
         assertEquals(List.of("b"), names(parent));
         assertEquals("1", Files.readString(parent.resolve("b/sky.csv")));
     }

@@ -8,7 +8,6 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -64,15 +63,14 @@ final class SkyReportTest {
     }
 
     @Test
-    void thePictureIsWellFormed() throws Exception {
-        Path file = folder.resolve("sky.svg");
-        new SkyChart(FabricatedStudy.sky()).writeTo(file);
-        var root = DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(file.toFile())
-                .getDocumentElement();
-        assertEquals("svg", root.getTagName());
-        assertEquals("http://www.w3.org/2000/svg", root.getAttribute("xmlns"));
+    void thePictureShowsTheSkyOfBothEnds() throws IOException {
+        Path file = folder.resolve("sky.html");
+        SkyPage.of(FabricatedStudy.sky(), "1.2.3-test").writeTo(file);
+        String page = Files.readString(file);
+        assertTrue(page.contains(
+                "\"says\": \"0:01 after pressing send\\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
+        assertTrue(page.contains("SNR 11 dB, eight tenths of the time 11 to 11 dB"));
+        assertTrue(page.contains("1.2.3-test with seed 4711, trial 3"));
     }
 
     private static List<String> texts(List<Cell> row) {
