@@ -179,7 +179,7 @@ final class CaseTables {
                         new Cell("neither", "gets through"),
                         new Cell("typical lead", "of the first"),
                         new Cell("furthest apart", "evening, first ahead or behind"),
-                        new Cell("worth", "of an evening, if skies were not the same")),
+                        new Cell("worth", "if skies were not common")),
                 summary.pairs().stream().map(it -> comparisonRow(it, titles)).toList());
     }
 
@@ -193,21 +193,25 @@ final class CaseTables {
                 Cell.of(OddsText.percent(pair.neither().share())),
                 lead(pair.medianLeadSeconds()),
                 new Cell(evening(pair.firstFurthestAhead()), evening(pair.secondFurthestAhead())),
-                Cell.of(worth(pair.varianceRatio())));
+                worth(pair.varianceRatio()));
     }
 
     private static String evening(OptionalInt trial) {
         return trial.isPresent() ? "no. " + trial.getAsInt() : "none";
     }
 
-    private static String worth(double varianceRatio) {
-        return Double.isFinite(varianceRatio) && varianceRatio > 0
-                ? String.format(Locale.ROOT, "%.1f evenings", 1 / varianceRatio)
-                : "open";
+    private static Cell worth(double varianceRatio) {
+        return varianceRatio > 0
+                ? new Cell(
+                        String.format(Locale.ROOT, "%.1f evenings", 1 / varianceRatio),
+                        String.format(Locale.ROOT, "variance ratio %.2f", varianceRatio))
+                : Cell.of("open");
     }
 
     private static Cell lead(Estimate lead) {
-        return new Cell(signedTime(lead.value()), signedTime(lead.low()) + " to " + signedTime(lead.high()));
+        String low = signedTime(lead.low());
+        String high = signedTime(lead.high());
+        return new Cell(signedTime(lead.value()), low.equals(high) ? "" : low + " to " + high);
     }
 
     private static String signedTime(double seconds) {

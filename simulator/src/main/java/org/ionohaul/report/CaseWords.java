@@ -3,6 +3,7 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -124,6 +125,10 @@ final class CaseWords {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
+    private static String uncapital(String text) {
+        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+    }
+
     private static double share(ModeSummary mode, int deadline) {
         return mode.deadlines().get(deadline).chance().value();
     }
@@ -138,7 +143,8 @@ final class CaseWords {
                     + OddsText.percentRange(
                             pair.firstBeforeShare().low(),
                             pair.firstBeforeShare().high())
-                    + " with 95 % confidence)" + lead(pair.medianLeadSeconds().value()) + ".";
+                    + " with 95 % confidence)" + lead(pair.medianLeadSeconds().value()) + "."
+                    + worth(pair.varianceRatio());
         });
     }
 
@@ -159,10 +165,22 @@ final class CaseWords {
             differences
                     .get(i)
                     .map(it -> new DifferenceWords(scenario, summary.direction(), it, first, second).sentence())
-                    .map(it -> pairs == 1 ? it : first + " and " + second + ": " + it)
+                    .map(it -> pairs == 1 ? it : first + " and " + second + ": " + uncapital(it))
                     .ifPresent(sentences::add);
         }
         return sentences;
+    }
+
+    /** What common random numbers are worth; nothing if it can't be told. */
+    private static String worth(double varianceRatio) {
+        return varianceRatio > 0
+                ? String.format(
+                        Locale.ROOT,
+                        " For this comparison one evening under a common sky is worth %.1f under skies of their own"
+                                + " (variance ratio %.2f).",
+                        1 / varianceRatio,
+                        varianceRatio)
+                : "";
     }
 
     private static String lead(double seconds) {

@@ -8,6 +8,7 @@ import org.ionohaul.study.Difference.Fifth;
 /** When two modes differ most, in plain words. */
 final class DifferenceWords {
     private static final int HIGHEST = 4;
+    private static final double LEAST_NAMED = 0.02;
 
     private final Scenario scenario;
     private final Direction direction;
@@ -31,8 +32,8 @@ final class DifferenceWords {
 
     /**
      * Returns the sentence, such as {@code They differ most on the fifth of evenings with the lowest SNR at Flood desk
-     * (half of the time above 6 dB at best): there Hare is first on 97 %, on the median one by 5:10; least on the
-     * fifth with the highest (14 dB at least): on 61 %, by 0:20.}
+     * (half of the time above 6 dB at best): there Hare is first on 97 % of them, on the median one by 5:10; least on the
+     * fifth with the highest (14 dB at least): on 61 % of them, by 0:20.}
      */
     String sentence() {
         return "They differ most on the fifth of evenings with " + place(difference.most()) + " " + measure() + " at "
@@ -84,8 +85,13 @@ final class DifferenceWords {
         String name = isFirstAhead ? first : second;
         double seconds = Math.abs(fifth.medianLeadSeconds());
         String by = Double.isInfinite(seconds)
-                ? "mostly as the only one to get through"
+                ? "mostly as the only one to get through" + neither(fifth)
                 : "on the median one by " + TimeText.clock(seconds);
-        return name + " is first on " + OddsText.percent(share) + ", " + by;
+        return name + " is first on " + OddsText.percent(share) + " of them, " + by;
+    }
+
+    private static String neither(Fifth fifth) {
+        double share = 1 - fifth.firstBefore() - fifth.secondBefore();
+        return share < LEAST_NAMED ? "" : ", and on " + OddsText.percent(share) + " neither does";
     }
 }

@@ -36,9 +36,9 @@ final class EveningTables {
     }
 
     private static Cell cell(SkySpread spread) {
-        return new Cell(
-                value(spread.measure(), spread.median()),
-                value(spread.measure(), spread.tenth()) + " to " + value(spread.measure(), spread.ninth()));
+        String from = value(spread.measure(), spread.tenth());
+        String to = value(spread.measure(), spread.ninth());
+        return new Cell(value(spread.measure(), spread.median()), from.equals(to) ? "" : from + " to " + to);
     }
 
     /** Returns a measure's value with its unit, such as {@code 11 dB} or {@code 20 %}. */

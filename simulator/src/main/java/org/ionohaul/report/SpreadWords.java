@@ -24,13 +24,13 @@ final class SpreadWords {
      */
     static String sentence(String mode, SpreadSplit split) {
         List<SpreadSplit.InputShare> largest = split.inputs().stream()
-                .filter(it -> it.share() >= LEAST_NAMED)
+                .filter(it -> it.share() >= LEAST_NAMED && it.isBeyondChance())
                 .sorted(Comparator.comparingDouble(SpreadSplit.InputShare::share)
                         .reversed())
                 .limit(MOST_NAMED)
                 .toList();
         String unknown = largest.isEmpty()
-                ? "hardly anything by inputs that are not known"
+                ? "hardly anything for not knowing inputs"
                 : largest.stream()
                         .map(it -> OddsText.percent(Math.min(1, it.share())) + " not knowing " + it.key())
                         .collect(Collectors.joining(", "));

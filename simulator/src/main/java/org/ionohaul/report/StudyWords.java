@@ -31,9 +31,9 @@ public final class StudyWords {
 
     /** Returns what the numbers rest on. */
     static String basis(StudyResult result) {
-        String trials =
-                SizeText.grouped(result.trialsDone()) + " simulated evenings, each mode under the same sky, seed "
-                        + result.scenario().seed() + ".";
+        String trials = SizeText.grouped(result.trialsDone())
+                + " simulated evenings (as one trial is called here, whatever the hour), each mode under the same sky, seed "
+                + result.scenario().seed() + ".";
         return result.isPartial() ? interrupted(result) + " " + trials : trials;
     }
 

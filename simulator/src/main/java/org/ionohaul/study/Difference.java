@@ -95,7 +95,7 @@ public record Difference(
                         first,
                         second))
                 .sorted(Comparator.comparingDouble((Fifth it) -> Math.abs(it.medianLeadSeconds()))
-                        .thenComparingDouble(it -> Math.abs(it.firstBefore() - 0.5)))
+                        .thenComparingDouble(it -> Math.abs(it.firstBefore() - it.secondBefore())))
                 .toArray(Fifth[]::new);
     }
 

@@ -28,7 +28,12 @@ public record SpreadSplit(double luckShare, List<InputShare> inputs) {
      * @param share share of the spread that it explains, from 0 to 1
      * @param pValue chance of so large a share if it did not matter
      */
-    public record InputShare(String key, double share, double pValue) {}
+    public record InputShare(String key, double share, double pValue) {
+        /** Returns whether the share is more than chance would give. */
+        public boolean isBeyondChance() {
+            return pValue < SIGNIFICANCE;
+        }
+    }
 
     /** Copies the list. */
     public SpreadSplit {
@@ -55,7 +60,7 @@ public record SpreadSplit(double luckShare, List<InputShare> inputs) {
     /** Returns the key whose measurement would sharpen the forecast most; empty if none matters beyond chance. */
     public Optional<String> worthMeasuring() {
         return inputs.stream()
-                .filter(it -> it.pValue() < SIGNIFICANCE)
+                .filter(InputShare::isBeyondChance)
                 .max(Comparator.comparingDouble(InputShare::share))
                 .map(InputShare::key);
     }
