@@ -23,7 +23,7 @@ import org.ionohaul.study.SpreadSplit;
  * @param spread luck against ignorance with the best mode, in a sentence; empty if every input is known
  * @param spreads the same for every mode; without rows if every input is known
  * @param comparisons pairs of modes; may be empty
- * @param differences when a pair differs most, a sentence a pair of which anything can be said
+ * @param differences when each pair differs most, a sentence a pair
  */
 public record CaseSection(
         String id,

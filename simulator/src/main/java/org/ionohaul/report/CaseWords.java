@@ -149,7 +149,7 @@ final class CaseWords {
     }
 
     /**
-     * Returns when each pair of modes differs most, a sentence a pair for which anything of the sky tells.
+     * Returns when each pair of modes differs most, a sentence a pair.
      *
      * @param pairs how many of {@link CaseSummary#pairs()}, from the first
      */
@@ -162,11 +162,11 @@ final class CaseWords {
         for (int i = 0; i < Math.min(pairs, differences.size()); i++) {
             String first = titles.getOrDefault(summary.pairs().get(i).first(), "");
             String second = titles.getOrDefault(summary.pairs().get(i).second(), "");
-            differences
+            String when = differences
                     .get(i)
                     .map(it -> new DifferenceWords(scenario, summary.direction(), it, first, second).sentence())
-                    .map(it -> pairs == 1 ? it : first + " and " + second + ": " + uncapital(it))
-                    .ifPresent(sentences::add);
+                    .orElse("No measure of the sky tells on which evenings they differ most.");
+            sentences.add(pairs == 1 ? when : first + " and " + second + ": " + uncapital(when));
         }
         return sentences;
     }
