@@ -20,6 +20,8 @@ import org.ionohaul.study.PlannedPoint;
 import org.ionohaul.study.PointsDone;
 import org.ionohaul.study.SameCases;
 import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.Tornado;
+import org.ionohaul.study.Variation;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,8 +41,8 @@ import picocli.CommandLine.Spec;
                     + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
                     + " is uncertain.",
             "",
-            "Writes a folder of results: vary.csv, or with --tornado tornado.csv. Ctrl-C ends early with the values that"
-                    + " are complete.",
+            "Writes a folder of results: report.html with pictures (open it in any browser; it needs no network), and"
+                    + " vary.csv, or tornado.csv with --tornado. Ctrl-C ends early with the values that are complete.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -85,25 +87,26 @@ final class VaryCommand implements Callable<Integer> {
     public Integer call() throws ScenarioProblems, NotWritten {
         List<KeySweep> sweeps =
                 new SweepReader(spec.commandLine(), choice.changes()).sweeps(isTornado ? Integer.MAX_VALUE : MOST_KEYS);
-        WhatIf question = isTornado ? WhatIf.eachAlone(sweeps) : WhatIf.combined(sweeps);
-        List<Scenario> scenarios = scenarios(sweeps, question.plan());
+        List<PlannedPoint> plan = isTornado ? Tornado.plan(sweeps) : Variation.plan(sweeps);
+        List<Scenario> scenarios = scenarios(sweeps, plan);
         Scenario reference = scenarios.get(0);
+        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
+        WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
         ResultFolder folder =
                 new ResultFolder(out.resolve(reference.name() + "-" + reference.seed() + "-" + question.name()));
         NotWritten.probe(folder);
-        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
                 Integer.toString(reference.trials()),
                 question.name());
-        PointsDone done = run(question.plan(), scenarios, isResumed ? before(folder, fingerprint) : PointsDone.none());
+        PointsDone done = run(plan, scenarios, isResumed ? before(folder, fingerprint) : PointsDone.none());
         if (done.points().size() < question.fewestPoints()) {
             spec.commandLine().getErr().println("Interrupted before the first value was done; nothing was written.");
             return ExitCode.PARTIAL;
         }
         WhatIf.Told told = question.telling().apply(reference, done.points());
-        boolean isPartial = done.points().size() < question.plan().size();
+        boolean isPartial = done.points().size() < plan.size();
         show(told, isPartial ? told.and(new PointsFile(done, fingerprint)).files() : told.files(), folder);
         if (isPartial) {
             print(List.of("Go on with the same command and --resume."));

@@ -4,31 +4,27 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ResultFolder;
 import org.ionohaul.report.TornadoCsv;
 import org.ionohaul.report.TornadoText;
 import org.ionohaul.report.VariationCsv;
 import org.ionohaul.report.VariationText;
+import org.ionohaul.report.WhatIfHtml;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
-import org.ionohaul.study.PlannedPoint;
 import org.ionohaul.study.Tornado;
 import org.ionohaul.study.Variation;
 import org.ionohaul.study.VariationPoint;
 
 /**
- * A question of what would be if, as runs to do and a way to tell what came of them.
+ * A question of what would be if: how to tell what came of its runs, the first of which is the reference.
  *
  * @param name how its folder of results ends
- * @param plan the runs; the first is the reference
- * @param fewestPoints how many of them tell something
+ * @param fewestPoints how many runs tell something
  * @param telling tells what came of the reference's scenario and the points that are done
  */
-record WhatIf(
-        String name,
-        List<PlannedPoint> plan,
-        int fewestPoints,
-        BiFunction<Scenario, List<VariationPoint>, Told> telling) {
+record WhatIf(String name, int fewestPoints, BiFunction<Scenario, List<VariationPoint>, Told> telling) {
     /**
      * What came of it.
      *
@@ -49,18 +45,22 @@ record WhatIf(
     }
 
     /** Asks what every combination of the keys' values comes to. */
-    static WhatIf combined(List<KeySweep> sweeps) {
-        return new WhatIf("vary", Variation.plan(sweeps), 1, (scenario, points) -> {
+    static WhatIf combined(List<KeySweep> sweeps, Provenance provenance) {
+        return new WhatIf("vary", 1, (scenario, points) -> {
             Variation variation = new Variation(scenario, sweeps, points);
-            return new Told(new VariationText(variation).lines(), List.of(new VariationCsv(variation)));
+            return new Told(
+                    new VariationText(variation).lines(),
+                    List.of(WhatIfHtml.of(variation, provenance), new VariationCsv(variation)));
         });
     }
 
     /** Asks which of the keys matters most. */
-    static WhatIf eachAlone(List<KeySweep> sweeps) {
-        return new WhatIf("tornado", Tornado.plan(sweeps), 3, (scenario, points) -> {
+    static WhatIf eachAlone(List<KeySweep> sweeps, Provenance provenance) {
+        return new WhatIf("tornado", 3, (scenario, points) -> {
             Tornado tornado = Tornado.of(scenario, sweeps, points);
-            return new Told(new TornadoText(tornado).lines(), List.of(new TornadoCsv(tornado)));
+            return new Told(
+                    new TornadoText(tornado).lines(),
+                    List.of(WhatIfHtml.of(tornado, provenance), new TornadoCsv(tornado)));
         });
     }
 }

@@ -59,7 +59,7 @@ final class EffectWords {
         if (!Double.isFinite(change.low()) || !Double.isFinite(change.high())) {
             return "";
         }
-        boolean isOneWay = change.low() > 0.5 || change.high() < -0.5;
+        boolean isOneWay = change.low() >= 0 || change.high() <= 0;
         return " ("
                 + (isOneWay
                         ? ordered(
@@ -69,7 +69,7 @@ final class EffectWords {
     }
 
     private static String ordered(String low, String high, Estimate change) {
-        return change.low() > 0 ? low + " to " + high : high + " to " + low;
+        return change.low() >= 0 ? low + " to " + high : high + " to " + low;
     }
 
     /** The deadline whose chance changes most, if any changes beyond chance. */

@@ -23,11 +23,18 @@ final class Palette {
     private static final String LOW_RUNG = "#c6dbef";
     private static final String HIGH_RUNG = "#08306b";
 
+    private static final double TINT = 0.45;
+
     private Palette() {}
 
     /** Returns the colour of a series; colours come round again when they run out. */
     static String colour(int series) {
         return SERIES.get(Math.floorMod(series, SERIES.size()));
+    }
+
+    /** Returns a series' colour, so light that ink can be read on it. */
+    static String tint(int series) {
+        return blended(PAPER, colour(series), TINT);
     }
 
     /** Returns the lengths of a series' dashes and gaps; none for a line without gaps. */
@@ -43,10 +50,14 @@ final class Palette {
      */
     static String rung(int rung, int rungs) {
         double share = rungs == 1 ? 0.5 : (double) rung / (rungs - 1);
+        return blended(LOW_RUNG, HIGH_RUNG, share);
+    }
+
+    private static String blended(String from, String to, double share) {
         StringBuilder colour = new StringBuilder("#");
         for (int at = 1; at < 7; at += 2) {
-            int low = Integer.parseInt(LOW_RUNG, at, at + 2, 16);
-            int high = Integer.parseInt(HIGH_RUNG, at, at + 2, 16);
+            int low = Integer.parseInt(from, at, at + 2, 16);
+            int high = Integer.parseInt(to, at, at + 2, 16);
             colour.append(String.format(Locale.ROOT, "%02x", Math.round(low + share * (high - low))));
         }
         return colour.toString();

@@ -2,6 +2,8 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.study.CasePoint;
 import org.ionohaul.study.ModePoint;
 import org.ionohaul.study.Tornado;
 import org.ionohaul.study.TornadoBar;
@@ -29,14 +31,32 @@ final class TornadoTables {
                         deadlines)
                 .toList();
         return new Table(
-                tornado.scenario().modes().get(mode).title()
-                        + ": what changes against the scenario as it stands; in small print, where the true value lies with"
-                        + " 95 % confidence",
+                tornado.scenario().modes().get(mode).title() + ", every change with its 95 % interval",
                 heads,
                 tornado.ranked(caseIndex, mode).stream()
                         .flatMap(bar ->
                                 Stream.of(row(bar, bar.low(), caseIndex, mode), row(bar, bar.high(), caseIndex, mode)))
                         .toList());
+    }
+
+    /** Returns which mode is best as the scenario stands and at either end of each key. */
+    Table best(int caseIndex, List<Double> deadlinesSeconds) {
+        Stream<List<Cell>> ends = tornado.bars().stream()
+                .flatMap(bar -> Stream.of(bar.low(), bar.high())
+                        .map(end -> best(bar.key() + " = " + end.values().get(0), end, caseIndex, deadlinesSeconds)));
+        return new Table(
+                "Which mode is best, and by how much",
+                Stream.of("key", "best", "margin").map(Cell::of).toList(),
+                Stream.concat(Stream.of(best("as it stands", tornado.reference(), caseIndex, deadlinesSeconds)), ends)
+                        .toList());
+    }
+
+    private List<Cell> best(String name, VariationPoint point, int caseIndex, List<Double> deadlinesSeconds) {
+        List<Mode> modes = tornado.scenario().modes();
+        CasePoint found = point.cases().get(caseIndex);
+        return Stream.of(name, PointWords.best(found, modes), PointWords.margin(found, modes, deadlinesSeconds))
+                .map(Cell::of)
+                .toList();
     }
 
     private static List<Cell> row(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {

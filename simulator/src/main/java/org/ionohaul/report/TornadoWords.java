@@ -38,18 +38,36 @@ final class TornadoWords {
         return tornado.reference().cases().get(caseIndex).best();
     }
 
-    /** Returns what a case comes to: how it stands, what matters most, and where another mode is best. */
+    /** Returns what a case comes to: what matters most and what it does, then how the scenario stands. */
     List<String> sentences(int caseIndex) {
         int mode = told(caseIndex);
-        List<String> sentences = new ArrayList<>(List.of(stands(caseIndex, mode)));
-        if (tornado.reference().cases().get(caseIndex).standing() == CasePoint.Standing.NOTHING_ARRIVES) {
-            return sentences;
+        List<String> sentences = new ArrayList<>();
+        if (tornado.reference().cases().get(caseIndex).standing() != CasePoint.Standing.NOTHING_ARRIVES) {
+            List<TornadoBar> ranked = tornado.ranked(caseIndex, mode);
+            TornadoBar most = ranked.get(0);
+            sentences.add(most(ranked, caseIndex, mode));
+            sentences.add(effect(most, most.low(), caseIndex, mode) + " " + effect(most, most.high(), caseIndex, mode));
         }
-        TornadoBar most = tornado.ranked(caseIndex, mode).get(0);
-        sentences.add((tornado.bars().size() == 1 ? "" : "What matters most is " + most.key() + ". ")
-                + effect(most, most.low(), caseIndex, mode)
-                + " " + effect(most, most.high(), caseIndex, mode));
+        sentences.add(stands(caseIndex, mode));
         return sentences;
+    }
+
+    private String most(List<TornadoBar> ranked, int caseIndex, int mode) {
+        String title = modes.get(mode).title();
+        TornadoBar most = ranked.get(0);
+        if (!most.isBeyondChance(caseIndex, mode)) {
+            return "None of these keys changes the time of " + title + " beyond chance.";
+        }
+        List<String> rivals = ranked.stream()
+                .skip(1)
+                .filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode))
+                .map(TornadoBar::key)
+                .toList();
+        return "What matters most for the time of " + title + " is " + most.key()
+                + (rivals.isEmpty()
+                        ? ""
+                        : ", though chance leaves open whether more than " + String.join(" or ", rivals))
+                + ".";
     }
 
     private String stands(int caseIndex, int mode) {

@@ -35,8 +35,7 @@ final class VariationTables {
                 Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "median evening")),
                 deadlineHeads(caseIndex).map(it -> new Cell("change " + it, "of 100 evenings"))));
         return new Table(
-                modes.get(mode).title()
-                        + ": through by then; in small print, where the true value lies with 95 % confidence",
+                modes.get(mode).title() + ", every number with its 95 % interval",
                 heads,
                 rows((point, isFirst) ->
                         ofMode(point, point.cases().get(caseIndex).modes().get(mode), isFirst)));
@@ -97,7 +96,7 @@ final class VariationTables {
                         Cell.of(margin(point.cases().get(caseIndex), caseIndex)))));
     }
 
-    private String margin(CasePoint point, int caseIndex) {
+    String margin(CasePoint point, int caseIndex) {
         return PointWords.margin(point, modes, cases.get(caseIndex).deadlinesSeconds());
     }
 

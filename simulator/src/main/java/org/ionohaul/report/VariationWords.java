@@ -40,9 +40,9 @@ final class VariationWords {
         return variation.sweeps().stream().map(KeySweep::key).toList();
     }
 
-    /** Returns what a case comes to: which mode is best where, then what the change does to one. */
+    /** Returns what a case comes to: what the change does to a mode, then which mode is best where. */
     List<String> sentences(int caseIndex) {
-        List<String> sentences = new ArrayList<>(List.of(best(caseIndex)));
+        List<String> sentences = new ArrayList<>();
         int mode = told(caseIndex);
         for (int key = 0; key < variation.sweeps().size(); key++) {
             int at = lastAlong(key);
@@ -53,6 +53,7 @@ final class VariationWords {
                         point(at, caseIndex).modes().get(mode)));
             }
         }
+        sentences.add(best(caseIndex));
         return sentences;
     }
 

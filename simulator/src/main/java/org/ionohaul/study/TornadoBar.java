@@ -1,5 +1,7 @@
 package org.ionohaul.study;
 
+import org.ionohaul.statistics.Estimate;
+
 /**
  * What one key alone does when it is set to either end of its range, against the scenario as it stands.
  *
@@ -13,16 +15,32 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
      * whichever way; infinite if in the median evening it decides whether the mode delivers at all.
      */
     public double swingSeconds(int caseIndex, int mode) {
-        return Math.max(change(low, caseIndex, mode), change(high, caseIndex, mode));
+        return Math.abs(largest(caseIndex, mode).value());
     }
 
-    private static double change(VariationPoint point, int caseIndex, int mode) {
-        return Math.abs(point.cases()
-                .get(caseIndex)
-                .modes()
-                .get(mode)
-                .effect()
-                .medianChangeSeconds()
-                .value());
+    /** Returns whether either end changes a mode's time beyond chance. */
+    public boolean isBeyondChance(int caseIndex, int mode) {
+        return effect(low, caseIndex, mode).isBeyondChance()
+                || effect(high, caseIndex, mode).isBeyondChance();
+    }
+
+    /** Returns whether this key's change, as large as its interval allows, reaches what another's leaves at least. */
+    public boolean mayMatterAsMuchAs(TornadoBar other, int caseIndex, int mode) {
+        Estimate own = largest(caseIndex, mode);
+        Estimate others = other.largest(caseIndex, mode);
+        double least =
+                others.low() <= 0 && others.high() >= 0 ? 0 : Math.min(Math.abs(others.low()), Math.abs(others.high()));
+        return Math.max(Math.abs(own.low()), Math.abs(own.high())) > least;
+    }
+
+    /** Returns the change at the end where it is larger. */
+    private Estimate largest(int caseIndex, int mode) {
+        Estimate atLow = effect(low, caseIndex, mode).medianChangeSeconds();
+        Estimate atHigh = effect(high, caseIndex, mode).medianChangeSeconds();
+        return Math.abs(atLow.value()) >= Math.abs(atHigh.value()) ? atLow : atHigh;
+    }
+
+    private static PairedEffect effect(VariationPoint point, int caseIndex, int mode) {
+        return point.cases().get(caseIndex).modes().get(mode).effect();
     }
 }

@@ -1,0 +1,94 @@
+package org.ionohaul.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * A page as a browser shows it.
+ *
+ * @param browser the browser
+ * @param file the page
+ */
+record BrowserPage(Chromium browser, Path file) {
+    static final List<Integer> WIDTHS = List.of(320, 360, 768, 1200);
+
+    private static final Pattern URL = Pattern.compile("\"url\":\"([^\"]*)\"");
+
+    /**
+     * Opens the page at several widths, unfolds it, and writes what juts out into its own text: the page itself, and
+     * lettering beyond the edge of its picture.
+     */
+    private static final String PROBE = """
+            <!DOCTYPE html><body><pre id="found"></pre><script>
+            const lines = document.getElementById('found');
+            function probe(frame) {
+              const page = frame.contentDocument, root = page.documentElement;
+              page.querySelectorAll('details').forEach(it => it.open = true);
+              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n';
+              page.querySelectorAll('.chart svg').forEach(svg => {
+                const box = svg.getBoundingClientRect();
+                report += 'picture\\n';
+                svg.querySelectorAll('text').forEach(text => {
+                  const own = text.getBoundingClientRect();
+                  if (own.left < box.left - 2 || own.top < box.top - 2 || own.right > box.right + 2
+                      || own.bottom > box.bottom + 2) {
+                    report += 'juts out of its picture: ' + text.textContent + '\\n';
+                  }
+                });
+              });
+              lines.textContent += report;
+            }
+            for (const width of %s) {
+              const frame = document.createElement('iframe');
+              frame.style = 'border:0;height:800px;width:' + width + 'px';
+              frame.onload = () => probe(frame);
+              frame.src = '%s';
+              document.body.append(frame);
+            }
+            </script></body>
+            """;
+
+    /** Returns the page in a browser, if this machine has one. */
+    static Optional<BrowserPage> of(Path file) {
+        return Chromium.find(file.resolveSibling("")).map(it -> new BrowserPage(it, file));
+    }
+
+    /** Returns lines of the console, then what the page asked for; requests without an origin are the browser's own. */
+    List<String> complaintsAndRequests() throws IOException {
+        Path log = file.resolveSibling("net.json");
+        List<String> noticed = new ArrayList<>(browser.open(file, "--dump-dom", "--log-net-log=" + log)
+                .get(1)
+                .lines()
+                .filter(it -> it.contains("CONSOLE"))
+                .toList());
+        Files.readString(log)
+                .lines()
+                .filter(it -> it.contains("\"initiator\":") && !it.contains("\"initiator\":\"not an origin\""))
+                .flatMap(it -> URL.matcher(it).results())
+                .map(it -> it.group(1))
+                .distinct()
+                .forEach(noticed::add);
+        return noticed;
+    }
+
+    /** Returns what is seen at each width: how wide the page must be, a line a picture, and lettering that juts out. */
+    String seen() throws IOException {
+        Path probe = file.resolveSibling("probe.html");
+        Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()));
+        String dom = browser.open(probe, "--dump-dom").get(0);
+        return dom.substring(0, dom.indexOf("</pre>"));
+    }
+
+    /** Returns the page on paper, as PDF. */
+    String printed() throws IOException {
+        Path pdf = file.resolveSibling("page.pdf");
+        browser.open(file, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
+        return Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    }
+}
