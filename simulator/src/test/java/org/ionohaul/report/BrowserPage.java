@@ -22,15 +22,13 @@ record BrowserPage(Chromium browser, Path file) {
 
     /**
      * Opens the page at several widths, unfolds it, and writes what juts out into its own text: the page itself, and
-     * lettering beyond the edge of its picture.
+     * lettering beyond the edge of its picture. Then does what a browser does before it prints.
      */
     private static final String PROBE = """
             <!DOCTYPE html><body><pre id="found"></pre><script>
             const lines = document.getElementById('found');
-            function probe(frame) {
-              const page = frame.contentDocument, root = page.documentElement;
-              page.querySelectorAll('details').forEach(it => it.open = true);
-              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n';
+            function lettering(page) {
+              let report = '';
               page.querySelectorAll('.chart svg').forEach(svg => {
                 const box = svg.getBoundingClientRect();
                 report += 'picture\\n';
@@ -42,6 +40,14 @@ record BrowserPage(Chromium browser, Path file) {
                   }
                 });
               });
+              return report;
+            }
+            function probe(frame) {
+              const page = frame.contentDocument, root = page.documentElement;
+              page.querySelectorAll('details').forEach(it => it.open = true);
+              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page);
+              frame.contentWindow.dispatchEvent(new Event('beforeprint'));
+              page.querySelectorAll('.chart svg').forEach(it => { report += 'on paper ' + it.getAttribute('viewBox') + '\\n'; });
               lines.textContent += report;
             }
             for (const width of %s) {
@@ -77,7 +83,15 @@ record BrowserPage(Chromium browser, Path file) {
         return noticed;
     }
 
-    /** Returns what is seen at each width: how wide the page must be, a line a picture, and lettering that juts out. */
+    /** Returns the page's elements after its script has run. */
+    String dom() {
+        return browser.open(file, "--dump-dom").get(0);
+    }
+
+    /**
+     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, and how
+     * large each picture is on paper.
+     */
     String seen() throws IOException {
         Path probe = file.resolveSibling("probe.html");
         Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()));
