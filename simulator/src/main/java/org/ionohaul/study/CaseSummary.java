@@ -1,7 +1,9 @@
 package org.ionohaul.study;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Transfer;
 
@@ -43,14 +45,45 @@ public record CaseSummary(
      * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
      */
     static CaseSummary of(CaseTrials trials, double patienceSeconds) {
-        List<ModeSummary> modes = trials.modes().stream()
-                .map(it -> ModeSummary.of(trials.transfer(), it, patienceSeconds))
+        Transfer transfer = trials.transfer();
+        List<ModeTally> tallies = trials.modes().stream()
+                .map(it -> new ModeTally(it.rows(), transfer.files().size(), patienceSeconds))
+                .toList();
+        List<ModeSummary> modes = IntStream.range(0, tallies.size())
+                .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i)))
                 .toList();
         List<Integer> ranking = ranking(modes);
-        List<Comparison> pairs =
-                Comparison.all(ranking.stream().map(trials.modes()::get).toList(), trials.transfer());
+        List<Comparison> pairs = pairs(trials, ranking, tallies);
         List<ModeSummary> ranked = ranking.stream().map(modes::get).toList();
-        return new CaseSummary(trials.transfer(), trials.direction(), modes, ranking, pairs, Verdict.of(ranked, pairs));
+        return new CaseSummary(
+                transfer,
+                trials.direction(),
+                modes,
+                ranking,
+                pairs,
+                Verdict.of(
+                        ranked,
+                        pairs,
+                        () -> SavedTime.of(
+                                trials.modes().get(ranking.get(0)),
+                                trials.modes().get(ranking.get(1)))));
+    }
+
+    private static List<Comparison> pairs(CaseTrials trials, List<Integer> ranking, List<ModeTally> tallies) {
+        List<Comparison> pairs = new ArrayList<>();
+        for (int i = 0; i < ranking.size(); i++) {
+            for (int j = i + 1; j < ranking.size(); j++) {
+                int first = ranking.get(i);
+                int second = ranking.get(j);
+                pairs.add(Comparison.of(
+                        trials.modes().get(first).mode().name(),
+                        tallies.get(first).completionSeconds(),
+                        trials.modes().get(second).mode().name(),
+                        tallies.get(second).completionSeconds(),
+                        trials.transfer().deadlinesSeconds()));
+            }
+        }
+        return pairs;
     }
 
     /** Returns the pairs of the best mode with each other one, in order of ranking. */

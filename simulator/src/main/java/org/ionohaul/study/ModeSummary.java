@@ -1,17 +1,11 @@
 package org.ionohaul.study;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Transfer;
-import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
-import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.statistics.Observation;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.statistics.SurvivalCurve;
@@ -71,32 +65,28 @@ public record ModeSummary(
      * Summarises the trials of a mode.
      *
      * @param transfer what was sent
-     * @param trials the trials, at least one
-     * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
      */
-    static ModeSummary of(Transfer transfer, ModeTrials trials, double patienceSeconds) {
-        List<TrialRow> rows = trials.rows();
-        OrderedSample completion = OrderedSample.of(trials.completionSeconds());
+    static ModeSummary of(Transfer transfer, Mode mode, ModeTally tally) {
+        OrderedSample completion = OrderedSample.of(tally.completionSeconds());
         Estimate median = notNegative(completion, 0.5);
         return new ModeSummary(
-                trials.mode(),
-                rows.size(),
-                outcomes(rows),
+                mode,
+                tally.trials(),
+                tally.outcomes(),
                 completion.atMost(Double.MAX_VALUE).wilson(CONFIDENCE),
                 notNegative(completion, 0.1),
                 median,
                 notNegative(completion, 0.9),
                 deadlines(transfer, completion),
                 pace(transfer.totalBytes(), median),
-                SurvivalCurve.of(rows.stream().map(ModeSummary::watched).toList())
-                        .quantile(0.5),
-                causes(rows),
-                meanSeconds(rows.stream().mapToLong(TrialRow::endedNanos)),
-                levels(rows),
-                rows.stream().mapToInt(TrialRow::linksLost).average().orElseThrow(),
-                Failures.of(rows, patienceSeconds),
+                SurvivalCurve.of(tally.watched()).quantile(0.5),
+                tally.causes(),
+                tally.meanElapsedSeconds(),
+                tally.levels(),
+                tally.meanLinksLost(),
+                tally.failures(),
                 IntStream.range(0, transfer.files().size())
-                        .mapToObj(file -> fileTimes(transfer.files().get(file), trials.fileSeconds(file)))
+                        .mapToObj(file -> fileTimes(transfer.files().get(file), tally.fileSeconds(file)))
                         .toList());
     }
 
@@ -118,16 +108,6 @@ public record ModeSummary(
                 notNegative(delivered, 0.9));
     }
 
-    private static List<OutcomeShare> outcomes(List<TrialRow> rows) {
-        return Arrays.stream(Outcome.values())
-                .map(outcome -> new OutcomeShare(outcome, new Proportion(count(rows, outcome), rows.size())))
-                .toList();
-    }
-
-    private static int count(List<TrialRow> rows, Outcome outcome) {
-        return (int) rows.stream().filter(row -> row.outcome() == outcome).count();
-    }
-
     /** Returns a quantile of times or paces; where the sample sets no lower limit, zero does. */
     static Estimate notNegative(OrderedSample sample, double probability) {
         Estimate found = sample.quantile(probability, CONFIDENCE);
@@ -147,45 +127,5 @@ public record ModeSummary(
     private static Estimate pace(long bytes, Estimate seconds) {
         double byteSeconds = bytes * 60.0;
         return new Estimate(byteSeconds / seconds.value(), byteSeconds / seconds.high(), byteSeconds / seconds.low());
-    }
-
-    private static Observation watched(TrialRow row) {
-        return row.deliveredNanos().isPresent()
-                ? new Observation(row.deliveredSeconds(), true)
-                : new Observation(row.endedNanos() / 1e9, false);
-    }
-
-    private static List<CauseTime> causes(List<TrialRow> rows) {
-        return Arrays.stream(Cause.values())
-                .map(cause -> new CauseTime(cause, meanSeconds(rows.stream().mapToLong(row -> row.budgetNanos(cause)))))
-                .toList();
-    }
-
-    private static double meanSeconds(LongStream nanos) {
-        return nanos.mapToDouble(it -> it / 1e9).average().orElseThrow();
-    }
-
-    private static List<LevelShare> levels(List<TrialRow> rows) {
-        double airtime = IntStream.rangeClosed(1, rows.get(0).levels())
-                .mapToDouble(level -> airtimeNanos(rows, level))
-                .sum();
-        return IntStream.rangeClosed(1, rows.get(0).levels())
-                .mapToObj(level -> new LevelShare(
-                        level,
-                        airtime > 0 ? airtimeNanos(rows, level) / airtime : 0,
-                        rows.stream()
-                                .mapToLong(row -> row.level(level).framesSent())
-                                .sum(),
-                        rows.stream()
-                                .mapToLong(row -> row.level(level).framesLost())
-                                .sum()))
-                .toList();
-    }
-
-    private static double airtimeNanos(List<TrialRow> rows, int level) {
-        return rows.stream()
-                .map(row -> row.level(level))
-                .mapToDouble(LevelUse::airtimeNanos)
-                .sum();
     }
 }

@@ -1,6 +1,7 @@
 package org.ionohaul.study;
 
 import java.util.List;
+import java.util.OptionalLong;
 import org.ionohaul.scenario.Mode;
 
 /**
@@ -15,16 +16,10 @@ public record ModeTrials(Mode mode, List<TrialRow> rows) {
         return rows.stream().mapToDouble(TrialRow::deliveredSeconds).toArray();
     }
 
-    /**
-     * Returns when each trial's receiver held a file whole, in seconds, infinite if never, in order of trial number.
-     *
-     * @param file its place in the transfer, from 0
-     */
-    public double[] fileSeconds(int file) {
-        return rows.stream()
-                .map(row -> row.fileDeliveredNanos(file))
-                .mapToDouble(it -> it.isPresent() ? it.getAsLong() / 1e9 : Double.POSITIVE_INFINITY)
-                .toArray();
+    /** Returns when a trial's receiver held a file whole, from 0, in seconds, infinite if never. */
+    static double fileSeconds(TrialRow row, int file) {
+        OptionalLong nanos = row.fileDeliveredNanos(file);
+        return nanos.isPresent() ? nanos.getAsLong() / 1e9 : Double.POSITIVE_INFINITY;
     }
 
     /**

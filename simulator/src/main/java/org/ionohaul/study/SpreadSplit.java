@@ -50,8 +50,12 @@ public record SpreadSplit(double luckShare, List<InputShare> inputs) {
         if (keys.isEmpty() || trials.rows().size() < ExplainedSpread.FEWEST_TRIALS) {
             return Optional.empty();
         }
+        double[] seconds = trials.completionSeconds();
+        List<UncertainDraws> draws = trials.rows().stream()
+                .map(row -> UncertainDraws.of(scenario.seed(), row.trial()))
+                .toList();
         List<InputShare> inputs = keys.stream()
-                .map(key -> input(key, ExplainedSpread.of(draws(scenario, trials, key), trials.completionSeconds())))
+                .map(key -> input(key, ExplainedSpread.of(probabilities(draws, key), seconds)))
                 .toList();
         double known = inputs.stream().mapToDouble(InputShare::share).sum();
         return Optional.of(new SpreadSplit(Math.max(0, 1 - known), inputs));
@@ -69,10 +73,7 @@ public record SpreadSplit(double luckShare, List<InputShare> inputs) {
         return new InputShare(key, spread.share(), spread.pValue());
     }
 
-    private static double[] draws(Scenario scenario, ModeTrials trials, String key) {
-        return trials.rows().stream()
-                .mapToDouble(
-                        row -> UncertainDraws.of(scenario.seed(), row.trial()).probability(key))
-                .toArray();
+    private static double[] probabilities(List<UncertainDraws> draws, String key) {
+        return draws.stream().mapToDouble(it -> it.probability(key)).toArray();
     }
 }

@@ -3,6 +3,7 @@ package org.ionohaul.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.ionohaul.statistics.DiscordantPairs;
 
 /**
@@ -58,16 +59,17 @@ public record Verdict(Reason reason, Optional<CauseTime> cause, Standing standin
      * Returns the verdict on a case.
      *
      * @param ranked summaries of the modes, best first, at least one
-     * @param comparisons the best against each other one, in the same order
+     * @param pairs the best against the next first
+     * @param saved what the best saves most time on against the next
      */
-    static Verdict of(List<ModeSummary> ranked, List<Comparison> comparisons) {
+    static Verdict of(List<ModeSummary> ranked, List<Comparison> pairs, Supplier<Optional<CauseTime>> saved) {
         ModeSummary best = ranked.get(0);
         if (best.delivered().value() == 0) {
             return alone(Reason.NOTHING_ARRIVES, best);
         }
         return ranked.size() == 1
                 ? alone(Reason.ONLY_ONE_MODE, best)
-                : between(best, ranked.get(1), comparisons.get(0));
+                : between(best, ranked.get(1), pairs.get(0), saved);
     }
 
     /** Returns whether the best mode is ahead of the next beyond chance. */
@@ -83,11 +85,12 @@ public record Verdict(Reason reason, Optional<CauseTime> cause, Standing standin
                 Arrival.ALIKE);
     }
 
-    private static Verdict between(ModeSummary best, ModeSummary next, Comparison pair) {
+    private static Verdict between(
+            ModeSummary best, ModeSummary next, Comparison pair, Supplier<Optional<CauseTime>> saved) {
         Arrival arrival = arrival(pair.delivered());
         return arrival == Arrival.BEST && makesMostOfTheDifference(best, next)
                 ? new Verdict(Reason.MORE_ARRIVES, Optional.empty(), standing(pair), arrival)
-                : new Verdict(Reason.LESS_TIME, mostSaved(pair), standing(pair), arrival);
+                : new Verdict(Reason.LESS_TIME, saved.get(), standing(pair), arrival);
     }
 
     private static Arrival arrival(DiscordantPairs delivered) {
@@ -101,12 +104,6 @@ public record Verdict(Reason reason, Optional<CauseTime> cause, Standing standin
     private static boolean makesMostOfTheDifference(ModeSummary best, ModeSummary next) {
         double delivered = best.delivered().value() - next.delivered().value();
         return best.deadlines().isEmpty() || delivered >= (best.meanDeadlineShare() - next.meanDeadlineShare()) / 2;
-    }
-
-    private static Optional<CauseTime> mostSaved(Comparison pair) {
-        return pair.savedSeconds().stream()
-                .max(Comparator.comparingDouble(CauseTime::meanSeconds))
-                .filter(it -> it.meanSeconds() > 0);
     }
 
     private static Standing standing(Comparison pair) {

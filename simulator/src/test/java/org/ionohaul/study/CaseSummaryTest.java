@@ -19,12 +19,9 @@ final class CaseSummaryTest {
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
     /** 14 deliveries at 10, 20 ... 140 s, 4 break-offs and 2 still running, of 20. */
-    private final ModeSummary mixed = ModeSummary.of(
-            InventedStudy.LETTER,
-            InventedStudy.oneCase(List.of(), List.of("hare"), List.of(mixedSessions()))
-                    .modes()
-                    .get(0),
-            3600);
+    private final ModeSummary mixed = CaseSummary.of(
+                    InventedStudy.oneCase(List.of(60.0, 120.0), List.of("hare"), List.of(mixedSessions())), 3600)
+            .best();
 
     private static List<SessionResult> mixedSessions() {
         Stream<SessionResult> delivered = IntStream.rangeClosed(1, 14).mapToObj(i -> InventedStudy.delivered(10 * i));
