@@ -71,7 +71,7 @@ final class CaseCharts {
                         + " open.",
                 "A rising line a mode: the share of evenings that are through over the time after pressing send. The table"
                         + " above has the numbers.",
-                330,
+                310,
                 new CompletionChart(scale, deadlines()).options(trials.modes()),
                 Table.NONE);
     }

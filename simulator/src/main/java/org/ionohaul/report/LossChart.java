@@ -3,6 +3,7 @@ package org.ionohaul.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ionohaul.trial.ModeCard;
 
 /**
@@ -22,7 +23,7 @@ record LossChart(ModeCard card, int path) {
         return new Chart(
                 "loss-" + path,
                 "Frames lost, path: " + key,
-                "Share of frames lost over the signal's SNR in 3 kHz; a line a level with its number at the end, pale for the"
+                "Share of frames lost over the signal's SNR in 3 kHz; a line a level with its number beside it, pale for the"
                         + " most robust and dark for the fastest. The numbers are in loss.csv.",
                 "Falling lines, one a level: the share of frames lost over SNR on path " + key
                         + ". The table above says where they cross 50, 10 and 1 %.",
@@ -41,7 +42,8 @@ record LossChart(ModeCard card, int path) {
                  "series": ?}
                 """,
                 LEAST_PERCENT,
-                IntStream.range(0, card.levels().size()).mapToObj(this::line).toList());
+                Stream.concat(IntStream.range(0, card.levels().size()).mapToObj(this::line), Stream.of(numbers()))
+                        .toList());
     }
 
     private Json line(int level) {
@@ -60,14 +62,28 @@ record LossChart(ModeCard card, int path) {
         return Json.of(
                 """
                 {"type": "line", "name": ?, "color": ?, "lineStyle": {"width": 1.8, "type": ?},
-                 "symbol": "circle", "symbolSize": 4,
-                 "endLabel": {"show": true, "formatter": "{a}", "color": ?}, "data": ?}
-                """,
-                String.valueOf(level + 1),
-                Palette.rung(level, card.levels().size()),
-                Palette.dashes(level),
-                Palette.INK,
-                data);
+                 "symbol": "circle", "symbolSize": 4, "data": ?}
+                """, "level " + (level + 1), Palette.rung(level, card.levels().size()), Palette.dashes(level), data);
+    }
+
+    /** Returns the levels' numbers, in turn where half, a tenth and a hundredth of the frames are lost. */
+    private Json numbers() {
+        List<Json> data = IntStream.range(0, card.levels().size())
+                .mapToObj(level -> {
+                    ModeCard.OnPath on = card.levels().get(level).paths().get(path);
+                    List<Double> place = switch (level % 3) {
+                        case 0 -> List.of(on.halfLostDb(), 50.0);
+                        case 1 -> List.of(on.tenthLostDb(), 10.0);
+                        default -> List.of(on.hundredthLostDb(), 1.0);
+                    };
+                    return Json.of("{\"name\": ?, \"value\": ?}", String.valueOf(level + 1), place);
+                })
+                .toList();
+        return Json.of("""
+                {"type": "scatter", "silent": true, "symbolSize": 1, "itemStyle": {"color": "transparent"}, "data": ?,
+                 "label": {"show": true, "position": "right", "formatter": "{b}", "color": ?,
+                           "textBorderColor": "#fff", "textBorderWidth": 2}}
+                """, data, Palette.INK);
     }
 
     private static String lost(double loss) {

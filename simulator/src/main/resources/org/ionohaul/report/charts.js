@@ -2,7 +2,7 @@
 (() => {
   'use strict';
   const INK = '#1b1f23', FAINT = '#57606a', RULE = '#d7dce1';
-  const HALF_SHEET = 400, WHOLE_SHEET = 760; // how wide a column and a sheet count when printed
+  const HALF_SHEET = 430, WHOLE_SHEET = 760; // how wide a column and a sheet count when printed
   const axis = {
     axisLine: { lineStyle: { color: FAINT } }, axisTick: { lineStyle: { color: FAINT } },
     axisLabel: { color: FAINT, hideOverlap: true }, splitLine: { lineStyle: { color: RULE } },

@@ -46,6 +46,11 @@ record BrowserPage(Chromium browser, Path file) {
               const page = frame.contentDocument, root = page.documentElement;
               page.querySelectorAll('details').forEach(it => it.open = true);
               let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page);
+              page.querySelectorAll('.chart').forEach(it => {
+                frame.contentWindow.echarts.getInstanceByDom(it)
+                  .dispatchAction({ type: 'showTip', seriesIndex: 1, dataIndex: 0 });
+                report += it.children[1] ? 'told: ' + it.children[1].innerText + '\\n' : '';
+              });
               frame.contentWindow.dispatchEvent(new Event('beforeprint'));
               page.querySelectorAll('.chart svg').forEach(it => { report += 'on paper ' + it.getAttribute('viewBox') + '\\n'; });
               lines.textContent += report;
@@ -89,8 +94,8 @@ record BrowserPage(Chromium browser, Path file) {
     }
 
     /**
-     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, and how
-     * large each picture is on paper.
+     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, what a
+     * pointer at the beginning of each picture is told, and how large each picture is on paper.
      */
     String seen() throws IOException {
         Path probe = file.resolveSibling("probe.html");

@@ -56,7 +56,11 @@ final class ReportInBrowserTest {
         }
         assertEquals(4 * CHARTS, count(seen, "picture\n"), "widths x charts");
         assertFalse(seen.contains("juts out"), seen);
-        assertEquals(4 * (CHARTS - 3), count(seen, "on paper 0 0 400 "), "half a sheet, whatever the screen");
+        assertEquals(
+                4 * 2,
+                count(seen, "told: Through within 0:00\nQuick: 0 % (0-4 %)\nTough: 0 % (0-4 %)\n"),
+                "what a pointer at the left end of the lines is told; Wilson's interval for none of 100 is 0 to 3.7 %");
+        assertEquals(4 * (CHARTS - 3), count(seen, "on paper 0 0 430 "), "half a sheet, whatever the screen");
         assertEquals(4 * 3, count(seen, "on paper 0 0 760 "), "those that stand alone: the whole sheet");
     }
 
