@@ -99,7 +99,7 @@ final class PointWords {
                     String next = modes.get(it.next()).title();
                     return it.isClear()
                             ? lead(it, next, deadlinesSeconds)
-                            : modes.get(point.best()).title() + ", " + next + earlier(it);
+                            : modes.get(point.best()).title() + ", " + next + sooner(it);
                 })
                 .orElse("the only mode");
     }
@@ -122,10 +122,10 @@ final class PointWords {
                 + points.detail() + ") against " + next;
     }
 
-    /** The next mode may well be through first more often, by less than the deadlines tell. */
-    private static String earlier(Margin margin) {
-        return margin.nextBefore().low() > margin.bestBefore().high()
-                ? " (first on " + OddsText.percent(margin.nextBefore().value()) + ")"
+    /** The next mode may well be through first more often, which its deadlines do not tell. */
+    private static String sooner(Margin margin) {
+        return margin.isNextSooner()
+                ? " (sooner on " + OddsText.percent(margin.nextBefore().value()) + ")"
                 : "";
     }
 }

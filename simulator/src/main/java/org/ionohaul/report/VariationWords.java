@@ -92,7 +92,10 @@ final class VariationWords {
                 .map(it -> PointWords.best(it.cases().get(caseIndex), modes))
                 .toList();
         if (labels.stream().distinct().count() == 1) {
-            return "At every value: " + told(labels.get(0)) + ".";
+            return (labels.size() == 1
+                            ? "At " + value(0)
+                            : variation.isPartial() ? "At every value done" : "At every value")
+                    + ": " + told(labels.get(0)) + ".";
         }
         return variation.sweeps().size() == 1 ? runs(labels) : counts(labels);
     }
@@ -119,7 +122,7 @@ final class VariationWords {
     }
 
     private String value(int index) {
-        return variation.points().get(index).values().get(0);
+        return String.join(", ", variation.points().get(index).values());
     }
 
     private static String counts(List<String> labels) {

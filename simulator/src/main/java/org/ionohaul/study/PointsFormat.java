@@ -176,7 +176,7 @@ public final class PointsFormat {
 
     private static void write(Margin margin, DataOutputStream out) throws IOException {
         out.writeInt(margin.next());
-        out.writeBoolean(margin.isClear());
+        out.writeUTF(margin.standing().name());
         write(margin.bestBefore(), out);
         write(margin.nextBefore(), out);
         write(margin.medianLeadSeconds(), out);
@@ -186,7 +186,7 @@ public final class PointsFormat {
     private static Margin margin(DataInputStream in) throws IOException {
         return new Margin(
                 in.readInt(),
-                in.readBoolean(),
+                Verdict.Standing.valueOf(in.readUTF()),
                 estimate(in),
                 estimate(in),
                 estimate(in),
