@@ -24,7 +24,7 @@ final class TornadoPage {
         return WhatIfPage.of(
                 tornado.scenario(),
                 words.basis(),
-                tornado.isPartial() ? words.partial() : "",
+                words.partial(),
                 IntStream.range(0, cases.size()).mapToObj(this::section).toList(),
                 provenance);
     }

@@ -21,7 +21,7 @@ public final class TornadoText {
     /** Returns the report's lines. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>(TextWrap.lines(tornado.scenario().title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(words.basis(), "", WIDTH));
+        lines.addAll(TextWrap.lines(words.partial() + " " + words.basis(), "", WIDTH));
         List<CaseName> cases = CaseName.all(
                 tornado.scenario(), tornado.bars().stream().map(TornadoBar::key).toList());
         for (int i = 0; i < cases.size(); i++) {

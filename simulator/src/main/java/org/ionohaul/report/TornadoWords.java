@@ -21,15 +21,17 @@ final class TornadoWords {
 
     /** Returns what the numbers rest on. */
     String basis() {
-        return (tornado.isPartial() ? partial() + " " : "")
-                + SizeText.grouped(tornado.scenario().trials())
+        return SizeText.grouped(tornado.scenario().trials())
                 + " simulated evenings a value, the same skies for every value and mode, seed "
                 + tornado.scenario().seed()
                 + ". Each key alone is set to either end of its range; the key that matters most comes first.";
     }
 
-    /** Returns the warning on a tornado that was interrupted. */
+    /** Returns the warning on a tornado that was interrupted; empty for any other. */
     String partial() {
+        if (!tornado.isPartial()) {
+            return "";
+        }
         return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " keys.";
     }
 

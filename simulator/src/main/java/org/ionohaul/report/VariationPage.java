@@ -23,7 +23,7 @@ final class VariationPage {
         return WhatIfPage.of(
                 variation.scenario(),
                 words.basis(),
-                variation.isPartial() ? words.partial() : "",
+                words.partial(),
                 IntStream.range(0, cases.size()).mapToObj(this::section).toList(),
                 provenance);
     }

@@ -26,7 +26,7 @@ public final class VariationText {
     /** Returns the report's lines. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>(TextWrap.lines(variation.scenario().title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(words.basis(), "", WIDTH));
+        lines.addAll(TextWrap.lines(words.partial() + " " + words.basis(), "", WIDTH));
         for (int i = 0; i < cases.size(); i++) {
             lines.add("");
             addCase(lines, i);

@@ -23,14 +23,16 @@ final class VariationWords {
 
     /** Returns what the numbers rest on. */
     String basis() {
-        return (variation.isPartial() ? partial() + " " : "")
-                + SizeText.grouped(variation.scenario().trials())
+        return SizeText.grouped(variation.scenario().trials())
                 + " simulated evenings a value, the same skies for every value and mode, seed "
                 + variation.scenario().seed() + ". Varied: " + String.join(" and ", keys()) + ".";
     }
 
-    /** Returns the warning on a variation that was interrupted. */
+    /** Returns the warning on a variation that was interrupted; empty for any other. */
     String partial() {
+        if (!variation.isPartial()) {
+            return "";
+        }
         return "PARTIAL: interrupted after " + variation.points().size() + " of " + variation.pointsAsked()
                 + (variation.sweeps().size() == 1 ? " values." : " combinations of values.");
     }
