@@ -62,29 +62,18 @@ final class CompletionChart {
                 .mapToObj(i -> List.of(
                         x(i), 100 * shares.get(i).low(), 100 * shares.get(i).high()))
                 .toList();
-        return Json.of("""
-                {"type": "custom", "renderItem": "band", "color": ?, "data": ?}""", Palette.colour(mode), data);
+        return new ModeSeries(mode, 0).shape("band", data);
     }
 
     private Json line(int mode, String title, List<Estimate> shares) {
         List<Json> data = IntStream.range(0, shares.size())
-                .mapToObj(i -> Json.of(
-                        "{\"value\": ?, \"says\": ?}",
+                .mapToObj(i -> ModeSeries.datum(
                         List.of(x(i), 100 * shares.get(i).value()),
                         (mode == 0 ? heading(i) : "") + title + ": "
                                 + Cells.chance(shares.get(i)).line()))
                 .toList();
-        return Json.of(
-                """
-                {"type": "line", "name": ?, "color": ?, "lineStyle": {"width": 2.2, "type": ?}, "symbol": "none",
-                 "endLabel": {"show": true, "formatter": "{a}", "width": 86, "overflow": "break", "color": "inherit"},
-                 "labelLayout": {"moveOverlap": "shiftY"}, "markLine": ?, "data": ?}
-                """,
-                title,
-                Palette.colour(mode),
-                Palette.dashes(mode),
-                TimeAxis.marks(mode == 0 ? axis.deadlines(deadlinesSeconds) : List.of()),
-                data);
+        Json marks = TimeAxis.marks(mode == 0 ? axis.deadlines(deadlinesSeconds) : List.of());
+        return new ModeSeries(mode, 0).line(title, data, marks);
     }
 
     private String heading(int instant) {

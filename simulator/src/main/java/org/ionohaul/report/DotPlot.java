@@ -127,36 +127,26 @@ final class DotPlot {
             int bin = (int) (rows.get(row).shares().get(i) * COLUMNS) / columnsPerBin;
             int place = stacks[bin]++;
             double x = pitch * (bin * columnsPerBin + place % columnsPerBin + 0.5);
-            dots.add(dot(
+            dots.add(ModeSeries.datum(
                     List.of(x, floor(row) + place / columnsPerBin + 0.5, pitch, 0),
                     rows.get(row).name() + ": through after "
                             + TimeText.clock(rows.get(row).seconds().get(i))));
         }
-        return marks(0, Palette.colour(row), dots);
+        return new ModeSeries(row, 0).shape("evening", dots);
     }
 
     private Json edge(int row) {
         int late = rows.get(row).late();
         List<Json> marks = IntStream.range(0, late + rows.get(row).never())
-                .mapToObj(i -> dot(
+                .mapToObj(i -> ModeSeries.datum(
                         List.of(i % EDGE_COLUMNS + 0.5, floor(row) + i / EDGE_COLUMNS + 0.5, 1, i < late ? 1 : 2),
                         rows.get(row).name() + (i < late ? ": through later than shown" : ": never through")))
                 .toList();
-        return marks(1, Palette.colour(row), marks);
+        return new ModeSeries(row, 1).shape("evening", marks);
     }
 
     private int floor(int row) {
         return layers(row + 1);
-    }
-
-    private static Json dot(List<Number> value, String says) {
-        return Json.of("{\"value\": ?, \"says\": ?}", value, says);
-    }
-
-    private static Json marks(int grid, String colour, List<Json> marks) {
-        return Json.of("""
-                {"type": "custom", "renderItem": "evening", "xAxisIndex": ?, "yAxisIndex": ?, "color": ?, "data": ?}
-                """, grid, grid, colour, marks);
     }
 
     /** Returns the deadlines and the floor of each row. */

@@ -52,7 +52,6 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         double seconds = seconds();
         double perSecond = perSecond();
         Svg svg = new Svg(
-                "ladder",
                 WIDTH,
                 height(),
                 story.title(),
@@ -111,12 +110,12 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         double step = perSecond > 4 ? 10 : 60;
         for (double at = 0; at <= seconds; at += step) {
             double y = TOP + at * perSecond;
-            svg.line(CLOCK + 4, y, FAR, y, Palette.RULE, 0.5, "none");
+            svg.line(CLOCK + 4, y, FAR, y, Palette.RULE, 0.5);
             svg.text(CLOCK, y + 4, Svg.Anchor.END, Palette.FAINT, TimeText.clock(at));
         }
         double bottom = TOP + seconds * perSecond;
-        svg.line(NEAR, TOP, NEAR, bottom, Palette.INK, 1.5, "none");
-        svg.line(FAR, TOP, FAR, bottom, Palette.INK, 1.5, "none");
+        svg.line(NEAR, TOP, NEAR, bottom, Palette.INK, 1.5);
+        svg.line(FAR, TOP, FAR, bottom, Palette.INK, 1.5);
     }
 
     private void drawSinr(Svg svg, End end, double seconds, double perSecond) {
@@ -150,8 +149,8 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         svg.rectangle(left, top, length, height, colour(step), step.says() + (step.isHeard() ? "" : ", lost"));
         if (!step.isHeard()) {
             double end = step.at() == End.NEAR ? left + length : left;
-            svg.line(end - 4, top, end + 4, top + height, Palette.ALERT, 1.5, "none");
-            svg.line(end - 4, top + height, end + 4, top, Palette.ALERT, 1.5, "none");
+            svg.line(end - 4, top, end + 4, top + height, Palette.ALERT, 1.5);
+            svg.line(end - 4, top + height, end + 4, top, Palette.ALERT, 1.5);
         }
         if (height > 11 && step.level() > 0) {
             String ink = Palette.isDark(step.level() - 1, levels()) ? Palette.PAPER : Palette.INK;
@@ -167,7 +166,7 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
             double wanted = TOP + step.atNanos() * 1e-9 * perSecond + 4;
             double y = Math.max(wanted, free);
             String who = step.kind() == Kind.LEVEL ? "level " : step.at().name().toLowerCase(Locale.ROOT) + ": ";
-            svg.line(FAR + 2, wanted - 4, NOTES - 3, y - 4, Palette.RULE, 0.7, "none");
+            svg.line(FAR + 2, wanted - 4, NOTES - 3, y - 4, Palette.RULE, 0.7);
             svg.text(
                     NOTES,
                     y,

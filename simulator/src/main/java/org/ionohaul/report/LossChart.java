@@ -53,8 +53,7 @@ record LossChart(ModeCard card, int path) {
                 1 + curve.stream().filter(it -> 100 * it.loss() > LEAST_PERCENT).count();
         List<Json> data = curve.stream()
                 .limit(shown)
-                .map(it -> Json.of(
-                        "{\"value\": ?, \"says\": ?}",
+                .map(it -> ModeSeries.datum(
                         List.of(it.snrDb(), Math.max(LEAST_PERCENT, 100 * it.loss())),
                         String.format(
                                 Locale.ROOT, "Level %d at %.1f dB: %s lost", level + 1, it.snrDb(), lost(it.loss()))))

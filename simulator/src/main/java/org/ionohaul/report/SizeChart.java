@@ -115,38 +115,27 @@ final class SizeChart {
 
     /** Where 9 of 10 evenings are not reached, the band is open to the top. */
     private Json band(int mode, List<SizePoint> points) {
-        return Json.of(
-                "{\"type\": \"custom\", \"renderItem\": \"band\", \"clip\": true, \"color\": ?, \"data\": ?}",
-                Palette.colour(mode),
-                points.stream()
-                        .filter(it -> Double.isFinite(it.tenthSeconds().value()))
-                        .map(it -> List.of(
-                                (double) it.bytes(),
-                                Math.max(lowSeconds, it.tenthSeconds().value()),
-                                Math.min(highSeconds, it.ninthSeconds().value())))
-                        .toList());
+        List<List<Double>> data = points.stream()
+                .filter(it -> Double.isFinite(it.tenthSeconds().value()))
+                .map(it -> List.of(
+                        (double) it.bytes(),
+                        Math.max(lowSeconds, it.tenthSeconds().value()),
+                        Math.min(highSeconds, it.ninthSeconds().value())))
+                .toList();
+        return new ModeSeries(mode, 0).shape("band", data);
     }
 
     private Json median(int mode, SizeCurve curve) {
         String title = curve.mode().title();
-        return Json.of(
-                """
-                {"type": "line", "name": ?, "color": ?, "lineStyle": {"width": 2.2, "type": ?}, "symbol": "none",
-                 "endLabel": {"show": true, "formatter": "{a}", "width": 86, "overflow": "break", "color": "inherit",
-                              "textBorderColor": "#fff", "textBorderWidth": 2},
-                 "labelLayout": {"moveOverlap": "shiftY"}, "data": ?}
-                """,
-                title,
-                Palette.colour(mode),
-                Palette.dashes(mode),
-                curve.points().stream().map(it -> datum(mode, title, it)).toList());
+        List<Json> data =
+                curve.points().stream().map(it -> datum(mode, title, it)).toList();
+        return new ModeSeries(mode, 0).line(title, data, TimeAxis.marks(List.of()));
     }
 
     private static Json datum(int mode, String title, SizePoint point) {
         String heading =
                 mode == 0 ? SizeText.size(point.bytes()) + ": through by, on 5 of 10 evenings (9 of 10)\n" : "";
-        return Json.of(
-                "{\"value\": ?, \"says\": ?}",
+        return ModeSeries.datum(
                 List.of((double) point.bytes(), point.medianSeconds().value()),
                 heading + title + ": " + SizeTables.times(point).line());
     }

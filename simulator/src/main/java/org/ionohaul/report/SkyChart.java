@@ -97,12 +97,15 @@ record SkyChart(SkyView view) {
             List<List<Double>> disturbance = spans.stream()
                     .map(it -> List.of(x(it), it.disturbanceDb().median()))
                     .toList();
-            return List.of(others(), band(), line("disturbed", DISTURBANCE, disturbance), line("SNR", SIGNAL, middle));
+            return List.of(
+                    others(),
+                    band(),
+                    new ModeSeries(DISTURBANCE, index).line("disturbed", disturbance, TimeAxis.marks(List.of())),
+                    new ModeSeries(SIGNAL, index).line("SNR", middle, TimeAxis.marks(List.of())));
         }
 
         private Json middle(WatchSummary span) {
-            return Json.of(
-                    "{\"value\": ?, \"says\": ?}",
+            return ModeSeries.datum(
                     List.of(x(span), span.sinrDb().median()),
                     String.format(
                             Locale.ROOT,
@@ -116,22 +119,11 @@ record SkyChart(SkyView view) {
                             OddsText.percent(Math.min(1, span.occupiedShare()))));
         }
 
-        private Json line(String name, int series, List<?> data) {
-            return Json.of("""
-                    {"type": "line", "xAxisIndex": ?, "yAxisIndex": ?, "name": ?, "color": ?, "symbol": "none",
-                     "lineStyle": {"width": 1.8, "type": ?}, "labelLayout": {"moveOverlap": "shiftY"},
-                     "endLabel": {"show": true, "formatter": "{a}", "color": "inherit"}, "data": ?}
-                    """, index, index, name, Palette.colour(series), Palette.dashes(series), data);
-        }
-
         private Json band() {
-            return custom(
-                    "band",
-                    Palette.colour(SIGNAL),
-                    spans.stream()
-                            .map(it -> List.of(
-                                    x(it), it.sinrDb().low(), it.sinrDb().high()))
-                            .toList());
+            List<List<Double>> data = spans.stream()
+                    .map(it -> List.of(x(it), it.sinrDb().low(), it.sinrDb().high()))
+                    .toList();
+            return new ModeSeries(SIGNAL, index).shape("band", data);
         }
 
         private Json others() {
@@ -142,13 +134,7 @@ record SkyChart(SkyView view) {
                     axis.at(Math.min(end, SkyView.seconds(it.endNanos()))),
                     highDb,
                     (double) BAR_PIXELS)));
-            return custom("bar", Palette.colour(OTHERS), bars);
-        }
-
-        private Json custom(String shape, String colour, List<List<Double>> data) {
-            return Json.of("""
-                    {"type": "custom", "renderItem": ?, "xAxisIndex": ?, "yAxisIndex": ?, "color": ?, "silent": true, "data": ?}
-                    """, shape, index, index, colour, data);
+            return new ModeSeries(OTHERS, index).shape("bar", bars);
         }
 
         private double x(WatchSummary span) {
