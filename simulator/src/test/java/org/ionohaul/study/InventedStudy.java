@@ -117,7 +117,7 @@ final class InventedStudy {
         return unfinished(Outcome.GAVE_UP, seconds);
     }
 
-    /** A session that still runs at the horizon, after so many seconds. */
+    /** A session that never lost its link and still runs at the horizon, after so many seconds. */
     static SessionResult running(double seconds) {
         return unfinished(Outcome.RUNNING, seconds);
     }
@@ -134,7 +134,7 @@ final class InventedStudy {
                 ProgressCurve.of(new long[] {nanos / 2}, new long[] {1000}),
                 budget(Map.of(Cause.INTRODUCTIONS, SECOND, Cause.REDIALLING, nanos - SECOND)),
                 List.of(new LevelUse(0, 0, 0)),
-                2,
+                outcome == Outcome.GAVE_UP ? 2 : 0,
                 0,
                 0);
     }
