@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.StudyResult;
 
 /** What is said about a study as a whole. */
@@ -9,6 +10,12 @@ public final class StudyWords {
     static final String CAUTION =
             "A training and planning aid. Follow your local licence rules and your unit's plan; never"
                     + " stake a life on one number.";
+
+    /** What the ranges and quantiles mean. */
+    static final String RANGES =
+            "Ranges hold the true value with 95 % confidence as far as chance in the simulation goes,"
+                    + " whatever the distribution; of a wrong guess in the scenario they know nothing. Quantiles: "
+                    + OrderedSample.QUANTILE_DEFINITION + ".";
 
     /** What the model leaves out, an item a line. */
     static final List<String> LIMITS = List.of(

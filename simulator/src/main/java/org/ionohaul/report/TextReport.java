@@ -45,6 +45,7 @@ public final class TextReport {
         findings.sizes().forEach(it -> addSizes(lines, it));
         addSkies(lines);
         lines.add("");
+        lines.addAll(TextWrap.lines(StudyWords.RANGES, "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
     }

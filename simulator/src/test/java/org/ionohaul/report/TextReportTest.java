@@ -55,6 +55,12 @@ final class TextReportTest {
     }
 
     @Test
+    void whatRangesAndQuantilesMeanIsPrinted() {
+        String text = String.join(" ", lines(100));
+        assertTrue(text.contains("Quantiles: the p-quantile of n trials is the smallest observed value"), text);
+    }
+
+    @Test
     void everyCaseHasItsHeading() {
         String text = String.join(" ", lines(100));
         assertTrue(
