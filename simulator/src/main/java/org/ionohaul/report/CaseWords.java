@@ -17,6 +17,7 @@ import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.Comparison;
 import org.ionohaul.study.Difference;
 import org.ionohaul.study.ModeSummary;
 
@@ -149,19 +150,24 @@ final class CaseWords {
     }
 
     /**
-     * Returns when each pair of modes differs most, a sentence a pair.
+     * Returns when each pair of modes differs most, a sentence a pair; nothing of a mode that never gets through.
      *
      * @param pairs how many of {@link CaseSummary#pairs()}, from the first
      */
     static List<String> differences(
             Scenario scenario, CaseSummary summary, List<Optional<Difference>> differences, int pairs) {
         Map<String, String> titles = summary.modes().stream()
+                .filter(it -> it.delivered().value() > 0)
                 .collect(
                         Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
         List<String> sentences = new ArrayList<>();
         for (int i = 0; i < Math.min(pairs, differences.size()); i++) {
-            String first = titles.getOrDefault(summary.pairs().get(i).first(), "");
-            String second = titles.getOrDefault(summary.pairs().get(i).second(), "");
+            Comparison pair = summary.pairs().get(i);
+            if (!titles.keySet().containsAll(List.of(pair.first(), pair.second()))) {
+                continue;
+            }
+            String first = titles.getOrDefault(pair.first(), "");
+            String second = titles.getOrDefault(pair.second(), "");
             String when = differences
                     .get(i)
                     .map(it -> new DifferenceWords(scenario, summary.direction(), it, first, second).sentence())

@@ -20,6 +20,6 @@ public final class SkyPage {
                 List.of(SkyTables.ends(view)),
                 List.of(SkySection.chart(view)),
                 "Made by ionohaul " + version + " with seed " + view.scenario().seed() + ", trial " + view.trial()
-                        + ". The same version, files, seed and trial give the same sky on any machine.");
+                        + ". The same version, files, seed and trial give the same sky.");
     }
 }

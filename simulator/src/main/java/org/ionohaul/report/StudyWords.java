@@ -68,7 +68,7 @@ public final class StudyWords {
     static String origin(StudyResult result, Provenance provenance) {
         return "Made by ionohaul " + provenance.version() + " with seed "
                 + result.scenario().seed() + " and "
-                + result.trialsDone() + " trials. The same version, files, seed and trials give the same numbers on any"
-                + " machine.";
+                + result.trialsDone() + " trials. The same version, files, seed and trials give the same numbers,"
+                + " whatever the number of threads.";
     }
 }
