@@ -73,15 +73,15 @@ public record StudyRunner(
         return RowStore.of(result.trialsDone(), result::packed);
     }
 
-    /** Runs trials until there are so many or the study is cancelled. */
+    /** Runs trials until there are so many, if there are not already, or the study is cancelled. */
     private void extend(RowStore rows, int trials) {
-        int from;
-        int to;
-        do {
-            from = rows.trials();
-            to = Math.min(trials, from + RowStore.TRIALS_A_BLOCK);
+        boolean goesOn = true;
+        while (goesOn && rows.trials() < trials) {
+            int from = rows.trials();
+            int to = Math.min(trials, from + RowStore.TRIALS_A_BLOCK);
             rows.append(new ParallelTrials(source, from, to, trials, progress, isCancelled).run(threads));
-        } while (rows.trials() == to && to < trials);
+            goesOn = rows.trials() == to;
+        }
     }
 
     private static boolean isReached(PrecisionGoal goal, StudyResult result) {

@@ -82,11 +82,34 @@ final class PrecisionGoalTest {
     @Test
     void aResumedStudyIsTheUninterruptedOne() {
         Scenario whole = InventedStudy.scenario(200, InventedStudy.LETTER, "hare", "tortoise");
-        Scenario part = InventedStudy.scenario(70, InventedStudy.LETTER, "hare", "tortoise");
         TrialSource source = InventedStudy.chance(whole);
-        StudyResult interrupted = new StudyRunner(part, source, 1, (done, asked) -> {}, () -> false).run();
+        StudyResult interrupted = trials(70, source);
         StudyRunner runner = new StudyRunner(whole, source, 2, (done, asked) -> {}, () -> false);
         assertEquals(StudySummary.of(runner.run()), StudySummary.of(runner.resume(interrupted)));
+    }
+
+    /** It was interrupted after more trials than the first looks ask for. */
+    @Test
+    void aStudyWithAGoalThatIsResumedLateIsTheUninterruptedOne() {
+        PrecisionGoal goal = new PrecisionGoal.DeadlineChances(0.03);
+        StudyResult whole = runUntil(goal, 2, 100_000);
+        assertTrue(whole.trialsDone() > 600, "" + whole.trialsDone());
+        TrialSource source = InventedStudy.chance(scenario);
+        StudyRunner runner = new StudyRunner(scenario, source, 2, (done, asked) -> {}, () -> false);
+        StudyResult resumed = runner.runUntil(trials(610, source), goal, 100_000);
+        assertEquals(whole.trialsDone(), resumed.trialsDone());
+        assertEquals(StudySummary.of(whole), StudySummary.of(resumed));
+    }
+
+    @Test
+    void ofAStudyThatIsResumedForFewerTrialsTheFirstOnesCount() {
+        Scenario fewer = InventedStudy.scenario(30, InventedStudy.LETTER, "hare", "tortoise");
+        TrialSource source = InventedStudy.chance(fewer);
+        StudyRunner runner = new StudyRunner(fewer, source, 1, (done, asked) -> {}, () -> false);
+        StudyResult resumed = runner.resume(trials(70, source));
+        assertEquals(30, resumed.trialsDone());
+        assertFalse(resumed.isPartial());
+        assertEquals(StudySummary.of(runner.run()), StudySummary.of(resumed));
     }
 
     @Test
@@ -95,6 +118,11 @@ final class PrecisionGoalTest {
         assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.DeadlineChances(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(1, 0.1));
         assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(0.5, Double.NaN));
+    }
+
+    private static StudyResult trials(int count, TrialSource source) {
+        Scenario part = InventedStudy.scenario(count, InventedStudy.LETTER, "hare", "tortoise");
+        return new StudyRunner(part, source, 1, (done, asked) -> {}, () -> false).run();
     }
 
     private StudyResult runUntil(PrecisionGoal goal, int threads, int mostTrials) {
