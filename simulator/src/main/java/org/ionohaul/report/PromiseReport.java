@@ -11,6 +11,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.Promise;
 import org.ionohaul.study.PromiseTable;
+import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.StudyResult;
 
 /** What may be promised, for a terminal: the plain sentence first, then a table a mode. */
@@ -44,7 +45,10 @@ public final class PromiseReport {
      * @param deadlineSeconds in seconds after pressing send; twice of it must have been watched
      */
     public List<String> largestFiles(double deadlineSeconds) {
-        return lines(tables -> largestFiles(tables, deadlineSeconds));
+        return lines(
+                tables -> largestFiles(tables, deadlineSeconds),
+                "Small print under a size: what the trials leave open with 95 % confidence; promise the smaller one when"
+                        + " it matters. Sizes are as they go on the air, rounded down to preferred numbers.");
     }
 
     /**
@@ -53,10 +57,17 @@ public final class PromiseReport {
      * @param bytes its size, at most that of the longest transfer sent
      */
     public List<String> deadlines(long bytes) {
-        return lines(tables -> deadlines(tables, bytes));
+        long tried = SizeGrid.BYTES.get(SizeGrid.indexNotBelow(bytes));
+        String rounding =
+                tried == bytes ? "" : " Answered for " + SizeText.size(tried) + ", the next larger size that is tried.";
+        return lines(
+                tables -> deadlines(tables, bytes),
+                "Small print under a time: what the trials leave open with 95 % confidence; promise the later one when it"
+                        + " matters. Open: on so many evenings it is not through within the time watched. The size is as"
+                        + " it goes on the air." + rounding);
     }
 
-    private List<String> lines(Function<List<PromiseTable>, List<String>> ofDirection) {
+    private List<String> lines(Function<List<PromiseTable>, List<String>> ofDirection, String smallPrint) {
         Scenario scenario = result.scenario();
         List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
@@ -70,10 +81,7 @@ public final class PromiseReport {
             lines.addAll(ofDirection.apply(PromiseTable.of(result, direction)));
         }
         lines.add("");
-        lines.addAll(TextWrap.lines(
-                "Small print under a size: what the trials leave open with 95 % confidence; promise the smaller one when"
-                        + " it matters. Sizes are as they go on the air, rounded down to preferred numbers.",
-                "", WIDTH));
+        lines.addAll(TextWrap.lines(smallPrint, "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
     }
@@ -83,14 +91,13 @@ public final class PromiseReport {
                 .max(Comparator.comparingDouble(it ->
                         it.largestFile(deadlineSeconds, confidence).bytes().value()))
                 .orElseThrow();
-        long bytes =
-                (long) best.largestFile(deadlineSeconds, confidence).bytes().value();
-        String sentence = bytes == 0
+        Estimate bytes = best.largestFile(deadlineSeconds, confidence).bytes();
+        String sentence = bytes.value() == 0
                 ? "Within " + TimeText.given(deadlineSeconds) + " not even 1 kB is through on "
                         + OddsText.odds(confidence) + " evenings, with any mode."
-                : "Within " + TimeText.given(deadlineSeconds) + " up to " + SizeText.size(bytes) + " is through on "
+                : "Within " + TimeText.given(deadlineSeconds) + " up to " + size(bytes.value()) + " is through on "
                         + OddsText.odds(confidence) + " evenings, with "
-                        + best.mode().title() + ".";
+                        + best.mode().title() + " (" + range(bytes) + " with 95 % confidence).";
         List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
         for (PromiseTable table : tables) {
             lines.add("");
@@ -136,8 +143,11 @@ public final class PromiseReport {
     }
 
     private static Cell size(Promise promise) {
-        Estimate bytes = promise.bytes();
-        return new Cell(size(bytes.value()), size(bytes.low()) + " - " + size(bytes.high()));
+        return new Cell(size(promise.bytes().value()), range(promise.bytes()));
+    }
+
+    private static String range(Estimate bytes) {
+        return size(bytes.low()) + " - " + size(bytes.high());
     }
 
     private static String size(double bytes) {
@@ -149,13 +159,13 @@ public final class PromiseReport {
                 .min(Comparator.comparingDouble(
                         it -> it.deadline(bytes, confidence).value()))
                 .orElseThrow();
-        double seconds = best.deadline(bytes, confidence).value();
-        String sentence = Double.isInfinite(seconds)
+        Estimate seconds = best.deadline(bytes, confidence);
+        String sentence = Double.isInfinite(seconds.value())
                 ? SizeText.size(bytes) + " can't be promised for " + OddsText.odds(confidence)
                         + " evenings within the time watched, with any mode."
-                : SizeText.size(bytes) + " is through within " + TimeText.plan(seconds) + " on "
+                : SizeText.size(bytes) + " is through within " + TimeText.plan(seconds.value()) + " on "
                         + OddsText.odds(confidence) + " evenings, with "
-                        + best.mode().title() + ".";
+                        + best.mode().title() + " (" + times(seconds) + " with 95 % confidence).";
         List<Cell> heads = Stream.concat(
                         Stream.of(Cell.of("mode")), confidences().map(it -> Cell.of(OddsText.odds(it))))
                 .toList();
@@ -175,7 +185,11 @@ public final class PromiseReport {
     }
 
     private static Cell time(Estimate seconds) {
-        return new Cell(time(seconds.value()), time(seconds.low()) + " - " + time(seconds.high()));
+        return new Cell(time(seconds.value()), times(seconds));
+    }
+
+    private static String times(Estimate seconds) {
+        return time(seconds.low()) + " - " + time(seconds.high());
     }
 
     private static String time(double seconds) {
