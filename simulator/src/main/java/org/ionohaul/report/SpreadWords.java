@@ -48,23 +48,31 @@ final class SpreadWords {
                 .toList();
         List<List<Cell>> rows = new ArrayList<>();
         if (!splits.isEmpty()) {
-            rows.add(row("luck of fading", splits.stream().map(SpreadSplit::luckShare)));
+            rows.add(row("luck of fading", splits.stream().map(it -> OddsText.percent(it.luckShare()))));
             for (int i = 0; i < splits.get(0).inputs().size(); i++) {
                 int input = i;
                 rows.add(row(
                         "not knowing " + splits.get(0).inputs().get(i).key(),
-                        splits.stream().map(it -> it.inputs().get(input).share())));
+                        splits.stream().map(it -> share(it.inputs().get(input)))));
             }
         }
         List<Cell> heads = Stream.concat(
                         Stream.of(Cell.of("cause")),
                         trials.modes().stream().map(it -> Cell.of(it.mode().title())))
                 .toList();
-        return new Table("Why evenings differ: shares of the spread of completion times", heads, rows);
+        return new Table(
+                "Why evenings differ: shares of the spread of completion times, by rank; in brackets what could be chance,"
+                        + " which counts as luck",
+                heads,
+                rows);
     }
 
-    private static List<Cell> row(String cause, Stream<Double> shares) {
-        return Stream.concat(Stream.of(Cell.of(cause)), shares.map(it -> Cell.of(OddsText.percent(Math.min(1, it)))))
-                .toList();
+    private static String share(SpreadSplit.InputShare input) {
+        String percent = OddsText.percent(Math.min(1, input.share()));
+        return input.isBeyondChance() ? percent : "(" + percent + ")";
+    }
+
+    private static List<Cell> row(String cause, Stream<String> shares) {
+        return Stream.concat(Stream.of(Cell.of(cause)), shares.map(Cell::of)).toList();
     }
 }

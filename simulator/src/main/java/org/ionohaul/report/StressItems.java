@@ -19,7 +19,7 @@ final class StressItems {
             + " completion time, from pressing send until the receiver holds every byte; chance of each deadline; bytes a"
             + " minute; how sessions end; mean time spent on each cause; use of the speed levels; modes compared pairwise"
             + " under the same skies.";
-    private static final String OVERVIEW = "press send, listen, call until answered, introduce, offer files; then over:"
+    private static final String OVERVIEW = "Press send, listen, call until answered, introduce, offer files; then over:"
             + " preamble and frames out, turnaround, acknowledgement back, turnaround, until all is confirmed; hang up. A"
             + " link that stays silent too long is lost, and dialled anew or given up.";
     private static final String LOGIC =
@@ -43,6 +43,10 @@ final class StressItems {
             + " half and nine tenths of the time are above, the time with other stations on the air, at either end) the"
             + " one that explains most of the spread of leads over up to 200 evenings (correlation ratio of ranks, F"
             + " test at 1 % for all six together); it goes with the lead, which need not mean that it causes it.";
+    private static final String SPREAD = "Why evenings differ: trials sorted by an unknown input are cut into groups,"
+            + " and what the groups' mean ranks by completion time differ by beyond chance is that input's share (first"
+            + " order; epsilon squared, F test at 1 %); the rest, with what only several inputs together explain, counts"
+            + " as luck.";
     private static final String SIZES = "Files of other sizes: each trial's times stay as they came; as a larger"
             + " file can't be likelier to arrive in time, quantiles and shares are put in rising order over sizes"
             + " (rearrangement: Chernozhukov, Fernandez-Val and Galichon, Biometrika 96(3), 2009).";
@@ -106,7 +110,8 @@ final class StressItems {
     }
 
     private String aims() {
-        return scenario.title() + ". "
+        String end = scenario.title().matches(".*[.?!]") ? " " : ". ";
+        return scenario.title() + end
                 + scenario.transfers().stream().map(CaseWords::heading).collect(Collectors.joining("; "))
                 + "; compared: " + modes() + ".";
     }
@@ -132,7 +137,7 @@ final class StressItems {
     private String estimation() {
         return "Independent trials; common skies for all modes. Quantiles: " + OrderedSample.QUANTILE_DEFINITION
                 + ". Intervals with 95 % confidence, from order statistics for quantiles and Wilson's for shares; exact"
-                + " sign tests for pairs. " + DIFFERENCES + " " + SIZES + " " + BEST_MODE;
+                + " sign tests for pairs. " + DIFFERENCES + " " + SPREAD + " " + SIZES + " " + BEST_MODE;
     }
 
     private String sampling() {

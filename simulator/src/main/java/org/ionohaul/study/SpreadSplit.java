@@ -12,9 +12,10 @@ import org.ionohaul.trial.UncertainDraws;
  * more trials only describe better, and how much from each input that is not known, which a measurement would cure.
  *
  * <p>Spread is the variance of the trials' ranks by completion time, those that never arrive last. What only a
- * combination of unknown inputs explains counts as luck.
+ * combination of unknown inputs explains counts as luck; so does the share of an input that could be chance, since such
+ * shares are never below zero and many of them together would take too much from luck.
  *
- * @param luckShare share of the spread that no single unknown input explains, from 0 to 1
+ * @param luckShare share of the spread that no single unknown input explains beyond chance, from 0 to 1
  * @param inputs share of each unknown input, in alphabetical order of keys
  */
 public record SpreadSplit(double luckShare, List<InputShare> inputs) {
@@ -57,7 +58,10 @@ public record SpreadSplit(double luckShare, List<InputShare> inputs) {
         List<InputShare> inputs = keys.stream()
                 .map(key -> input(key, ExplainedSpread.of(probabilities(draws, key), seconds)))
                 .toList();
-        double known = inputs.stream().mapToDouble(InputShare::share).sum();
+        double known = inputs.stream()
+                .filter(InputShare::isBeyondChance)
+                .mapToDouble(InputShare::share)
+                .sum();
         return Optional.of(new SpreadSplit(Math.max(0, 1 - known), inputs));
     }
 

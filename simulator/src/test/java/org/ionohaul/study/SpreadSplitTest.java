@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -41,6 +42,18 @@ final class SpreadSplitTest {
         SpreadSplit split = SpreadSplit.of(known, trials(known)).orElseThrow();
         assertEquals(Optional.empty(), split.worthMeasuring());
         assertTrue(split.luckShare() > 0.98, split.toString());
+    }
+
+    /** Each of twelve inputs explains a little by chance; one by one nothing, together some 1 % of the spread. */
+    @Test
+    void manyInputsThatDoNotMatterTakeNothingFromLuck() {
+        List<String> keys =
+                IntStream.range(0, 12).mapToObj(i -> "band-" + (char) ('a' + i)).toList();
+        Scenario known = scenario(keys);
+        SpreadSplit split = SpreadSplit.of(known, trials(known)).orElseThrow();
+        assertEquals(Optional.empty(), split.worthMeasuring());
+        assertTrue(split.inputs().stream().anyMatch(it -> it.share() > 0), split.toString());
+        assertEquals(1, split.luckShare());
     }
 
     @Test
