@@ -31,13 +31,15 @@ final class DifferenceWords {
     }
 
     /**
-     * Returns the sentence, such as {@code They differ most on the fifth of evenings with the lowest SNR at Flood desk
-     * (half of the time above 6 dB at best): there Hare is first on 97 % of them, on the median one by 5:10; least on the
-     * fifth with the highest (14 dB at least): on 61 % of them, by 0:20.}
+     * Returns the sentence, such as {@code They differ most on the fifth of evenings with the lowest middle SNR at Flood
+     * desk over the first 12 minutes (up to 6 dB): there Hare is first on 97 % of them, on the median one by 5:10. They
+     * differ least on the fifth with the highest (from 14 dB): there Hare is first on 61 % of them, on the median one by
+     * 0:20.} The time is told, as a sky that gets worse has other values over a whole evening.
      */
     String sentence() {
         return "They differ most on the fifth of evenings with " + place(difference.most()) + " " + measure() + " at "
-                + station() + " (" + range(difference.most()) + "): there " + lead(difference.most())
+                + station() + " over the first " + TimeText.plan(difference.watchedSeconds()) + " ("
+                + range(difference.most()) + "): there " + lead(difference.most())
                 + ". They differ least on the fifth with " + place(difference.least()) + " ("
                 + range(difference.least()) + "): there " + lead(difference.least()) + ".";
     }
@@ -87,7 +89,7 @@ final class DifferenceWords {
         String by = Double.isInfinite(seconds)
                 ? "mostly as the only one to get through" + neither(fifth)
                 : "on the median one by " + TimeText.clock(seconds);
-        return name + " is first on " + OddsText.percent(share) + " of them, " + by;
+        return name + " is first on " + (share == 1 ? "all" : OddsText.percent(share)) + " of them, " + by;
     }
 
     private static String neither(Fifth fifth) {

@@ -43,6 +43,7 @@ final class SkiesJson {
         json.writeObjectFieldStart("differ_by");
         json.writeStringField("at", difference.isAtReceiver() ? "receiver" : "sender");
         json.writeStringField("measure", JsonValues.word(difference.measure()));
+        json.writeNumberField("watched_s", difference.watchedSeconds());
         json.writeNumberField("spread_share", difference.share());
         json.writeNumberField("p_value", difference.pValue());
         writeFifth(json, "most", difference.most());

@@ -18,13 +18,20 @@ import org.ionohaul.trial.EveningSky;
  *
  * @param isAtReceiver whether the measure is taken at the station that wants the files, else at the one that holds them
  * @param measure which
+ * @param watchedSeconds the time over which it is measured, from pressing send
  * @param share share of the spread of leads that goes with it, from 0 to 1, see {@link ExplainedSpread}
  * @param pValue chance of so large a share if it did not matter, before the correction for the number of measures tried
  * @param most the fifth of evenings, sorted by the measure, in which the two differ most
  * @param least the fifth in which they differ least
  */
 public record Difference(
-        boolean isAtReceiver, SkyMeasure measure, double share, double pValue, Fifth most, Fifth least) {
+        boolean isAtReceiver,
+        SkyMeasure measure,
+        double watchedSeconds,
+        double share,
+        double pValue,
+        Fifth most,
+        Fifth least) {
     private static final int FIFTHS = 5;
 
     /** The fewest evenings of which anything is said: ten a fifth. */
@@ -50,12 +57,14 @@ public record Difference(
      * Looks for what of the sky tells when two modes differ.
      *
      * @param direction which way the files go
+     * @param watchedSeconds how long each sky was watched, from pressing send
      * @param skies an entry an evening, at least {@link #FEWEST_EVENINGS}
      * @param first when the first mode delivers, in seconds, infinite if never, an entry an evening
      * @param second the same of the second
      * @return empty if nothing does beyond chance
      */
-    static Optional<Difference> of(Direction direction, List<EveningSky> skies, double[] first, double[] second) {
+    static Optional<Difference> of(
+            Direction direction, double watchedSeconds, List<EveningSky> skies, double[] first, double[] second) {
         double[] leads = IntStream.range(0, first.length)
                 .mapToDouble(i -> first[i] == second[i] ? 0 : second[i] - first[i])
                 .toArray();
@@ -65,7 +74,13 @@ public record Difference(
                     ExplainedSpread spread = ExplainedSpread.of(values, leads);
                     Fifth[] fifths = fifths(values, first, second);
                     return new Difference(
-                            isAtReceiver, measure, spread.share(), spread.pValue(), fifths[FIFTHS - 1], fifths[0]);
+                            isAtReceiver,
+                            measure,
+                            watchedSeconds,
+                            spread.share(),
+                            spread.pValue(),
+                            fifths[FIFTHS - 1],
+                            fifths[0]);
                 }))
                 .filter(it -> it.pValue() < SIGNIFICANCE)
                 .max(Comparator.comparingDouble(Difference::share));

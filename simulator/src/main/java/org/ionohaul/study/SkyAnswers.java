@@ -66,7 +66,8 @@ public record SkyAnswers(
                     .toList();
         }
         double ninth = summary.best().ninthSeconds().value();
-        List<EveningSky> watched = watch(skies, evenings, Math.min(longest, Math.max(SHORTEST_SECONDS, ninth)));
+        double seconds = Math.min(longest, Math.max(SHORTEST_SECONDS, ninth));
+        List<EveningSky> watched = watch(skies, evenings, seconds);
         List<double[]> times = trials.modes().stream()
                 .map(mode -> mode.rows().stream()
                         .limit(evenings)
@@ -76,6 +77,7 @@ public record SkyAnswers(
         return summary.pairs().stream()
                 .map(pair -> Difference.of(
                         trials.direction(),
+                        seconds,
                         watched,
                         times.get(index(trials, pair.first())),
                         times.get(index(trials, pair.second()))))

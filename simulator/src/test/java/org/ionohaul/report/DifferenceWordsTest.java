@@ -16,13 +16,14 @@ final class DifferenceWordsTest {
         Difference difference = new Difference(
                 true,
                 SkyMeasure.MIDDLE_SINR_DB,
+                635,
                 0.5,
                 1e-9,
                 new Fifth(0, 2, 6.2, 0, 0.9, Double.NEGATIVE_INFINITY),
                 new Fifth(4, 14.4, 20, 0.61, 0.3, 20));
         assertEquals(
-                "They differ most on the fifth of evenings with the lowest middle SNR at Flood Desk (up to 6 dB): there"
-                        + " Tough is first on 90 % of them, mostly as the only one to get through, and on 10 % neither does. They"
+                "They differ most on the fifth of evenings with the lowest middle SNR at Flood Desk over the first 11 minutes"
+                        + " (up to 6 dB): there Tough is first on 90 % of them, mostly as the only one to get through, and on 10 % neither does. They"
                         + " differ least on the fifth with the highest (from 14 dB): there Quick is first on 61 % of them, on the median one by 0:20.",
                 new DifferenceWords(FabricatedStudy.result().scenario(), Direction.UPLOAD, difference, "Quick", "Tough")
                         .sentence());

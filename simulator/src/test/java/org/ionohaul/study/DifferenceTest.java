@@ -34,7 +34,7 @@ final class DifferenceTest {
     /** The first takes 50 s, the second 250 s less 2 s a dB: its lead is 180 s on the median of the 20 weakest evenings. */
     @Test
     void theMeasureThatGoesWithTheLeadIsNamedWithItsFifths() {
-        Difference found = Difference.of(Direction.UPLOAD, skies, times(i -> 50), times(i -> 250 - 2 * i))
+        Difference found = Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), times(i -> 250 - 2 * i))
                 .orElseThrow();
         assertTrue(found.isAtReceiver());
         assertEquals(SkyMeasure.MIDDLE_SINR_DB, found.measure());
@@ -48,7 +48,7 @@ final class DifferenceTest {
     void onTheWayBackTheFarEndSends() {
         assertEquals(
                 false,
-                Difference.of(Direction.DOWNLOAD, skies, times(i -> 50), times(i -> 250 - 2 * i))
+                Difference.of(Direction.DOWNLOAD, 600, skies, times(i -> 50), times(i -> 250 - 2 * i))
                         .orElseThrow()
                         .isAtReceiver());
     }
@@ -58,6 +58,7 @@ final class DifferenceTest {
     void neverArrivingCountsAsDifferingMost() {
         Difference found = Difference.of(
                         Direction.UPLOAD,
+                        600,
                         skies,
                         times(i -> i < 20 || i >= 40 ? 50 : NEVER),
                         times(i -> i < 40 ? NEVER : 60))
@@ -69,6 +70,6 @@ final class DifferenceTest {
     @Test
     void whereTheLeadIsChanceNothingIsNamed() {
         double[] second = times(i -> 100 * random.nextDouble());
-        assertEquals(Optional.empty(), Difference.of(Direction.UPLOAD, skies, times(i -> 50), second));
+        assertEquals(Optional.empty(), Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), second));
     }
 }
