@@ -179,10 +179,22 @@ final class StudyCommand implements Callable<Integer> {
         return SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
     }
 
+    private static void tellMissed(PrintWriter terminal, Findings findings) {
+        terminal.println();
+        terminal.println("--precision: the goal was not reached within "
+                + findings.result().trialsDone() + " evenings;");
+        terminal.println("some answers are less exact than asked for. More --trials go further.");
+    }
+
     /** Prints first, so that hours of work are not lost to a full disk. */
     private void show(Findings findings, CheckpointFile unfinished, ResultFolder folder) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
         new TextReport(findings).lines().forEach(terminal::println);
+        if (!findings.result().isPartial()) {
+            precision
+                    .filter(goal -> !goal.isReachedBy(findings.result()))
+                    .ifPresent(goal -> tellMissed(terminal, findings));
+        }
         terminal.flush();
         List<ResultFolder.Entry> entries = new ArrayList<>(
                 List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));

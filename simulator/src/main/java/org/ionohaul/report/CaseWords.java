@@ -182,8 +182,8 @@ final class CaseWords {
         return varianceRatio > 0
                 ? String.format(
                         Locale.ROOT,
-                        " For this comparison one evening under a common sky is worth %.1f under skies of their own"
-                                + " (variance ratio %.2f).",
+                        " Where both get through, one evening under a common sky tells as much of their difference as"
+                                + " %.1f under skies of their own (variance ratio %.2f).",
                         1 / varianceRatio,
                         varianceRatio)
                 : "";

@@ -61,7 +61,7 @@ final class DifferenceWords {
         return switch (fifth.place()) {
             case 0 -> "the lowest";
             case 1 -> "the second lowest";
-            case 2 -> "the middle";
+            case 2 -> "the third lowest";
             case 3 -> "the second highest";
             default -> "the highest";
         };

@@ -8,15 +8,17 @@ import org.ionohaul.study.SizeAnswers;
  * Files of other sizes in one direction, on the page.
  *
  * @param route which way
+ * @param basis what it rests on
  * @param crossings a sentence for each pair of modes that change places
  * @param chart the picture, with its table
  * @param pace entry price and pace of each mode
  */
-public record SizeSection(String route, List<String> crossings, Chart chart, Table pace) {
+public record SizeSection(String route, String basis, List<String> crossings, Chart chart, Table pace) {
     static SizeSection of(Scenario scenario, SizeAnswers answers) {
         SizeChart chart = new SizeChart(answers);
         return new SizeSection(
                 SizeTables.route(scenario, answers),
+                SizeTables.basis(answers),
                 SizeTables.crossings(answers),
                 new Chart(
                         "sizes-" + answers.direction(),

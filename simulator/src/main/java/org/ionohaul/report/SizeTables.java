@@ -29,6 +29,12 @@ final class SizeTables {
                 + scenario.station(answers.direction().receiver()).name();
     }
 
+    /** Returns what the answers rest on. */
+    static String basis(SizeAnswers answers) {
+        return "Read off a few transfers, short and long, on each of " + SizeText.grouped(answers.trials())
+                + " evenings, under the same skies.";
+    }
+
     /** Returns which modes change places where, in few words. */
     static String pair(SizeAnswers answers, Crossing crossing) {
         Map<String, String> titles = titles(answers);

@@ -19,6 +19,7 @@ final class SizesJson {
         for (SizeAnswers answers : sizes) {
             json.writeStartObject();
             json.writeStringField("direction", JsonValues.word(answers.direction()));
+            json.writeNumberField("trials", answers.trials());
             json.writeArrayFieldStart("curves");
             for (SizeCurve curve : answers.curves()) {
                 writeCurve(json, curve);

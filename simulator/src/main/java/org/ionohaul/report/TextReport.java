@@ -79,6 +79,7 @@ public final class TextReport {
     private void addSizes(List<String> lines, SizeAnswers answers) {
         lines.add("");
         addHeading(lines, "Files of other sizes, " + SizeTables.route(result.scenario(), answers));
+        lines.addAll(TextWrap.lines(SizeTables.basis(answers), "  ", WIDTH));
         SizeTables.crossings(answers).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.add("");
         lines.addAll(new TextTable(SizeTables.pace(answers)).lines(WIDTH));

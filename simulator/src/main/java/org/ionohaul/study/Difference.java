@@ -110,7 +110,9 @@ public record Difference(
                         first,
                         second))
                 .sorted(Comparator.comparingDouble((Fifth it) -> Math.abs(it.medianLeadSeconds()))
-                        .thenComparingDouble(it -> Math.abs(it.firstBefore() - it.secondBefore())))
+                        .thenComparingDouble(it -> Math.abs(it.firstBefore() - it.secondBefore()))
+                        // Where several are alike, the outermost is what tells them from the others.
+                        .thenComparingInt(it -> Math.abs(it.place() - FIFTHS / 2)))
                 .toArray(Fifth[]::new);
     }
 

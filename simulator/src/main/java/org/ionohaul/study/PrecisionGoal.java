@@ -18,7 +18,14 @@ public sealed interface PrecisionGoal {
         return true;
     }
 
-    /** Returns whether the trials so far are enough. */
+    /** Returns whether a study's trials are enough for every mode in every case. */
+    default boolean isReachedBy(StudyResult result) {
+        return result.cases().stream()
+                .allMatch(trials -> trials.modes().stream()
+                        .allMatch(mode -> isReached(trials.transfer(), OrderedSample.of(mode.completionSeconds()))));
+    }
+
+    /** Returns whether the trials of one mode in one case are enough. */
     boolean isReached(Transfer transfer, OrderedSample completionSeconds);
 
     /**

@@ -8,10 +8,11 @@ import org.ionohaul.scenario.Direction;
  * What one direction's trials say about files of every size.
  *
  * @param direction which way
+ * @param trials how many trials of each mode they rest on
  * @param curves one curve a mode, in the scenario's order
  * @param duels every pair of modes
  */
-public record SizeAnswers(Direction direction, List<SizeCurve> curves, List<SizeDuel> duels) {
+public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curves, List<SizeDuel> duels) {
     /** Copies the lists. */
     public SizeAnswers {
         curves = List.copyOf(curves);
@@ -37,6 +38,7 @@ public record SizeAnswers(Direction direction, List<SizeCurve> curves, List<Size
         List<SizeTimes> modes = SizeTimes.of(result, direction);
         return new SizeAnswers(
                 direction,
+                result.trialsDone(),
                 modes.stream().map(SizeCurve::of).toList(),
                 IntStream.range(0, modes.size())
                         .boxed()

@@ -2,7 +2,6 @@ package org.ionohaul.study;
 
 import java.util.function.BooleanSupplier;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.statistics.OrderedSample;
 
 /**
  * Runs a study: all trials of a scenario, on several threads.
@@ -63,7 +62,7 @@ public record StudyRunner(
         int asked = SampleSizes.stopAt(
                 size -> {
                     extend(rows, size);
-                    return rows.trials() < size || isReached(goal, StudyResult.of(scenario, size, rows));
+                    return rows.trials() < size || goal.isReachedBy(StudyResult.of(scenario, size, rows));
                 },
                 mostTrials);
         return StudyResult.of(scenario, asked, rows);
@@ -82,12 +81,5 @@ public record StudyRunner(
             rows.append(new ParallelTrials(source, from, to, trials, progress, isCancelled).run(threads));
             goesOn = rows.trials() == to;
         }
-    }
-
-    private static boolean isReached(PrecisionGoal goal, StudyResult result) {
-        return result.cases().stream()
-                .allMatch(trials -> trials.modes().stream()
-                        .allMatch(
-                                mode -> goal.isReached(trials.transfer(), OrderedSample.of(mode.completionSeconds()))));
     }
 }

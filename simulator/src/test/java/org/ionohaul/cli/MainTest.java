@@ -289,8 +289,18 @@ final class MainTest {
                 patient.execute(study("--precision", "P(deadline) within 3 points", "--size-trials", "0")),
                 err::toString);
         assertTrue(out.toString().contains("400 simulated evenings"), out::toString);
+        assertFalse(out.toString().contains("the goal was not reached"), out::toString);
         assertEquals(ExitCode.BAD_INPUT, patient.execute(study("--precision", "rather good")));
         assertTrue(err.toString().contains("within 2 points"), err::toString);
+    }
+
+    @Test
+    void aPrecisionThatSoFewEveningsDoNotGiveIsToldNotToBeReached() {
+        CommandLine patient = program(this::trials, Interruption.never());
+        String[] arguments =
+                study("--precision", "P(deadline) within 3 points", "--trials", "40", "--size-trials", "0");
+        assertEquals(ExitCode.DONE, patient.execute(arguments), err::toString);
+        assertTrue(out.toString().contains("the goal was not reached within 40 evenings"), out::toString);
     }
 
     @Test

@@ -60,6 +60,13 @@ final class TextReportTest {
         assertTrue(text.contains("Quantiles: the p-quantile of n trials is the smallest observed value"), text);
     }
 
+    /** They are simulated besides, and fewer. */
+    @Test
+    void ofFilesOfOtherSizesItSaysOnHowManyEveningsTheyRest() {
+        String text = String.join(" ", lines(40)).replaceAll(" +", " ");
+        assertTrue(text.contains("Read off a few transfers, short and long, on each of 40 evenings"), text);
+    }
+
     @Test
     void everyCaseHasItsHeading() {
         String text = String.join(" ", lines(100));

@@ -67,6 +67,14 @@ final class DifferenceTest {
         assertEquals(new Difference.Fifth(1, 20, 39, 0, 0, 0), found.least());
     }
 
+    /** Only the first arrives on the 60 weakest evenings, so three fifths are alike; the weakest is told. */
+    @Test
+    void ofFifthsThatAreAlikeTheOutermostIsTold() {
+        Difference found = Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), times(i -> i < 60 ? NEVER : 60))
+                .orElseThrow();
+        assertEquals(new Difference.Fifth(0, 0, 19, 1, 0, NEVER), found.most());
+    }
+
     @Test
     void whereTheLeadIsChanceNothingIsNamed() {
         double[] second = times(i -> 100 * random.nextDouble());
