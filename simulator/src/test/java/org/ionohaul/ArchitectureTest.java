@@ -36,18 +36,11 @@ final class ArchitectureTest {
             new Row("scenario", "channel", "waveform", "link", "session"),
             new Row("trial", "engine", "random", "statistics", "channel", "waveform", "link", "session", "scenario"),
             new Row("study", "statistics", "session", "scenario", "trial"),
-            new Row(
-                    "report",
-                    "engine",
-                    "random",
-                    "statistics",
-                    "channel",
-                    "waveform",
-                    "link",
-                    "session",
-                    "scenario",
-                    "trial",
-                    "study"),
+            new Row("rendering", "statistics", "session"),
+            new Row("sheet", "channel", "waveform", "scenario", "trial", "rendering"),
+            new Row("trace", "channel", "waveform", "link", "session", "scenario", "trial", "rendering"),
+            new Row("report", "statistics", "channel", "session", "scenario", "trial", "study", "rendering", "sheet"),
+            new Row("whatif", "statistics", "scenario", "study", "rendering", "report"),
             new Row(
                     "cli",
                     "engine",
@@ -60,7 +53,11 @@ final class ArchitectureTest {
                     "scenario",
                     "trial",
                     "study",
-                    "report"));
+                    "rendering",
+                    "sheet",
+                    "trace",
+                    "report",
+                    "whatif"));
 
     @ArchTest
     static final ArchRule eachPackageUsesOnlyWhatTheTableGrantsIt = packagesAsInTheTable();

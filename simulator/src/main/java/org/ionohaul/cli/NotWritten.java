@@ -8,7 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.ionohaul.report.ResultFolder;
+import org.ionohaul.rendering.ResultFolder;
 
 /** Thrown when results can't be written, with what to do about it. */
 final class NotWritten extends Exception {

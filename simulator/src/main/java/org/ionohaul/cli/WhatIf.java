@@ -4,18 +4,18 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.Provenance;
-import org.ionohaul.report.ResultFolder;
-import org.ionohaul.report.TornadoCsv;
-import org.ionohaul.report.TornadoText;
-import org.ionohaul.report.VariationCsv;
-import org.ionohaul.report.VariationText;
-import org.ionohaul.report.WhatIfHtml;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.Tornado;
 import org.ionohaul.study.Variation;
 import org.ionohaul.study.VariationPoint;
+import org.ionohaul.whatif.TornadoCsv;
+import org.ionohaul.whatif.TornadoText;
+import org.ionohaul.whatif.VariationCsv;
+import org.ionohaul.whatif.VariationText;
+import org.ionohaul.whatif.WhatIfHtml;
 
 /**
  * A question of what would be if: how to tell what came of its runs, the first of which is the reference.

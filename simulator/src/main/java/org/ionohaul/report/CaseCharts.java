@@ -1,8 +1,15 @@
 package org.ionohaul.report;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.rendering.CauseLegend;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.Palette;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.study.CaseSummary;
@@ -19,17 +26,10 @@ final class CaseCharts {
             part(Outcome.GAVE_UP, "#d55e00", true),
             part(Outcome.RUNNING, "#e69f00", false));
     private static final double MOST_TIMES_THE_SHORTEST = 5;
-    private static final List<StackedBars.Part> CAUSES = List.of(
-            part(Cause.DIALLING, "#999999", false),
-            part(Cause.INTRODUCTIONS, "#5f5f5f", true),
-            part(Cause.PREAMBLES, "#56b4e9", false),
-            part(Cause.NEW_PAYLOAD, "#0072b2", true),
-            part(Cause.REPEATED_PAYLOAD, "#d55e00", true),
-            part(Cause.ACKNOWLEDGEMENTS, "#009e73", true),
-            part(Cause.TURNAROUNDS, "#f0e442", false),
-            part(Cause.SILENCE, "#cc79a7", false),
-            part(Cause.REDIALLING, "#e69f00", false),
-            part(Cause.HANGING_UP, "#000000", true));
+    private static final List<StackedBars.Part> CAUSES = Stream.of(Cause.values())
+            .map(CauseLegend::of)
+            .map(it -> new StackedBars.Part(it.name(), it.colour(), it.isDark()))
+            .toList();
 
     private final String id;
     private final CaseSummary summary;
@@ -175,28 +175,7 @@ final class CaseCharts {
         return summary.transfer().deadlinesSeconds();
     }
 
-    private static StackedBars.Part part(Cause cause, String colour, boolean isDark) {
-        return new StackedBars.Part(CaseWords.cause(cause), colour, isDark);
-    }
-
     private static StackedBars.Part part(Outcome outcome, String colour, boolean isDark) {
         return new StackedBars.Part(CaseWords.outcome(outcome), colour, isDark);
-    }
-
-    /** Returns the colour of a cause in every picture. */
-    static String colour(Cause cause) {
-        return CAUSES.stream()
-                .filter(part -> part.name().equals(CaseWords.cause(cause)))
-                .findFirst()
-                .orElseThrow()
-                .colour();
-    }
-
-    /** Returns whether every cause has its part, in order: the bars' amounts come in the order of the causes. */
-    static boolean drawsEveryCause() {
-        return CAUSES.stream()
-                .map(StackedBars.Part::name)
-                .toList()
-                .equals(Arrays.stream(Cause.values()).map(CaseWords::cause).toList());
     }
 }

@@ -15,15 +15,16 @@ import org.ionohaul.scenario.Transfer;
  * @param route the same in words
  * @param deadlinesSeconds its deadlines at the first point
  */
-record CaseName(String what, String transfer, Direction direction, String route, List<Double> deadlinesSeconds) {
+public record CaseName(String what, String transfer, Direction direction, String route, List<Double> deadlinesSeconds) {
     private static final String OF_TRANSFERS = "transfer.";
 
-    CaseName {
+    /** Copies the list. */
+    public CaseName {
         deadlinesSeconds = List.copyOf(deadlinesSeconds);
     }
 
     /** Returns the cases of a scenario in its order. */
-    static List<CaseName> all(Scenario scenario, Collection<String> keysVaried) {
+    public static List<CaseName> all(Scenario scenario, Collection<String> keysVaried) {
         boolean areFilesKnown = keysVaried.stream().noneMatch(it -> it.startsWith(OF_TRANSFERS));
         return scenario.transfers().stream()
                 .flatMap(transfer -> transfer.directions().stream()
@@ -41,7 +42,7 @@ record CaseName(String what, String transfer, Direction direction, String route,
     }
 
     /** Returns all of it in one line. */
-    String heading() {
+    public String heading() {
         return what + ", " + route;
     }
 }

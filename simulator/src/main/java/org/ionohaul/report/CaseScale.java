@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.study.CaseSummary;
 
 /** The axis of time that suits a case: long enough for nearly all that is reached and for the deadlines. */

@@ -2,6 +2,8 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.Optional;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;

@@ -9,6 +9,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.CauseLegend;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.Cells;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
@@ -121,7 +127,11 @@ final class CaseTables {
     /** Returns where the time goes, as means over all evenings. */
     static Table causes(List<ModeSummary> modes) {
         List<Cell> heads = new ArrayList<>(List.of(MODE));
-        Stream.of(Cause.values()).map(CaseWords::cause).map(Cell::of).forEach(heads::add);
+        Stream.of(Cause.values())
+                .map(CauseLegend::of)
+                .map(CauseLegend::name)
+                .map(Cell::of)
+                .forEach(heads::add);
         heads.add(Cell.of("whole session"));
         return new Table(
                 "Where the time goes: mean of all evenings, minutes and seconds",

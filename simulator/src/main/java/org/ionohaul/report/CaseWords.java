@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ionohaul.channel.End;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
-import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.CaseSummary;
@@ -204,21 +206,6 @@ final class CaseWords {
             case DELIVERED_UNCONFIRMED -> "delivered, sender not told";
             case GAVE_UP -> "gave up";
             case RUNNING -> "still running at the end";
-        };
-    }
-
-    static String cause(Cause cause) {
-        return switch (cause) {
-            case DIALLING -> "dialling";
-            case INTRODUCTIONS -> "introductions";
-            case PREAMBLES -> "preambles";
-            case NEW_PAYLOAD -> "new payload";
-            case REPEATED_PAYLOAD -> "repeated payload";
-            case ACKNOWLEDGEMENTS -> "acknowledgements";
-            case TURNAROUNDS -> "turnarounds";
-            case SILENCE -> "waiting in silence";
-            case REDIALLING -> "redialling";
-            case HANGING_UP -> "hanging up";
         };
     }
 }

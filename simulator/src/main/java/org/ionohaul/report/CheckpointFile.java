@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.Checkpoint;
 

@@ -1,5 +1,7 @@
 package org.ionohaul.report;
 
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.Difference;

@@ -5,6 +5,12 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.Json;
+import org.ionohaul.rendering.ModeSeries;
+import org.ionohaul.rendering.Palette;
+import org.ionohaul.rendering.TimeAxis;
+import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.ModeTrials;
 

@@ -3,6 +3,12 @@ package org.ionohaul.report;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.DecibelText;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.SkyMeasure;
@@ -44,7 +50,7 @@ final class EveningTables {
     /** Returns a measure's value with its unit, such as {@code 11 dB} or {@code 20 %}. */
     static String value(SkyMeasure measure, double value) {
         return switch (measure) {
-            case MIDDLE_SINR_DB, WORST_TENTH_SINR_DB -> SkyTables.decibels(value);
+            case MIDDLE_SINR_DB, WORST_TENTH_SINR_DB -> DecibelText.whole(value);
             case OCCUPIED_SHARE -> OddsText.percent(value);
         };
     }

@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.sheet.SkyView;
 import org.ionohaul.study.SizeAnswers;
 import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.StudyResult;

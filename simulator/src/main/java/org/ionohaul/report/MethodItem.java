@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.StudyResult;
 

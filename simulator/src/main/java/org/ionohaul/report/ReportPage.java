@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.sheet.SkySection;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 

@@ -1,6 +1,8 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.SizeAnswers;
 

@@ -2,6 +2,8 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.rendering.Json;
+import org.ionohaul.rendering.Palette;
 
 /** Lying bars, one a mode, each cut into parts that colour and pattern tell apart. */
 final class StackedBars {

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.OrderedSample;

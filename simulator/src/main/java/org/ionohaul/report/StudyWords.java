@@ -1,13 +1,14 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.rendering.SizeText;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.StudyResult;
 
 /** What is said about a study as a whole. */
 public final class StudyWords {
     /** What must be said wherever numbers are shown. */
-    static final String CAUTION =
+    public static final String CAUTION =
             "A training and planning aid. Follow your local licence rules and your unit's plan; never"
                     + " stake a life on one number.";
 
@@ -18,7 +19,7 @@ public final class StudyWords {
                     + OrderedSample.QUANTILE_DEFINITION + ".";
 
     /** What the model leaves out, an item a line. */
-    static final List<String> LIMITS = List.of(
+    public static final List<String> LIMITS = List.of(
             "Propagation is not predicted: how strong the path is, how it fades and how it changes over the hour are what"
                     + " the scenario says. A wrong guess there outweighs everything else here.",
             "Fading follows the Watterson model, a few paths with Gaussian gains; it holds for channels narrower than some"

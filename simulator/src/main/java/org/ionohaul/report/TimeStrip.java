@@ -2,6 +2,8 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.ModeSummary;
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.session.Cause;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeTrials;

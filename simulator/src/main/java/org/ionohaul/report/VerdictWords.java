@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ionohaul.rendering.CauseLegend;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.CaseSummary;
@@ -34,7 +37,8 @@ final class VerdictWords {
                 : "Most of ";
         CauseTime most = verdict.cause().orElseThrow();
         return opening + mode.mode().title() + "'s time, " + TimeText.clock(most.meanSeconds()) + " of "
-                + TimeText.clock(mode.meanElapsedSeconds()) + ", goes into " + CaseWords.cause(most.cause()) + "."
+                + TimeText.clock(mode.meanElapsedSeconds()) + ", goes into "
+                + CauseLegend.of(most.cause()).name() + "."
                 + failure(mode);
     }
 
@@ -69,8 +73,9 @@ final class VerdictWords {
             case AHEAD ->
                 verdict.cause()
                         .filter(it -> Math.round(it.meanSeconds()) > 0)
-                        .map(it -> " mostly because it spends " + TimeText.clock(it.meanSeconds())
-                                + " less an evening on " + CaseWords.cause(it.cause()) + ", where both deliver.")
+                        .map(it ->
+                                " mostly because it spends " + TimeText.clock(it.meanSeconds()) + " less an evening on "
+                                        + CauseLegend.of(it.cause()).name() + ", where both deliver.")
                         .orElse("; no single thing that time goes into explains it.");
             case NEXT_IS_SOONER -> ".";
             case OPEN, ALONE -> ": other evenings could put either first.";

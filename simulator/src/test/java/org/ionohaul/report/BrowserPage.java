@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
  * @param browser the browser
  * @param file the page
  */
-record BrowserPage(Chromium browser, Path file) {
-    static final List<Integer> WIDTHS = List.of(320, 360, 768, 1200);
+public record BrowserPage(Chromium browser, Path file) {
+    public static final List<Integer> WIDTHS = List.of(320, 360, 768, 1200);
 
     private static final Pattern URL = Pattern.compile("\"url\":\"([^\"]*)\"");
 
@@ -66,12 +66,12 @@ record BrowserPage(Chromium browser, Path file) {
             """;
 
     /** Returns the page in a browser, if this machine has one. */
-    static Optional<BrowserPage> of(Path file) {
+    public static Optional<BrowserPage> of(Path file) {
         return Chromium.find(file.resolveSibling("")).map(it -> new BrowserPage(it, file));
     }
 
     /** Returns lines of the console, then what the page asked for; requests without an origin are the browser's own. */
-    List<String> complaintsAndRequests() throws IOException {
+    public List<String> complaintsAndRequests() throws IOException {
         Path log = file.resolveSibling("net.json");
         List<String> noticed = new ArrayList<>(browser.open(file, "--dump-dom", "--log-net-log=" + log)
                 .get(1)
@@ -89,7 +89,7 @@ record BrowserPage(Chromium browser, Path file) {
     }
 
     /** Returns the page's elements after its script has run. */
-    String dom() {
+    public String dom() {
         return browser.open(file, "--dump-dom").get(0);
     }
 
@@ -97,7 +97,7 @@ record BrowserPage(Chromium browser, Path file) {
      * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, what a
      * pointer at the beginning of each picture is told, and how large each picture is on paper.
      */
-    String seen() throws IOException {
+    public String seen() throws IOException {
         Path probe = file.resolveSibling("probe.html");
         Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()));
         String dom = browser.open(probe, "--dump-dom").get(0);
@@ -105,7 +105,7 @@ record BrowserPage(Chromium browser, Path file) {
     }
 
     /** Returns the page on paper, as PDF. */
-    String printed() throws IOException {
+    public String printed() throws IOException {
         Path pdf = file.resolveSibling("page.pdf");
         browser.open(file, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
         return Files.readString(pdf, StandardCharsets.ISO_8859_1);

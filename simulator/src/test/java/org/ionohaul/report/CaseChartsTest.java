@@ -6,6 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.Cells;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.Json;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.DeadlineChance;
@@ -17,11 +23,6 @@ final class CaseChartsTest {
     private static final CaseTrials TRIALS = FabricatedStudy.result().cases().get(0);
     private static final CaseSummary SUMMARY =
             FabricatedStudy.findings(FabricatedStudy.TRIALS).summary().cases().get(0);
-
-    @Test
-    void everyCauseOfTheTimeBudgetHasItsColourInOrder() {
-        assertTrue(CaseCharts.drawsEveryCause());
-    }
 
     /** Evening k of fifty (k = 0 to 49) of "Quick" is trial 2k, through after 10 (2k + 1) s; trials from 95 on never. */
     @Test

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A browser without a window, driven by its command line alone. */
-final class Chromium {
+public final class Chromium {
     private static final int PATIENCE_SECONDS = 60;
 
     private final Path program;
@@ -23,7 +23,7 @@ final class Chromium {
     }
 
     /** Returns the browser if this machine has one. */
-    static Optional<Chromium> find(Path scratch) {
+    public static Optional<Chromium> find(Path scratch) {
         return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -32,7 +32,7 @@ final class Chromium {
     }
 
     /** Opens a page and returns what the browser printed: first its output, then its log. */
-    List<String> open(Path page, String... more) {
+    public List<String> open(Path page, String... more) {
         try {
             Path out = Files.createTempFile(scratch, "out", ".txt");
             Path log = Files.createTempFile(scratch, "log", ".txt");

@@ -32,6 +32,7 @@ import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.session.TimeBudget;
+import org.ionohaul.sheet.SkyView;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeTrials;
 import org.ionohaul.study.SizeAnswers;
@@ -56,9 +57,9 @@ import org.ionohaul.waveform.Receiver;
  * five give up. Mode "tough" takes {@code 200 + 5 i} seconds and always gets through. The first of two files is through in
  * half the time.
  */
-final class FabricatedStudy {
-    static final int TRIALS = 100;
-    static final String AWKWARD_NAME = "roster <v2> & \"list\", final.txt";
+public final class FabricatedStudy {
+    public static final int TRIALS = 100;
+    public static final String AWKWARD_NAME = "roster <v2> & \"list\", final.txt";
 
     private static final long SECOND = 1_000_000_000L;
     private static final int LEVELS = 3;
@@ -72,22 +73,22 @@ final class FabricatedStudy {
 
     private FabricatedStudy() {}
 
-    static StudyResult result() {
+    public static StudyResult result() {
         return result(TRIALS);
     }
 
     /** Returns the study as it stands when it is interrupted after so many trials. */
-    static StudyResult result(int trialsDone) {
+    public static StudyResult result(int trialsDone) {
         return result(trialsDone, 95);
     }
 
     /** Returns a study in which "quick" gives up from so many trials on. */
-    static StudyResult result(int trialsDone, int quickDelivers) {
+    public static StudyResult result(int trialsDone, int quickDelivers) {
         return result(trialsDone, quickDelivers, 0);
     }
 
     /** Returns the study with mode "quick" so many seconds later. */
-    static StudyResult later(int seconds) {
+    public static StudyResult later(int seconds) {
         return result(TRIALS, 95, seconds);
     }
 
@@ -103,11 +104,11 @@ final class FabricatedStudy {
         return new StudyResult(scenario, cases, TRIALS, trialsDone);
     }
 
-    static Findings findings(int trialsDone) {
+    public static Findings findings(int trialsDone) {
         return findings(result(trialsDone));
     }
 
-    static Findings findings(StudyResult result) {
+    public static Findings findings(StudyResult result) {
         StudySummary summary = StudySummary.of(result);
         SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::evening);
         return new Findings(
@@ -120,7 +121,7 @@ final class FabricatedStudy {
     }
 
     /** Returns ten minutes of a sky that does not change: 17 dB at the near end, 11 dB at the far one. */
-    static SkyView sky() {
+    public static SkyView sky() {
         return sky(scenario());
     }
 
@@ -128,7 +129,7 @@ final class FabricatedStudy {
         return SkyView.of(scenario, 3, new Sky(SKY, new TrialStreams(scenario.seed(), 3)), 600);
     }
 
-    static Provenance provenance() {
+    public static Provenance provenance() {
         return new Provenance(
                 "1.2.3-test",
                 List.of(

@@ -1,0 +1,24 @@
+package org.ionohaul.rendering;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A page of its own with tables and charts.
+ *
+ * @param fileName the file's name, without folders
+ * @param title what it is about
+ * @param reading what to know first
+ * @param tables tables that come first
+ * @param charts the charts, each with its table
+ * @param origin what made the page
+ */
+public record ChartPage(
+        String fileName, String title, String reading, List<Table> tables, List<Chart> charts, String origin)
+        implements ResultFolder.Entry {
+    @Override
+    public void writeTo(Path file) throws IOException {
+        PageFile.write("charts.jte", this, file);
+    }
+}

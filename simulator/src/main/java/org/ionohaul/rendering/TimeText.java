@@ -1,0 +1,73 @@
+package org.ionohaul.rendering;
+
+import java.util.Locale;
+
+/**
+ * Words for lengths of time.
+ *
+ * <p>People plan in minutes and read a clock; nobody plans in seconds with decimals.
+ */
+public final class TimeText {
+    private static final int MINUTE = 60;
+    private static final int HOUR = 60 * MINUTE;
+    /** Below this, a plan in whole minutes would be too coarse. */
+    private static final int PLANNED_IN_SECONDS = 2 * MINUTE;
+
+    private TimeText() {}
+
+    /**
+     * Returns a length as a clock shows it, such as {@code 4:20} (minutes and seconds) or {@code 1:04:20} (from an hour
+     * on), rounded to the nearest second.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String clock(double seconds) {
+        long whole = Math.round(requireLength(seconds));
+        return whole < HOUR
+                ? String.format(Locale.ROOT, "%d:%02d", whole / MINUTE, whole % MINUTE)
+                : String.format(Locale.ROOT, "%d:%02d:%02d", whole / HOUR, whole % HOUR / MINUTE, whole % MINUTE);
+    }
+
+    /**
+     * Returns a length as a promise that errs on the safe side, such as {@code 17 minutes}: rounded up to whole minutes,
+     * or to ten seconds below two minutes.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String plan(double seconds) {
+        double length = requireLength(seconds);
+        if (length < PLANNED_IN_SECONDS) {
+            return counted((long) Math.ceil(length / 10) * 10, "second");
+        }
+        return counted((long) Math.ceil(length / MINUTE), "minute");
+    }
+
+    /**
+     * Returns a length as people say it when they set it themselves, such as {@code 90 s}, {@code 20 min} or
+     * {@code 1 h 30 min}.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String given(double seconds) {
+        long whole = Math.round(requireLength(seconds));
+        if (whole % MINUTE != 0) {
+            return whole < HOUR ? whole + " s" : clock(seconds);
+        }
+        if (whole < 2 * HOUR && whole % HOUR != 0) {
+            return whole / MINUTE + " min";
+        }
+        String hours = whole / HOUR + " h";
+        return whole % HOUR == 0 ? hours : hours + " " + whole % HOUR / MINUTE + " min";
+    }
+
+    private static String counted(long count, String unit) {
+        return count == 1 ? "1 " + unit : count + " " + unit + "s";
+    }
+
+    private static double requireLength(double seconds) {
+        if (!(seconds >= 0 && seconds < 1e12)) {
+            throw new IllegalArgumentException("seconds must be zero or more and finite: " + seconds);
+        }
+        return seconds;
+    }
+}

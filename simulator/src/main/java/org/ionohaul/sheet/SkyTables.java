@@ -1,0 +1,98 @@
+package org.ionohaul.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.ionohaul.channel.Deciles;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.SkyWatch;
+import org.ionohaul.channel.WatchSummary;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.DecibelText;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.waveform.SteadyNeed;
+import org.ionohaul.waveform.Waveforms;
+
+/** What a sky comes to, end by end and level by level. */
+final class SkyTables {
+    /** A level's need is where one frame in ten is lost. */
+    private static final double LOSS_AT_NEED = 0.1;
+
+    private SkyTables() {}
+
+    /** Returns what can be said of each end over the whole time. */
+    static Table ends(SkyView view) {
+        return new Table(
+                "SNR of a full-power carrier in 3 kHz, noise and other stations counted: what half of the time is above,"
+                        + " and the worst and the best tenth of the time begin at; a fade is 10 dB below the mean of the"
+                        + " moment",
+                List.of(
+                        Cell.of("at"),
+                        new Cell("SNR", "middle"),
+                        new Cell("worst", "tenth"),
+                        new Cell("best", "tenth"),
+                        new Cell("fades", "a minute"),
+                        new Cell("faded", "of the time"),
+                        new Cell("others", "of the time")),
+                Stream.of(End.values()).map(it -> endRow(view, it)).toList());
+    }
+
+    private static List<Cell> endRow(SkyView view, End end) {
+        WatchSummary summary = view.at(end).summary();
+        Deciles sinr = summary.sinrDb();
+        return List.of(
+                Cell.of(view.scenario().station(end).name()),
+                Cell.of(DecibelText.whole(sinr.median())),
+                Cell.of(DecibelText.whole(sinr.low())),
+                Cell.of(DecibelText.whole(sinr.high())),
+                Cell.of(String.format(Locale.ROOT, "%.1f", summary.fadesPerMinute())),
+                Cell.of(OddsText.percent(summary.fadedShare())),
+                Cell.of(OddsText.percent(summary.occupiedShare())));
+    }
+
+    /** Returns what each speed level needs and how much of the time there is less. */
+    static Table needs(SkyView view) {
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Mode mode : view.scenario().modes()) {
+            for (int level = 1; level <= mode.levels().size(); level++) {
+                rows.add(needRow(view, mode, level));
+            }
+        }
+        return new Table(
+                "What each speed level needs on a steady path to lose 1 frame in 10, as SNR of a full-power carrier in 3"
+                        + " kHz, and the share of the time in which there is less",
+                List.of(
+                        Cell.of("mode and level"),
+                        Cell.of("needs"),
+                        new Cell("less at", view.scenario().near().name()),
+                        new Cell("less at", view.scenario().far().name())),
+                rows);
+    }
+
+    private static List<Cell> needRow(SkyView view, Mode mode, int level) {
+        double needDb = needDb(mode, level);
+        return List.of(
+                Cell.of(mode.title() + " " + level),
+                Cell.of(Double.isFinite(needDb) ? DecibelText.whole(needDb) : "too much"),
+                Cell.of(shareBelow(view.near(), needDb)),
+                Cell.of(shareBelow(view.far(), needDb)));
+    }
+
+    private static String shareBelow(SkyWatch watch, double needDb) {
+        return OddsText.percent(Double.isFinite(needDb) ? watch.shareBelow(needDb) : 1);
+    }
+
+    /** A mode with a crest factor needs that much more of the carrier. */
+    private static double needDb(Mode mode, int level) {
+        double meterDb = SteadyNeed.snrDb(
+                Waveforms.of(
+                        mode.levels().get(level - 1),
+                        mode.emission(),
+                        mode.arq().combining()),
+                LOSS_AT_NEED);
+        return meterDb + mode.emission().crestFactorDb();
+    }
+}

@@ -1,0 +1,49 @@
+package org.ionohaul.sheet;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.Sky;
+import org.ionohaul.channel.SkyWatch;
+import org.ionohaul.scenario.Scenario;
+
+/**
+ * One trial's sky, watched at both ends.
+ *
+ * @param scenario what the sky belongs to
+ * @param trial the trial's number, from 0
+ * @param lengthSeconds how long it is watched, from pressing send
+ * @param near what a meter shows at the station that dials
+ * @param far what a meter shows at the station that is called
+ */
+public record SkyView(Scenario scenario, long trial, double lengthSeconds, SkyWatch near, SkyWatch far) {
+    private static final double NANOS_PER_SECOND = 1e9;
+
+    /**
+     * Watches a sky.
+     *
+     * @param sky that of the trial
+     * @param lengthSeconds how long, positive
+     */
+    public static SkyView of(Scenario scenario, long trial, Sky sky, double lengthSeconds) {
+        long lengthNanos = Math.round(NANOS_PER_SECOND * lengthSeconds);
+        return new SkyView(
+                scenario,
+                trial,
+                lengthSeconds,
+                new SkyWatch(sky, End.NEAR, lengthNanos),
+                new SkyWatch(sky, End.FAR, lengthNanos));
+    }
+
+    SkyWatch at(End end) {
+        return end == End.NEAR ? near : far;
+    }
+
+    /** Returns what stands over an end's strip, such as {@code At Weir Cottage, hearing Flood desk}. */
+    String heading(End end) {
+        return "At " + scenario.station(end).name() + ", hearing "
+                + scenario.station(end.other()).name();
+    }
+
+    static double seconds(long nanos) {
+        return nanos / NANOS_PER_SECOND;
+    }
+}

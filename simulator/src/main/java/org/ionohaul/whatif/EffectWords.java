@@ -1,0 +1,97 @@
+package org.ionohaul.whatif;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.ModePoint;
+import org.ionohaul.study.PairedEffect;
+
+/** What a change of a key does to a mode, in a plain sentence with its uncertainty. */
+final class EffectWords {
+    private EffectWords() {}
+
+    /**
+     * Returns the sentence.
+     *
+     * @param change what is changed, such as {@code With near.snr = 18 dB instead of 6 dB}
+     * @param mode title of the mode
+     * @param point the mode after the change, its effect being that of the change
+     */
+    static String sentence(String change, String mode, ModePoint point) {
+        PairedEffect effect = point.effect();
+        Optional<String> deadline = deadline(point);
+        String head = change + ", ";
+        if (!effect.changesAnything()) {
+            return deadline.map(it -> head + mode + " " + it + ".")
+                    .orElse(head + "not one evening differs for " + mode + ".");
+        }
+        if (!effect.isBeyondChance() && deadline.isEmpty()) {
+            return head + "nothing changes for " + mode + " that could not be chance" + range(effect) + ".";
+        }
+        return head + mode + " " + time(effect)
+                + deadline.map(it -> " and " + it).orElse("") + ".";
+    }
+
+    private static String time(PairedEffect effect) {
+        double seconds = effect.medianChangeSeconds().value();
+        if (Double.isInfinite(seconds)) {
+            return seconds < 0
+                    ? "gets through on many evenings on which it would not otherwise"
+                    : "no longer gets through on many evenings";
+        }
+        if (!effect.isBeyondChance()) {
+            return "is neither sooner nor later beyond chance" + range(effect);
+        }
+        String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.clock(Math.abs(seconds));
+        return "is through " + amount + (isSooner(effect) ? " sooner" : " later") + " on the median evening"
+                + range(effect);
+    }
+
+    /** Which way: the sign of the median, and of the evenings where the median rounds to nothing. */
+    private static boolean isSooner(PairedEffect effect) {
+        double seconds = effect.medianChangeSeconds().value();
+        return seconds == 0 ? effect.quickerTrials() > effect.slowerTrials() : seconds < 0;
+    }
+
+    private static String range(PairedEffect effect) {
+        Estimate change = effect.medianChangeSeconds();
+        if (!Double.isFinite(change.low()) || !Double.isFinite(change.high())) {
+            return "";
+        }
+        boolean isOneWay = change.low() >= 0 || change.high() <= 0;
+        return " ("
+                + (isOneWay
+                        ? ordered(
+                                TimeText.clock(Math.abs(change.low())), TimeText.clock(Math.abs(change.high())), change)
+                        : PointWords.changeRange(effect))
+                + " with 95 % confidence)";
+    }
+
+    private static String ordered(String low, String high, Estimate change) {
+        return change.low() >= 0 ? low + " to " + high : high + " to " + low;
+    }
+
+    /** The deadline whose chance changes most, if any changes beyond chance. */
+    private static Optional<String> deadline(ModePoint point) {
+        List<Estimate> changes = point.effect().deadlineChanges();
+        return IntStream.range(0, changes.size())
+                .filter(i -> changes.get(i).low() > 0 || changes.get(i).high() < 0)
+                .boxed()
+                .max((a, b) -> Double.compare(
+                        Math.abs(changes.get(a).value()),
+                        Math.abs(changes.get(b).value())))
+                .map(i -> deadline(point.deadlines().get(i).deadlineSeconds(), changes.get(i)));
+    }
+
+    private static String deadline(double seconds, Estimate change) {
+        return "keeps " + TimeText.given(seconds) + " on " + hundredths(change.value())
+                + (change.value() > 0 ? " more" : " fewer") + " of 100 evenings ("
+                + ordered(hundredths(change.low()), hundredths(change.high()), change) + ")";
+    }
+
+    private static String hundredths(double share) {
+        return Long.toString(Math.round(100 * Math.abs(share)));
+    }
+}

@@ -1,0 +1,134 @@
+package org.ionohaul.whatif;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.CasePoint;
+import org.ionohaul.study.Margin;
+import org.ionohaul.study.PairedEffect;
+
+/** What is said about a point of a variation: which mode is best there and by how much, and what the change did. */
+final class PointWords {
+    /** How to read a change. */
+    static final String CHANGE =
+            "Change: of the time on the median evening, under the same sky, over evenings on which the file gets through"
+                    + " with at least one of the two values; below zero is sooner. In brackets if it could be chance."
+                    + " \"Arrives\" and \"fails\": on most of those evenings it gets through only after the change, or no"
+                    + " longer.";
+
+    /** How to read which mode is best. */
+    static final String BEST =
+            "Best: the mode that keeps the deadlines most often, then the quicker one. It is picked after the fact, value by"
+                    + " value; where chance could have picked it, it is too close to call.";
+
+    static final String TOO_CLOSE = "too close to call";
+    static final String NONE = "none";
+
+    private PointWords() {}
+
+    /** Returns a time as a clock shows it. */
+    static String time(Estimate seconds) {
+        return Double.isInfinite(seconds.value()) ? "never" : TimeText.clock(seconds.value());
+    }
+
+    /** Returns the change of a mode's time. */
+    static String change(PairedEffect effect) {
+        if (!effect.changesAnything()) {
+            return "none";
+        }
+        String text = signed(effect.medianChangeSeconds().value());
+        return effect.isBeyondChance() ? text : "(" + text + ")";
+    }
+
+    /** Returns the interval of a change of time; empty if there is no change. */
+    static String changeRange(PairedEffect effect) {
+        return effect.changesAnything() ? range(effect.medianChangeSeconds()) : "";
+    }
+
+    private static String range(Estimate change) {
+        if (Double.isFinite(change.low()) && Double.isFinite(change.high())) {
+            return signed(change.low()) + " to " + signed(change.high());
+        }
+        if (change.high() < 0 && Double.isFinite(change.high())) {
+            return signed(change.high()) + " or more";
+        }
+        if (change.low() > 0 && Double.isFinite(change.low())) {
+            return signed(change.low()) + " or more";
+        }
+        return change.low() == change.high() ? "" : "open";
+    }
+
+    /** Returns a change of time with its sign. */
+    static String signed(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return seconds < 0 ? "arrives" : "fails";
+        }
+        long whole = Math.round(seconds);
+        return (whole == 0 ? "" : whole < 0 ? "-" : "+") + TimeText.clock(Math.abs(seconds));
+    }
+
+    /** Returns a difference of chances in points of a hundred. */
+    static Cell points(Estimate change) {
+        return new Cell(
+                signedPoints(change.value()), signedPoints(change.low()) + " to " + signedPoints(change.high()));
+    }
+
+    static String signedPoints(double share) {
+        long points = Math.round(100 * share);
+        return points == 0 ? "0" : String.format(Locale.ROOT, "%+d", points);
+    }
+
+    /** Returns which mode is best, in one word as it were: its title, that it is too close to call, or none. */
+    static String best(CasePoint point, List<Mode> modes) {
+        return switch (point.standing()) {
+            case NOTHING_ARRIVES -> NONE;
+            case TOO_CLOSE_TO_CALL -> TOO_CLOSE;
+            case CLEAR -> modes.get(point.best()).title();
+        };
+    }
+
+    /** Returns by how much it is ahead of the next. */
+    static String margin(CasePoint point, List<Mode> modes, List<Double> deadlinesSeconds) {
+        if (point.standing() == CasePoint.Standing.NOTHING_ARRIVES) {
+            return "nothing arrives";
+        }
+        return point.margin()
+                .map(it -> {
+                    String next = modes.get(it.next()).title();
+                    return it.isClear()
+                            ? lead(it, next, deadlinesSeconds)
+                            : modes.get(point.best()).title() + ", " + next + sooner(it);
+                })
+                .orElse("the only mode");
+    }
+
+    private static String lead(Margin margin, String next, List<Double> deadlinesSeconds) {
+        if (margin.bestBefore().value() > margin.nextBefore().value()) {
+            return "before " + next + " on "
+                    + OddsText.percent(margin.bestBefore().value()) + " ("
+                    + OddsText.percentRange(
+                            margin.bestBefore().low(), margin.bestBefore().high()) + ")";
+        }
+        int deadline = IntStream.range(0, deadlinesSeconds.size())
+                .boxed()
+                .max((a, b) -> Double.compare(
+                        margin.deadlineLeads().get(a).low(),
+                        margin.deadlineLeads().get(b).low()))
+                .orElseThrow();
+        Cell points = points(margin.deadlineLeads().get(deadline));
+        return "by " + TimeText.given(deadlinesSeconds.get(deadline)) + " on " + points.text() + " % ("
+                + points.detail() + ") against " + next;
+    }
+
+    /** The next mode may well be through first more often, which its deadlines do not tell. */
+    private static String sooner(Margin margin) {
+        return margin.isNextSooner()
+                ? " (sooner on " + OddsText.percent(margin.nextBefore().value()) + ")"
+                : "";
+    }
+}

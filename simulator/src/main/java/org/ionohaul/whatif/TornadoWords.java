@@ -1,0 +1,102 @@
+package org.ionohaul.whatif;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.study.CasePoint;
+import org.ionohaul.study.ModePoint;
+import org.ionohaul.study.Tornado;
+import org.ionohaul.study.TornadoBar;
+import org.ionohaul.study.VariationPoint;
+
+/** What is said about a tornado in plain words. */
+final class TornadoWords {
+    private final Tornado tornado;
+    private final List<Mode> modes;
+
+    TornadoWords(Tornado tornado) {
+        this.tornado = tornado;
+        this.modes = tornado.scenario().modes();
+    }
+
+    /** Returns what the numbers rest on. */
+    String basis() {
+        return SizeText.grouped(tornado.scenario().trials())
+                + " simulated evenings a value, the same skies for every value and mode, seed "
+                + tornado.scenario().seed()
+                + ". Each key alone is set to either end of its range; the key that matters most comes first.";
+    }
+
+    /** Returns the warning on a tornado that was interrupted; empty for any other. */
+    String partial() {
+        if (!tornado.isPartial()) {
+            return "";
+        }
+        return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " keys.";
+    }
+
+    /** Returns the mode that is told of: the best as the scenario stands. */
+    int told(int caseIndex) {
+        return tornado.reference().cases().get(caseIndex).best();
+    }
+
+    /** Returns what a case comes to: what matters most and what it does, then how the scenario stands. */
+    List<String> sentences(int caseIndex) {
+        int mode = told(caseIndex);
+        List<String> sentences = new ArrayList<>();
+        if (tornado.reference().cases().get(caseIndex).standing() != CasePoint.Standing.NOTHING_ARRIVES) {
+            List<TornadoBar> ranked = tornado.ranked(caseIndex, mode);
+            TornadoBar most = ranked.get(0);
+            sentences.add(most(ranked, caseIndex, mode));
+            sentences.add(effect(most, most.low(), caseIndex, mode) + " " + effect(most, most.high(), caseIndex, mode));
+        }
+        sentences.add(stands(caseIndex, mode));
+        return sentences;
+    }
+
+    private String most(List<TornadoBar> ranked, int caseIndex, int mode) {
+        String title = modes.get(mode).title();
+        TornadoBar most = ranked.get(0);
+        if (!most.isBeyondChance(caseIndex, mode)) {
+            return "None of these keys changes the time of " + title + " beyond chance.";
+        }
+        List<String> rivals = ranked.stream()
+                .skip(1)
+                .filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode))
+                .map(TornadoBar::key)
+                .toList();
+        return "What matters most for the time of " + title + " is " + most.key()
+                + (rivals.isEmpty()
+                        ? ""
+                        : ", though chance leaves open whether more than " + String.join(" or ", rivals))
+                + ".";
+    }
+
+    private String stands(int caseIndex, int mode) {
+        ModePoint point = tornado.reference().cases().get(caseIndex).modes().get(mode);
+        return "As it stands: "
+                + switch (tornado.reference().cases().get(caseIndex).standing()) {
+                    case NOTHING_ARRIVES -> "no mode gets anything through.";
+                    case TOO_CLOSE_TO_CALL ->
+                        modes.get(mode).title() + ", though which mode is best is too close to call; " + within(point);
+                    case CLEAR -> modes.get(mode).title() + " is best; " + within(point);
+                };
+    }
+
+    private static String within(ModePoint point) {
+        return Double.isFinite(point.ninthSeconds().value())
+                ? "9 of 10 evenings within "
+                        + TimeText.clock(point.ninthSeconds().value()) + "."
+                : "on " + OddsText.simulated(point.delivered()) + " evenings it gets through.";
+    }
+
+    private String effect(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {
+        return EffectWords.sentence(
+                "With " + bar.key() + " = " + point.values().get(0),
+                modes.get(mode).title(),
+                point.cases().get(caseIndex).modes().get(mode));
+    }
+}

@@ -1,0 +1,151 @@
+package org.ionohaul.whatif;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.study.CasePoint;
+import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.Variation;
+
+/** What is said about a variation in plain words. */
+final class VariationWords {
+    private final Variation variation;
+    private final List<Mode> modes;
+
+    VariationWords(Variation variation) {
+        this.variation = variation;
+        this.modes = variation.scenario().modes();
+    }
+
+    /** Returns what the numbers rest on. */
+    String basis() {
+        return SizeText.grouped(variation.scenario().trials())
+                + " simulated evenings a value, the same skies for every value and mode, seed "
+                + variation.scenario().seed() + ". Varied: " + String.join(" and ", keys()) + ".";
+    }
+
+    /** Returns the warning on a variation that was interrupted; empty for any other. */
+    String partial() {
+        if (!variation.isPartial()) {
+            return "";
+        }
+        return "PARTIAL: interrupted after " + variation.points().size() + " of " + variation.pointsAsked()
+                + (variation.sweeps().size() == 1 ? " values." : " combinations of values.");
+    }
+
+    /** Returns the keys varied. */
+    List<String> keys() {
+        return variation.sweeps().stream().map(KeySweep::key).toList();
+    }
+
+    /** Returns what a case comes to: what the change does to a mode, then which mode is best where. */
+    List<String> sentences(int caseIndex) {
+        List<String> sentences = new ArrayList<>();
+        int mode = told(caseIndex);
+        for (int key = 0; key < variation.sweeps().size(); key++) {
+            int at = lastAlong(key);
+            if (at > 0) {
+                sentences.add(EffectWords.sentence(
+                        change(key, at),
+                        modes.get(mode).title(),
+                        point(at, caseIndex).modes().get(mode)));
+            }
+        }
+        sentences.add(best(caseIndex));
+        return sentences;
+    }
+
+    /** The mode whose change is told: the best at first or, if nothing arrives there, at last. */
+    private int told(int caseIndex) {
+        CasePoint first = point(0, caseIndex);
+        return first.standing() == CasePoint.Standing.NOTHING_ARRIVES
+                ? point(variation.points().size() - 1, caseIndex).best()
+                : first.best();
+    }
+
+    private CasePoint point(int index, int caseIndex) {
+        return variation.points().get(index).cases().get(caseIndex);
+    }
+
+    /** Index of the point furthest along a key that was done, the other key at its first value. */
+    private int lastAlong(int key) {
+        List<KeySweep> sweeps = variation.sweeps();
+        int step = key == sweeps.size() - 1 ? 1 : sweeps.get(1).values().size();
+        int done = (variation.points().size() - 1) / step;
+        return step * Math.min(done, sweeps.get(key).values().size() - 1);
+    }
+
+    private String change(int key, int at) {
+        String other = variation.sweeps().size() == 1
+                ? ""
+                : " (" + keys().get(1 - key) + " = "
+                        + variation.points().get(0).values().get(1 - key) + ")";
+        return "With " + keys().get(key) + " = "
+                + variation.points().get(at).values().get(key) + " instead of "
+                + variation.points().get(0).values().get(key) + other;
+    }
+
+    private String best(int caseIndex) {
+        List<String> labels = variation.points().stream()
+                .map(it -> PointWords.best(it.cases().get(caseIndex), modes))
+                .toList();
+        if (labels.stream().distinct().count() == 1) {
+            return (labels.size() == 1
+                            ? "At " + value(0)
+                            : variation.isPartial() ? "At every value done" : "At every value")
+                    + ": " + told(labels.get(0)) + ".";
+        }
+        return variation.sweeps().size() == 1 ? runs(labels) : counts(labels);
+    }
+
+    private static String told(String label) {
+        return switch (label) {
+            case PointWords.TOO_CLOSE -> "which mode is best is " + label;
+            case PointWords.NONE -> "no mode gets anything through";
+            default -> label + " is best";
+        };
+    }
+
+    private String runs(List<String> labels) {
+        List<String> runs = new ArrayList<>();
+        for (int from = 0; from < labels.size(); ) {
+            int to = from;
+            while (to + 1 < labels.size() && labels.get(to + 1).equals(labels.get(from))) {
+                to++;
+            }
+            runs.add(value(from) + (to == from ? "" : " to " + value(to)) + ": " + told(labels.get(from)));
+            from = to + 1;
+        }
+        return "At " + String.join("; at ", runs) + ".";
+    }
+
+    private String value(int index) {
+        return String.join(", ", variation.points().get(index).values());
+    }
+
+    private static String counts(List<String> labels) {
+        Map<String, Long> countsByLabel =
+                labels.stream().collect(Collectors.groupingBy(it -> it, LinkedHashMap::new, Collectors.counting()));
+        return "Of " + labels.size() + " combinations: "
+                + countsByLabel.entrySet().stream()
+                        .map(it -> told(it.getKey()) + " at " + it.getValue())
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    /** Returns the modes that the change does nothing to, in any evening of a case. */
+    List<Integer> untouched(int caseIndex) {
+        return IntStream.range(0, modes.size())
+                .filter(mode -> variation.points().stream()
+                        .map(it -> it.cases().get(caseIndex).modes().get(mode))
+                        .noneMatch(it -> it.effect().changesAnything()
+                                || it.effect().deadlineChanges().stream().anyMatch(change -> change.value() != 0)))
+                .boxed()
+                .toList();
+    }
+}

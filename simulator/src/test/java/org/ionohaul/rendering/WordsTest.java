@@ -1,0 +1,90 @@
+package org.ionohaul.rendering;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.ionohaul.statistics.Estimate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+final class WordsTest {
+    @ParameterizedTest
+    @CsvSource({"0, 0:00", "59.4, 0:59", "59.6, 1:00", "260, 4:20", "3599.4, 59:59", "3599.6, 1:00:00", "3860, 1:04:20"
+    })
+    void aClockShowsMinutesAndSeconds(double seconds, String expected) {
+        assertEquals(expected, TimeText.clock(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 10 seconds", "61, 70 seconds", "120, 2 minutes", "120.1, 3 minutes", "1020, 17 minutes"})
+    void aPlanIsRoundedUpToTheSafeSide(double seconds, String expected) {
+        assertEquals(expected, TimeText.plan(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"90, 90 s", "1200, 20 min", "3600, 1 h", "5400, 90 min", "9000, 2 h 30 min", "7200, 2 h"})
+    void aGivenTimeReadsAsItWasWritten(double seconds, String expected) {
+        assertEquals(expected, TimeText.given(seconds));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
+    void aLengthOfTimeIsFiniteAndNotNegative(double seconds) {
+        assertThrows(IllegalArgumentException.class, () -> TimeText.clock(seconds));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.9, 9 of 10",
+        "0.897, 9 of 10",
+        "0.83, 83 of 100",
+        "1, more than 99 of 100",
+        "0.999, more than 99 of 100",
+        "0, fewer than 1 of 100",
+        "0.5, 5 of 10"
+    })
+    void oddsAreNeverCertain(double probability, String expected) {
+        assertEquals(expected, OddsText.odds(probability));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0 %", "0.004, <1 %", "0.83, 83 %", "0.997, >99 %", "1, 100 %"})
+    void percentagesKeepTheEndsApart(double probability, String expected) {
+        assertEquals(expected, OddsText.percent(probability));
+    }
+
+    @Test
+    void aFewGoodEveningsAreNoGreatOdds() {
+        assertEquals("all simulated", OddsText.simulated(new Estimate(1, 0.34, 1)));
+        assertEquals("more than 99 of 100", OddsText.simulated(new Estimate(1, 0.996, 1)));
+        assertEquals("none of the simulated", OddsText.simulated(new Estimate(0, 0, 0.66)));
+        assertEquals("88 of 100", OddsText.simulated(new Estimate(0.88, 0.86, 0.9)));
+    }
+
+    @Test
+    void aRangeOfChancesIsNeverRoundedIntoCertainty() {
+        assertEquals("80-85 %", OddsText.percentRange(0.801, 0.849));
+        assertEquals(">99 to 100 %", OddsText.percentRange(0.9962, 1));
+        assertEquals("0 to <1 %", OddsText.percentRange(0, 0.0038));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1 byte", "812, 812 bytes", "1000, 1 kB", "2100, 2.1 kB", "64000, 64 kB", "1250000, 1.25 MB"})
+    void sizesHaveThreeFiguresAtMost(long bytes, String expected) {
+        assertEquals(expected, SizeText.size(bytes));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"9616.4, 9.6 kB", "1049, 1 kB", "7, 7 bytes", "123456, 120 kB", "995, 1 kB"})
+    void sizesThatAreNotKnownBetterHaveTwoFigures(double bytes, String expected) {
+        assertEquals(expected, SizeText.about(bytes));
+    }
+
+    @Test
+    void noChanceLiesBeyondOne() {
+        assertThrows(IllegalArgumentException.class, () -> OddsText.odds(1.01));
+        assertThrows(IllegalArgumentException.class, () -> OddsText.percent(Double.NaN));
+    }
+}

@@ -1,0 +1,172 @@
+package org.ionohaul.trace;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.SessionTrace;
+import org.ionohaul.trial.Trials;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Stories of the demo's own sessions. */
+final class TraceStoryTest {
+    private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static TraceStory story(Scenario scenario, Mode mode, Direction direction, long trial) {
+        Trials trials = new Trials(scenario);
+        Transfer transfer = scenario.transfers().get(1);
+        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(trial), mode.emission()));
+        SessionResult result = trials.run(transfer, direction, mode, trial, recorder);
+        return new TraceStory(
+                scenario,
+                transfer,
+                direction,
+                mode,
+                trial,
+                recorder,
+                result,
+                trials.wrongSpeedNanos(transfer, direction, mode, trial));
+    }
+
+    @Test
+    void tellingTheStoryChangesNoResult() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        Trials trials = new Trials(scenario);
+        int compared = 0;
+        for (Mode mode : scenario.modes()) {
+            for (Direction direction : Direction.values()) {
+                for (long trial = 0; trial < 4; trial++) {
+                    SessionResult told = story(scenario, mode, direction, trial).result();
+                    SessionResult untold =
+                            trials.run(scenario.transfers().get(1), direction, mode, trial, SessionTrace.NONE);
+                    assertEquals(untold.outcome(), told.outcome());
+                    assertEquals(untold.endedNanos(), told.endedNanos());
+                    assertEquals(untold.closedNanos(), told.closedNanos());
+                    assertEquals(untold.filesDeliveredNanos(), told.filesDeliveredNanos());
+                    assertEquals(untold.levels(), told.levels());
+                    compared++;
+                }
+            }
+        }
+        assertEquals(32, compared);
+    }
+
+    @Test
+    void theStoryAddsUpToTheResult() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        TraceStory story = story(scenario, scenario.modes().get(0), Direction.DOWNLOAD, 1);
+        for (Cause cause : Cause.values()) {
+            long told = story.recorder().spans().stream()
+                    .filter(span -> span.cause() == cause)
+                    .mapToLong(span -> span.untilNanos() - span.fromNanos())
+                    .sum();
+            assertEquals(story.result().budget().nanosOf(cause), told);
+        }
+        long overs = story.steps().stream()
+                .filter(step -> step.level() > 0 && step.frames() > 0)
+                .count();
+        assertEquals(story.result().oversSent(), overs);
+        long last = 0;
+        for (TraceStep step : story.steps()) {
+            assertTrue(step.untilNanos() >= last, "time runs backwards at " + step);
+            last = step.untilNanos();
+        }
+    }
+
+    @Test
+    void theTextNamesTheSessionItsStepsAndItsEnd() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        TraceStory story = story(scenario, scenario.modes().get(0), Direction.UPLOAD, 1);
+        List<String> lines = new TraceText(story).lines();
+        assertTrue(lines.get(0)
+                .endsWith("roster, upload with " + scenario.modes().get(0).title() + ", trial 1 (seed 41)"));
+        assertTrue(lines.get(1).startsWith("Outcome: closed; delivered after "), lines.get(1));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("|---------->|   call")));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("|<----------|   acknowledgement up to byte ")));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("|======---->|   over at level ")));
+        assertTrue(lines.stream().anyMatch(line -> line.endsWith("far: holds file 1 whole")));
+        assertTrue(lines.stream().anyMatch(line -> line.endsWith("near: session ends: hung up")));
+    }
+
+    @Test
+    void tableAndJsonLinesReadBackAsTheSameSteps() throws ScenarioProblems, IOException {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        TraceStory story = story(scenario, scenario.modes().get(1), Direction.UPLOAD, 0);
+        Path csvFile = folder.resolve("story.csv");
+        Path jsonFile = folder.resolve("story.jsonl");
+        new TraceCsv(story).writeTo(csvFile);
+        new TraceJsonLines(story).writeTo(jsonFile);
+        List<String> json = Files.readAllLines(jsonFile);
+        List<CSVRecord> csv = readCsv(csvFile);
+        assertEquals(story.steps().size(), csv.size());
+        assertEquals(story.steps().size(), json.size());
+        for (int at = 0; at < csv.size(); at++) {
+            assertEquals(story.steps().get(at).says(), csv.get(at).get("says"));
+            assertEquals(
+                    story.steps().get(at).untilNanos() * 1e-9,
+                    Double.parseDouble(csv.get(at).get("until_s")),
+                    6e-4);
+            assertEquals(story.steps().get(at).says(), field(json.get(at), "says"));
+            assertEquals(Long.toString(story.steps().get(at).atNanos()), field(json.get(at), "at_ns"));
+        }
+    }
+
+    private static List<CSVRecord> readCsv(Path file) throws IOException {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (Reader reader = Files.newBufferedReader(file);
+                CSVParser parser = CSVParser.parse(reader, format)) {
+            return parser.getRecords();
+        }
+    }
+
+    private static String field(String line, String name) throws IOException {
+        try (JsonParser json = new JsonFactory().createParser(line)) {
+            while (json.nextToken() != null) {
+                if (json.currentToken() == JsonToken.FIELD_NAME
+                        && json.currentName().equals(name)) {
+                    json.nextToken();
+                    return json.getText();
+                }
+            }
+        }
+        throw new AssertionError(name + " missing in " + line);
+    }
+
+    @Test
+    void thePictureHasABarForEachBurst() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        TraceStory story = story(scenario, scenario.modes().get(0), Direction.UPLOAD, 1);
+        String svg = new LadderDiagram(story).svg();
+        long bursts = story.steps().stream()
+                .filter(step -> step.kind() == TraceStep.Kind.BURST)
+                .count();
+        long rectangles = svg.split("<rect ", -1).length - 1L;
+        assertEquals(bursts + story.recorder().spans().size() + Cause.values().length, rectangles);
+    }
+}

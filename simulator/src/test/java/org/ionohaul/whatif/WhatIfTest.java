@@ -1,0 +1,93 @@
+package org.ionohaul.whatif;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.ionohaul.report.FabricatedStudy;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.Proportion;
+import org.ionohaul.study.DeadlineChance;
+import org.ionohaul.study.ModePoint;
+import org.ionohaul.study.PairedEffect;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is said when keys are varied. */
+final class WhatIfTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private static ModePoint changed(Estimate seconds, int quicker, int slower, double pValue, Estimate deadline) {
+        Estimate any = new Estimate(0.5, 0.4, 0.6);
+        return new ModePoint(
+                any,
+                any,
+                any,
+                List.of(new DeadlineChance(600, new Proportion(1, 2), any)),
+                new PairedEffect(seconds, quicker, slower, pValue, List.of(deadline), 0.1));
+    }
+
+    private static String sentence(ModePoint point) {
+        return EffectWords.sentence("With x = 2", "Hare", point);
+    }
+
+    @Test
+    void aChangeIsToldWithItsUncertainty() {
+        Estimate nothing = new Estimate(0, -0.1, 0.1);
+        assertEquals(
+                "With x = 2, Hare is through 1:30 sooner on the median evening (1:00 to 2:00 with 95 % confidence) and"
+                        + " keeps 10 min on 12 more of 100 evenings (5 to 19).",
+                sentence(changed(new Estimate(-90, -120, -60), 80, 10, 1e-9, new Estimate(0.12, 0.05, 0.19))));
+        assertEquals(
+                "With x = 2, Hare is through less than a second later on the median evening (0:00 to 0:01 with 95 %"
+                        + " confidence).",
+                sentence(changed(new Estimate(0.2, 0.1, 1), 1, 30, 1e-6, nothing)));
+        assertEquals(
+                "With x = 2, nothing changes for Hare that could not be chance (-0:05 to +0:09 with 95 % confidence).",
+                sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, nothing)));
+        assertEquals(
+                "With x = 2, not one evening differs for Hare.",
+                sentence(changed(new Estimate(0, 0, 0), 0, 0, 1, nothing)));
+        assertEquals(
+                "With x = 2, Hare no longer gets through on many evenings and keeps 10 min on 50 fewer of 100 evenings (40"
+                        + " to 60).",
+                sentence(changed(new Estimate(NEVER, 5, NEVER), 0, 60, 1e-9, new Estimate(-0.5, -0.6, -0.4))));
+    }
+
+    @Test
+    void aPartialVariationSaysSoAndLeavesTheRestOpen() throws IOException {
+        String text = String.join("\n", new VariationText(FabricatedVariation.twoKeys(4)).lines());
+        assertTrue(text.contains("PARTIAL: interrupted after 4 of 6 combinations of values."), text);
+        assertTrue(text.contains("not done"), text);
+        Path file = folder.resolve("report.html");
+        WhatIfHtml.of(FabricatedVariation.twoKeys(4), FabricatedStudy.provenance())
+                .writeTo(file);
+        assertTrue(Files.readString(file).contains("PARTIAL: interrupted"));
+        String whole = String.join("\n", new VariationText(FabricatedVariation.oneKey(3)).lines());
+        assertFalse(whole.contains("PARTIAL"), whole);
+    }
+
+    /** "Quick" is 40 s later a value and changes, "Tough" never does: it is told in one line instead of a table. */
+    @Test
+    void aModeThatNothingHappensToIsToldInALine() {
+        String text = String.join("\n", new VariationText(FabricatedVariation.oneKey(3)).lines());
+        assertTrue(text.contains("Tough: the same at every value"), text);
+        assertTrue(text.contains("+0:40  +0:40 to +0:40"), text);
+        assertTrue(text.contains("+1:20  +1:20 to +1:20"), text);
+    }
+
+    @Test
+    void whatAUserWroteIsEscapedOnThePage() throws IOException {
+        Path file = folder.resolve("report.html");
+        WhatIfHtml.of(FabricatedVariation.twoKeys(6), FabricatedStudy.provenance())
+                .writeTo(file);
+        assertFalse(Files.readString(file).contains("<busy>"));
+    }
+}
