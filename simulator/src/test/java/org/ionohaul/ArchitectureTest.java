@@ -37,7 +37,7 @@ final class ArchitectureTest {
             new Row("trial", "engine", "random", "statistics", "channel", "waveform", "link", "session", "scenario"),
             new Row("study", "statistics", "session", "scenario", "trial"),
             new Row("rendering", "statistics", "session"),
-            new Row("sheet", "channel", "waveform", "scenario", "trial", "rendering"),
+            new Row("sheet", "channel", "waveform", "link", "scenario", "trial", "rendering"),
             new Row("trace", "channel", "waveform", "link", "session", "scenario", "trial", "rendering"),
             new Row("report", "statistics", "channel", "session", "scenario", "trial", "study", "rendering", "sheet"),
             new Row("whatif", "statistics", "scenario", "study", "rendering", "report"),
