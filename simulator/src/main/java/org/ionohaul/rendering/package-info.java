@@ -1,3 +1,6 @@
-/** Means of rendering results, which know nothing of studies: tables, charts and pages, wrapped text, how odds, times and sizes are worded, and the folder that the files go to. */
+/**
+ * Means of rendering that know nothing of studies: tables, charts and pages, wording of odds, times and sizes, the folder of
+ * results.
+ */
 @org.jspecify.annotations.NullMarked
 package org.ionohaul.rendering;
