@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.rendering.ResultFolder;
@@ -108,7 +106,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         Scenario ofSizes = ofSizes(scenario);
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
-        probe(folder);
+        NotWritten.probe(folder);
         Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         Checkpoint before =
@@ -164,19 +162,10 @@ final class StudyCommand implements Callable<Integer> {
         }
     }
 
-    private static void probe(ResultFolder folder) throws NotWritten {
-        try {
-            folder.probe();
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
-    }
-
     /** Returns what is simulated besides, for answers on files of every size. */
-    private Scenario ofSizes(Scenario scenario) throws ScenarioProblems {
-        Map<String, String> fewer = new LinkedHashMap<>(simulation.changes());
-        fewer.put("trials", Integer.toString(Math.max(1, Math.min(sizeTrials, scenario.trials()))));
-        return SizeTransfers.in(choice.read(fewer), LARGEST_BYTES, scenario.horizonSeconds());
+    private Scenario ofSizes(Scenario scenario) {
+        int trials = Math.max(1, Math.min(sizeTrials, scenario.trials()));
+        return SizeTransfers.in(scenario.tried(trials), LARGEST_BYTES, scenario.horizonSeconds());
     }
 
     private static void tellMissed(PrintWriter terminal, Findings findings) {

@@ -92,18 +92,9 @@ public sealed interface LadderRules {
         /** Checks every value. */
         public SnrLookup {
             require(targetLoss > 0 && targetLoss < 1, "targetLoss must be above 0 and below 1", targetLoss);
-            require(
-                    hysteresisDb >= 0 && hysteresisDb < Double.POSITIVE_INFINITY,
-                    "hysteresisDb must not be negative",
-                    hysteresisDb);
-            require(
-                    correctionStepDb >= 0 && correctionStepDb < Double.POSITIVE_INFINITY,
-                    "correctionStepDb must not be negative",
-                    correctionStepDb);
-            require(
-                    estimateDeviationDb >= 0 && estimateDeviationDb < Double.POSITIVE_INFINITY,
-                    "estimateDeviationDb must not be negative",
-                    estimateDeviationDb);
+            requireNotNegative(hysteresisDb, "hysteresisDb");
+            requireNotNegative(correctionStepDb, "correctionStepDb");
+            requireNotNegative(estimateDeviationDb, "estimateDeviationDb");
         }
 
         @Override
@@ -159,14 +150,8 @@ public sealed interface LadderRules {
                     priorDeviationDb > 0 && priorDeviationDb < Double.POSITIVE_INFINITY,
                     "priorDeviationDb must be positive",
                     priorDeviationDb);
-            require(
-                    forgettingDbPerRootSecond >= 0 && forgettingDbPerRootSecond < Double.POSITIVE_INFINITY,
-                    "forgettingDbPerRootSecond must not be negative",
-                    forgettingDbPerRootSecond);
-            require(
-                    estimateDeviationDb >= 0 && estimateDeviationDb < Double.POSITIVE_INFINITY,
-                    "estimateDeviationDb must not be negative",
-                    estimateDeviationDb);
+            requireNotNegative(forgettingDbPerRootSecond, "forgettingDbPerRootSecond");
+            requireNotNegative(estimateDeviationDb, "estimateDeviationDb");
         }
 
         @Override
@@ -190,6 +175,10 @@ public sealed interface LadderRules {
         public SpeedPolicy policy(LinkParts parts) {
             return new OmniscientPolicy(new Timing(parts), parts.signals().levelCount());
         }
+    }
+
+    private static void requireNotNegative(double value, String name) {
+        require(value >= 0 && value < Double.POSITIVE_INFINITY, name + " must not be negative", value);
     }
 
     private static void require(boolean holds, String message, double value) {

@@ -60,4 +60,14 @@ public record Scenario(
         return new Scenario(
                 name, title, seed, trials, otherHorizonSeconds, distanceMetres, otherTransfers, modes, near, far, sky);
     }
+
+    /**
+     * Returns this scenario with another number of trials.
+     *
+     * @param otherTrials 1 or more
+     */
+    public Scenario tried(int otherTrials) {
+        return new Scenario(
+                name, title, seed, otherTrials, horizonSeconds, distanceMetres, transfers, modes, near, far, sky);
+    }
 }
