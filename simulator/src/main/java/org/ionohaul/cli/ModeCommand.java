@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "mode",
         description = {
-            "Lists the modes, or measures one and shows its data sheet: levels, airtimes, what SNR each level needs on a"
+            "Lists the modes, or measures one and shows its data sheet: data rates, airtimes, what SNR each data rate needs on a"
                     + " flat, a moderate and a poor path, how long undisturbed transfers take.",
             "",
             "Also writes a folder with the sheet as card.txt and, with pictures of the frame loss against SNR, card.html; the"
@@ -77,13 +77,13 @@ final class ModeCommand implements Callable<Integer> {
         }
         for (String name : all) {
             Mode mode = ScenarioReader.readMode(folder.resolve(name + ENDING));
-            terminal.println(name + ": " + mode.title() + ", " + levels(mode));
+            terminal.println(name + ": " + mode.title() + ", " + dataRates(mode));
             terminal.println("    " + mode.about());
         }
     }
 
-    private static String levels(Mode mode) {
-        return mode.levels().size() == 1 ? "1 level" : mode.levels().size() + " levels";
+    private static String dataRates(Mode mode) {
+        return mode.dataRates().size() == 1 ? "1 data rate" : mode.dataRates().size() + " data rates";
     }
 
     private void show(Mode mode) throws NotWritten {

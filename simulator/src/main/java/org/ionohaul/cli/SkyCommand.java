@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Shows one evening's sky as a meter at each end would, so that you can see whether the file says what you meant.",
             "",
-            "Prints a strip of SNR for each end, and how much of the time each speed level has too little. With --out, also"
+            "Prints a strip of SNR for each end, and how much of the time each data rate has too little. With --out, also"
                     + " writes sky.csv and, with the picture, sky.html.",
             ""
         },

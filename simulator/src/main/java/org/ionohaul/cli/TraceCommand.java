@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "trace",
         description = {
-            "Tells the story of one trial: every burst and what became of it, every change of level and why, where the time"
+            "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where the time"
                     + " went.",
             "",
             "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a picture,"
@@ -116,8 +116,8 @@ final class TraceCommand implements Callable<Integer> {
         }
         TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(number), itsMode.emission()));
         SessionResult result = trials.run(itsTransfer, itsDirection, itsMode, number, recorder);
-        long wrongSpeedNanos = trials.wrongSpeedNanos(itsTransfer, itsDirection, itsMode, number);
-        return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result, wrongSpeedNanos);
+        long wrongRateNanos = trials.wrongRateNanos(itsTransfer, itsDirection, itsMode, number);
+        return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result, wrongRateNanos);
     }
 
     private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {

@@ -37,7 +37,7 @@ final class Air {
         Waveform waveform = waveform(burst);
         boolean combines = isCombining && burst.message() == Message.OVER;
         if (combines) {
-            store.turnTo(burst.number(), burst.level());
+            store.turnTo(burst.number(), burst.dataRate());
         }
         for (int frame = 0; frame < burst.frames(); frame++) {
             double fresh = waveform.evidence(parts.reception(receiver), arrivalNanos, frame, burst.frames());
@@ -77,7 +77,7 @@ final class Air {
     /** Draws the SNR in 3 kHz, in dB, that the receiver measures over a burst. */
     double measuredSnrDb(End receiver, Burst burst, long arrivalNanos) {
         double mean = waveform(burst).meanSnrDb(parts.reception(receiver), arrivalNanos, burst.frames());
-        return mean + parts.ladder().estimateDeviationDb() * gaussian.sample();
+        return mean + parts.ratePolicy().estimateDeviationDb() * gaussian.sample();
     }
 
     boolean isOccupied(End end, long atNanos) {
@@ -85,6 +85,6 @@ final class Air {
     }
 
     private Waveform waveform(Burst burst) {
-        return parts.signals().of(burst.message(), burst.level());
+        return parts.signals().of(burst.message(), burst.dataRate());
     }
 }

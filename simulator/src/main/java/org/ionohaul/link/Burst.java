@@ -14,7 +14,7 @@ public final class Burst {
     private long[] ends = new long[16];
     private boolean[] decoded = new boolean[16];
     private Message message = Message.CALL;
-    private int level = 1;
+    private int dataRate = 1;
     private int number;
     private long bytes;
     private int frames;
@@ -30,9 +30,9 @@ public final class Burst {
         return message;
     }
 
-    /** Returns the speed level of an over, counted from 1. */
-    public int level() {
-        return level;
+    /** Returns the data rate of an over, counted from 1. */
+    public int dataRate() {
+        return dataRate;
     }
 
     /** Returns which file or introduction it is about, counted from 0. */
@@ -110,9 +110,9 @@ public final class Burst {
         snrDb = Double.NaN;
     }
 
-    void openOver(int ofNumber, int atLevel) {
+    void openOver(int ofNumber, int atDataRate) {
         say(Message.OVER, ofNumber, 0);
-        level = atLevel;
+        dataRate = atDataRate;
         frames = 0;
         newFrames = 0;
     }

@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * A set of bytes of one file, kept as rising ranges that neither touch nor overlap.
  *
- * <p>Frames are counted in bytes and not in numbers, because the frames of two speed levels differ in size: what is
- * held can then be compared whatever the level it came at, and a byte that comes twice is seen to be there already.
+ * <p>Frames are counted in bytes and not in numbers, because the frames of two data rates differ in size: what is
+ * held can then be compared whatever the data rate it came at, and a byte that comes twice is seen to be there already.
  * Nothing is allocated once the arrays have grown.
  */
 final class ByteRanges {

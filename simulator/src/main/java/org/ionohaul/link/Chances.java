@@ -9,7 +9,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  * @param decoding whether frames are decoded
  * @param snrEstimate errors of measured SNR
  * @param dialling waits for a clear channel
- * @param policy choices of the speed policy
+ * @param policy choices of the rate policy
  */
 public record Chances(
         UniformRandomProvider detection,

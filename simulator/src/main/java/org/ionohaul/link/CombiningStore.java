@@ -7,7 +7,7 @@ package org.ionohaul.link;
  * the evidence gathered so far exceeds it. So the chance of success with the second copy, given failure with the first,
  * is right, and a copy never makes things worse by a new draw.
  *
- * <p>Only equal frames add up. The store therefore holds frames of one level and one file at a time: a change of level
+ * <p>Only equal frames add up. The store therefore holds frames of one data rate and one file at a time: a change of data rate
  * cuts the bytes into other frames and empties it. When it is full, a further frame is not kept.
  */
 final class CombiningStore {
@@ -18,7 +18,7 @@ final class CombiningStore {
     private final double[] evidence;
     private final double[] thresholds;
     private int size;
-    private int level;
+    private int dataRate;
     private int file;
 
     CombiningStore(int frames) {
@@ -27,13 +27,13 @@ final class CombiningStore {
         thresholds = new double[frames];
     }
 
-    /** Prepares for frames of a file and level: empties the store if it holds others. */
-    void turnTo(int ofFile, int atLevel) {
-        if (ofFile != file || atLevel != level) {
+    /** Prepares for frames of a file and data rate: empties the store if it holds others. */
+    void turnTo(int ofFile, int atDataRate) {
+        if (ofFile != file || atDataRate != dataRate) {
             size = 0;
         }
         file = ofFile;
-        level = atLevel;
+        dataRate = atDataRate;
     }
 
     /** Forgets every frame. */

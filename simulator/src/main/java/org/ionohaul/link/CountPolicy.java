@@ -8,12 +8,12 @@ import java.util.Locale;
  * practical approach", MSWiM 2004; from memory): a rise that fails at once makes it wait twice as long for the next, a
  * fall for any other reason makes it as hopeful as in the beginning.
  */
-final class CountPolicy implements SpeedPolicy {
+final class CountPolicy implements RatePolicy {
     private static final int MOST_PATIENCE = 16;
 
-    private final LadderRules.Count rules;
-    private final int levels;
-    private int level;
+    private final RatePolicyRules.Count rules;
+    private final int dataRates;
+    private int dataRate;
     private int goodInRow;
     private int badInRow;
     private int patience = 1;
@@ -29,43 +29,43 @@ final class CountPolicy implements SpeedPolicy {
         DOWN
     }
 
-    CountPolicy(LadderRules.Count rules, int levels) {
+    CountPolicy(RatePolicyRules.Count rules, int dataRates) {
         this.rules = rules;
-        this.levels = levels;
-        level = rules.startLevel();
+        this.dataRates = dataRates;
+        dataRate = rules.startDataRate();
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         step = Step.STAY;
-        if (badInRow >= rules.badToFall() && level > 1) {
+        if (badInRow >= rules.badToFall() && dataRate > 1) {
             fall();
-        } else if (goodInRow >= rules.goodToRise() * patience && level < levels) {
+        } else if (goodInRow >= rules.goodToRise() * patience && dataRate < dataRates) {
             rise();
         }
-        return level;
+        return dataRate;
     }
 
     private void fall() {
         patience = isProbing && rules.doublesPatience() ? Math.min(2 * patience, MOST_PATIENCE) : 1;
-        moveTo(level - 1, Step.DOWN);
+        moveTo(dataRate - 1, Step.DOWN);
         isProbing = false;
     }
 
     private void rise() {
-        moveTo(level + 1, Step.UP);
+        moveTo(dataRate + 1, Step.UP);
         isProbing = true;
     }
 
-    private void moveTo(int newLevel, Step how) {
-        level = newLevel;
+    private void moveTo(int newDataRate, Step how) {
+        dataRate = newDataRate;
         step = how;
         goodInRow = 0;
         badInRow = 0;
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {
         lastSnrDb = snrDb;
         boolean isGood = framesLost == 0;
         boolean isBad = framesLost >= rules.badShare() * framesSent;
@@ -73,7 +73,7 @@ final class CountPolicy implements SpeedPolicy {
     }
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {
         lastSnrDb = Double.NaN;
         count(framesSent, framesSent, false, true);
     }

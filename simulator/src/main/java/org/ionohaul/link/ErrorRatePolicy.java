@@ -5,19 +5,19 @@ import java.util.Locale;
 /**
  * Holds the smoothed share of lost frames between two marks, as HF data links with frame-error statistics do (Trinder
  * and Brown, IEE colloquium 1999/017). After a step the smoothing begins anew midway between the marks: what was lost at
- * the old level says little about the new one.
+ * the old data rate says little about the new one.
  */
-final class ErrorRatePolicy implements SpeedPolicy {
-    private final LadderRules.ErrorRate rules;
-    private final int levels;
-    private int level;
+final class ErrorRatePolicy implements RatePolicy {
+    private final RatePolicyRules.ErrorRate rules;
+    private final int dataRates;
+    private int dataRate;
     private double smoothedLoss;
     private double decidedOn;
 
-    ErrorRatePolicy(LadderRules.ErrorRate rules, int levels) {
+    ErrorRatePolicy(RatePolicyRules.ErrorRate rules, int dataRates) {
         this.rules = rules;
-        this.levels = levels;
-        level = rules.startLevel();
+        this.dataRates = dataRates;
+        dataRate = rules.startDataRate();
         smoothedLoss = midway();
     }
 
@@ -26,28 +26,28 @@ final class ErrorRatePolicy implements SpeedPolicy {
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         decidedOn = smoothedLoss;
-        if (smoothedLoss > rules.fallAbove() && level > 1) {
-            moveTo(level - 1);
-        } else if (smoothedLoss < rules.riseBelow() && level < levels) {
-            moveTo(level + 1);
+        if (smoothedLoss > rules.fallAbove() && dataRate > 1) {
+            moveTo(dataRate - 1);
+        } else if (smoothedLoss < rules.riseBelow() && dataRate < dataRates) {
+            moveTo(dataRate + 1);
         }
-        return level;
+        return dataRate;
     }
 
-    private void moveTo(int newLevel) {
-        level = newLevel;
+    private void moveTo(int newDataRate) {
+        dataRate = newDataRate;
         smoothedLoss = midway();
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {
         learn((double) framesLost / framesSent);
     }
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {
         learn(1);
     }
 

@@ -4,15 +4,15 @@ import java.util.Locale;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
- * Sends at the level with the least expected airtime a byte and now and then samples one that could be better (after J.
+ * Sends at the data rate with the least expected airtime a byte and now and then samples one that could be better (after J.
  * Bicket, "Bit-rate selection in wireless networks", MIT 2005). Two assumptions carry it over to a handful of decisions
- * a minute: a level not tried yet loses at least as much as any lower one that was tried, and a level that failed four
+ * a minute: a data rate not tried yet loses at least as much as any lower one that was tried, and a data rate that failed four
  * times in a row is not sampled again until a lower one does well.
  */
-final class ExpectedAirtimePolicy implements SpeedPolicy {
+final class ExpectedAirtimePolicy implements RatePolicy {
     private static final int MOST_FAILURES = 4;
 
-    private final LadderRules.ExpectedAirtime rules;
+    private final RatePolicyRules.ExpectedAirtime rules;
     private final UniformRandomProvider random;
     private final double[] cleanBytesPerSecond;
     private final double[] loss;
@@ -21,21 +21,22 @@ final class ExpectedAirtimePolicy implements SpeedPolicy {
     private boolean isFirst = true;
     private boolean isSample;
 
-    ExpectedAirtimePolicy(LadderRules.ExpectedAirtime rules, Timing timing, int levels, UniformRandomProvider random) {
+    ExpectedAirtimePolicy(
+            RatePolicyRules.ExpectedAirtime rules, Timing timing, int dataRates, UniformRandomProvider random) {
         this.rules = rules;
         this.random = random;
-        best = rules.startLevel();
-        cleanBytesPerSecond = new double[levels];
-        loss = new double[levels];
-        failures = new int[levels];
-        for (int at = 0; at < levels; at++) {
+        best = rules.startDataRate();
+        cleanBytesPerSecond = new double[dataRates];
+        loss = new double[dataRates];
+        failures = new int[dataRates];
+        for (int at = 0; at < dataRates; at++) {
             cleanBytesPerSecond[at] = timing.cleanBytesPerSecond(at + 1);
             loss[at] = Double.NaN;
         }
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         if (isFirst) {
             isFirst = false;
             return best;
@@ -51,11 +52,11 @@ final class ExpectedAirtimePolicy implements SpeedPolicy {
         int found = 1;
         double least = 0;
         boolean anyTried = false;
-        for (int level = 1; level <= loss.length; level++) {
-            boolean isTried = !Double.isNaN(loss[level - 1]);
-            double expected = expectedBytesPerSecond(level);
+        for (int dataRate = 1; dataRate <= loss.length; dataRate++) {
+            boolean isTried = !Double.isNaN(loss[dataRate - 1]);
+            double expected = expectedBytesPerSecond(dataRate);
             if ((isTried || !anyTried) && expected > least) {
-                found = level;
+                found = dataRate;
                 least = expected;
             }
             anyTried |= isTried;
@@ -63,45 +64,45 @@ final class ExpectedAirtimePolicy implements SpeedPolicy {
         return found;
     }
 
-    private double expectedBytesPerSecond(int level) {
-        double known = loss[level - 1];
-        return cleanBytesPerSecond[level - 1] * (1 - (Double.isNaN(known) ? 0 : known));
+    private double expectedBytesPerSecond(int dataRate) {
+        double known = loss[dataRate - 1];
+        return cleanBytesPerSecond[dataRate - 1] * (1 - (Double.isNaN(known) ? 0 : known));
     }
 
-    /** Picks one of the levels that would be better than the best known one if they lost nothing. */
+    /** Picks one of the data rates that would be better than the best known one if they lost nothing. */
     private int sample() {
         int picked = best;
         int candidates = 0;
-        for (int level = 1; level <= loss.length; level++) {
-            if (couldBeBetter(level) && random.nextInt(++candidates) == 0) {
-                picked = level;
+        for (int dataRate = 1; dataRate <= loss.length; dataRate++) {
+            if (couldBeBetter(dataRate) && random.nextInt(++candidates) == 0) {
+                picked = dataRate;
             }
         }
         return picked;
     }
 
-    private boolean couldBeBetter(int level) {
-        return level != best
-                && failures[level - 1] < MOST_FAILURES
-                && cleanBytesPerSecond[level - 1] > expectedBytesPerSecond(best);
+    private boolean couldBeBetter(int dataRate) {
+        return dataRate != best
+                && failures[dataRate - 1] < MOST_FAILURES
+                && cleanBytesPerSecond[dataRate - 1] > expectedBytesPerSecond(best);
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
-        learn(atLevel, (double) framesLost / framesSent);
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {
+        learn(atDataRate, (double) framesLost / framesSent);
     }
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {
-        learn(atLevel, 1);
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {
+        learn(atDataRate, 1);
     }
 
-    private void learn(int level, double seen) {
-        double known = loss[level - 1];
-        loss[level - 1] = Double.isNaN(known) ? seen : known + rules.memory() * (seen - known);
-        failures[level - 1] = seen == 1 ? failures[level - 1] + 1 : 0;
-        if (seen == 0 && level < loss.length) {
-            failures[level] = 0;
+    private void learn(int dataRate, double seen) {
+        double known = loss[dataRate - 1];
+        loss[dataRate - 1] = Double.isNaN(known) ? seen : known + rules.memory() * (seen - known);
+        failures[dataRate - 1] = seen == 1 ? failures[dataRate - 1] + 1 : 0;
+        if (seen == 0 && dataRate < loss.length) {
+            failures[dataRate] = 0;
         }
     }
 

@@ -1,26 +1,26 @@
 package org.ionohaul.link;
 
-/** Always the same level. */
-final class FixedPolicy implements SpeedPolicy {
-    private final int level;
+/** Always the same data rate. */
+final class FixedPolicy implements RatePolicy {
+    private final int dataRate;
 
-    FixedPolicy(int level) {
-        this.level = level;
+    FixedPolicy(int dataRate) {
+        this.dataRate = dataRate;
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
-        return level;
+    public int chooseDataRate(long nowNanos) {
+        return dataRate;
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {}
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {}
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {}
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {}
 
     @Override
     public String reason() {
-        return "fixed level";
+        return "fixed data rate";
     }
 }

@@ -6,21 +6,21 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Keeps a belief about the path's SNR as probabilities on a grid, widens it with time, sharpens it by Bayes' rule with
- * every frame's fate and every report, and takes the level that promises most (after V. Saxena et al., "Reinforcement
+ * every frame's fate and every report, and takes the data rate that promises most (after V. Saxena et al., "Reinforcement
  * learning for efficient and tuning-free link adaptation", IEEE TWC 2022, 10.1109/TWC.2021.3098972; here the best
- * expectation is taken instead of a sample from the belief). One latent number links all levels: a lost frame at level 5
- * also says something about level 6.
+ * expectation is taken instead of a sample from the belief). One latent number links all data rates: a lost frame at data rate 5
+ * also says something about data rate 6.
  *
  * <p>The bench curves are softened by a floor, because on a fading path frames get lost far above their need.
  */
-final class LatentSnrPolicy implements SpeedPolicy {
+final class LatentSnrPolicy implements RatePolicy {
     private static final double LOWEST_DB = -30;
     private static final double STEP_DB = 0.5;
     private static final int POINTS = 161;
     private static final double LEAST_CHANCE = 0.03;
     private static final int WIDEST_STEPS = 40;
 
-    private final LadderRules.LatentSnr rules;
+    private final RatePolicyRules.LatentSnr rules;
     private final double[] bytesPerSecond;
     private final double[][] chances;
     private final double[] belief = new double[POINTS];
@@ -30,11 +30,11 @@ final class LatentSnrPolicy implements SpeedPolicy {
     private long believedNanos;
     private boolean isFirst = true;
 
-    LatentSnrPolicy(LadderRules.LatentSnr rules, Timing timing, LossCurves curves) {
+    LatentSnrPolicy(RatePolicyRules.LatentSnr rules, Timing timing, LossCurves curves) {
         this.rules = rules;
-        chosen = rules.startLevel();
-        bytesPerSecond = new double[curves.levelCount()];
-        chances = new double[curves.levelCount()][POINTS];
+        chosen = rules.startDataRate();
+        bytesPerSecond = new double[curves.dataRateCount()];
+        chances = new double[curves.dataRateCount()][POINTS];
         for (int at = 0; at < bytesPerSecond.length; at++) {
             bytesPerSecond[at] = timing.cleanBytesPerSecond(at + 1);
             fillChances(chances[at], curves, at + 1);
@@ -42,14 +42,14 @@ final class LatentSnrPolicy implements SpeedPolicy {
         startBelief(curves);
     }
 
-    private static void fillChances(double[] row, LossCurves curves, int level) {
+    private static void fillChances(double[] row, LossCurves curves, int dataRate) {
         for (int point = 0; point < POINTS; point++) {
-            double bench = 1 - curves.loss(level, snrDb(point));
+            double bench = 1 - curves.loss(dataRate, snrDb(point));
             row[point] = LEAST_CHANCE + (1 - 2 * LEAST_CHANCE) * bench;
         }
     }
 
-    /** The belief before the first over stands where the start level begins to work well. */
+    /** The belief before the first over stands where the start data rate begins to work well. */
     private void startBelief(LossCurves curves) {
         double needDb = Math.max(LOWEST_DB, Math.min(curves.needDb(chosen, 0.1), snrDb(POINTS - 1)));
         NormalDistribution prior = NormalDistribution.of(needDb + 1, rules.priorDeviationDb());
@@ -64,7 +64,7 @@ final class LatentSnrPolicy implements SpeedPolicy {
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         if (isFirst) {
             isFirst = false;
             believedNanos = nowNanos;
@@ -72,20 +72,20 @@ final class LatentSnrPolicy implements SpeedPolicy {
         }
         widen(nowNanos);
         chosen = 1;
-        for (int level = 2; level <= bytesPerSecond.length; level++) {
-            if (promise(level) > promise(chosen)) {
-                chosen = level;
+        for (int dataRate = 2; dataRate <= bytesPerSecond.length; dataRate++) {
+            if (promise(dataRate) > promise(chosen)) {
+                chosen = dataRate;
             }
         }
         return chosen;
     }
 
-    private double promise(int level) {
+    private double promise(int dataRate) {
         double success = 0;
         for (int point = 0; point < POINTS; point++) {
-            success += belief[point] * chances[level - 1][point];
+            success += belief[point] * chances[dataRate - 1][point];
         }
-        return success * bytesPerSecond[level - 1];
+        return success * bytesPerSecond[dataRate - 1];
     }
 
     private void widen(long nowNanos) {
@@ -115,22 +115,22 @@ final class LatentSnrPolicy implements SpeedPolicy {
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
-        learn(nowNanos, atLevel, framesSent, framesLost);
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {
+        learn(nowNanos, atDataRate, framesSent, framesLost);
         if (!Double.isNaN(snrDb) && rules.estimateDeviationDb() > 0) {
             hear(snrDb);
         }
     }
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {
-        learn(nowNanos, atLevel, 1, 1);
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {
+        learn(nowNanos, atDataRate, 1, 1);
     }
 
-    private void learn(long nowNanos, int level, int sent, int lost) {
+    private void learn(long nowNanos, int dataRate, int sent, int lost) {
         widen(nowNanos);
         for (int point = 0; point < POINTS; point++) {
-            double chance = chances[level - 1][point];
+            double chance = chances[dataRate - 1][point];
             belief[point] *= Math.pow(chance, sent - lost) * Math.pow(1 - chance, lost);
         }
         normalise();

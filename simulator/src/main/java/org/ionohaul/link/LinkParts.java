@@ -14,8 +14,8 @@ import org.ionohaul.channel.Reception;
  * @param far how fast the far station does
  * @param propagationNanos how long a signal travels, zero or more
  * @param arq how frames move
- * @param ladder how the speed level is chosen
- * @param curves the levels' frame loss on a steady path, as the mode's makers know it
+ * @param ratePolicy how the data rate is chosen
+ * @param curves the data rates' frame loss on a steady path, as the mode's makers know it
  * @param oracle what the omniscient policy is told; others never ask
  * @param chances where chance comes from
  */
@@ -28,17 +28,18 @@ public record LinkParts(
         StationTimes far,
         long propagationNanos,
         ArqRules arq,
-        LadderRules ladder,
+        RatePolicyRules ratePolicy,
         LossCurves curves,
         Oracle oracle,
         Chances chances) {
-    /** Checks propagation and start level. */
+    /** Checks propagation and start data rate. */
     public LinkParts {
         if (propagationNanos < 0) {
             throw new IllegalArgumentException("propagationNanos must not be negative: " + propagationNanos);
         }
-        if (ladder.startLevel() < 1 || ladder.startLevel() > signals.levelCount()) {
-            throw new IllegalArgumentException("startLevel must be from 1 to " + signals.levelCount() + ": " + ladder);
+        if (ratePolicy.startDataRate() < 1 || ratePolicy.startDataRate() > signals.dataRateCount()) {
+            throw new IllegalArgumentException(
+                    "startDataRate must be from 1 to " + signals.dataRateCount() + ": " + ratePolicy);
         }
     }
 

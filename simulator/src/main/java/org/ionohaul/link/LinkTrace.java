@@ -38,13 +38,13 @@ public interface LinkTrace {
     default void onSilence(End at, long atNanos) {}
 
     /**
-     * A speed policy has chosen the level of the next over.
+     * A rate policy has chosen the data rate of the next over.
      *
      * @param at who chose
-     * @param before level of the over before, counted from 1
-     * @param chosen level of the next over
+     * @param before data rate of the over before, counted from 1
+     * @param chosen data rate of the next over
      * @param policy the policy, which can say why
      * @param atNanos when
      */
-    default void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {}
+    default void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {}
 }

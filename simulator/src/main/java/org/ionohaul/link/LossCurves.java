@@ -6,8 +6,8 @@ import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
 
 /**
- * How many frames each speed level loses on a steady path, against the SNR in 3 kHz that a meter shows: what a mode's
- * makers measure on the bench and build into its speed policy. On a fading path the truth differs, as it does for them.
+ * How many frames each data rate loses on a steady path, against the SNR in 3 kHz that a meter shows: what a mode's
+ * makers measure on the bench and build into its rate policy. On a fading path the truth differs, as it does for them.
  *
  * <p>Immutable: made once a mode, shared by all trials.
  */
@@ -24,12 +24,12 @@ public final class LossCurves {
         this.loss = loss;
     }
 
-    /** Measures the levels of a mode on steady paths from -40 to +60 dB. */
+    /** Measures the data rates of a mode on steady paths from -40 to +60 dB. */
     public static LossCurves of(Signals signals) {
-        double[][] snrDb = new double[signals.levelCount()][POINTS];
-        double[][] loss = new double[signals.levelCount()][POINTS];
-        for (int level = 1; level <= signals.levelCount(); level++) {
-            measure(signals.level(level), snrDb[level - 1], loss[level - 1]);
+        double[][] snrDb = new double[signals.dataRateCount()][POINTS];
+        double[][] loss = new double[signals.dataRateCount()][POINTS];
+        for (int dataRate = 1; dataRate <= signals.dataRateCount(); dataRate++) {
+            measure(signals.dataRate(dataRate), snrDb[dataRate - 1], loss[dataRate - 1]);
         }
         return new LossCurves(snrDb, loss);
     }
@@ -44,20 +44,20 @@ public final class LossCurves {
         }
     }
 
-    /** Returns the number of levels. */
-    public int levelCount() {
+    /** Returns the number of data rates. */
+    public int dataRateCount() {
         return loss.length;
     }
 
     /**
      * Returns the share of frames lost, from 0 to 1.
      *
-     * @param level speed level, counted from 1
+     * @param dataRate data rate, counted from 1
      * @param atSnrDb SNR in 3 kHz, in dB
      */
-    public double loss(int level, double atSnrDb) {
-        double[] snrs = snrDb[level - 1];
-        double[] losses = loss[level - 1];
+    public double loss(int dataRate, double atSnrDb) {
+        double[] snrs = snrDb[dataRate - 1];
+        double[] losses = loss[dataRate - 1];
         int found = Arrays.binarySearch(snrs, atSnrDb);
         int above = found >= 0 ? found : -found - 1;
         if (above == 0 || above == POINTS) {
@@ -68,17 +68,17 @@ public final class LossCurves {
     }
 
     /**
-     * Returns the least SNR in 3 kHz, in dB, at which a level loses no more than a share of its frames; infinite if it
+     * Returns the least SNR in 3 kHz, in dB, at which a data rate loses no more than a share of its frames; infinite if it
      * never does.
      *
-     * @param level speed level, counted from 1
+     * @param dataRate data rate, counted from 1
      * @param mostLoss that share, from 0 to 1
      */
-    public double needDb(int level, double mostLoss) {
-        double[] losses = loss[level - 1];
+    public double needDb(int dataRate, double mostLoss) {
+        double[] losses = loss[dataRate - 1];
         for (int point = 0; point < POINTS; point++) {
             if (losses[point] <= mostLoss) {
-                return snrDb[level - 1][point];
+                return snrDb[dataRate - 1][point];
             }
         }
         return Double.POSITIVE_INFINITY;

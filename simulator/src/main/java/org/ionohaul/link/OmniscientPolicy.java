@@ -3,38 +3,38 @@ package org.ionohaul.link;
 import java.util.Locale;
 
 /**
- * The yardstick: takes the level of which the oracle expects most over the coming over, counted over the whole cycle that
+ * The yardstick: takes the data rate of which the oracle expects most over the coming over, counted over the whole cycle that
  * the over takes.
  */
-final class OmniscientPolicy implements SpeedPolicy {
+final class OmniscientPolicy implements RatePolicy {
     private final Timing timing;
-    private final int levels;
+    private final int dataRates;
     private double expected;
 
-    OmniscientPolicy(Timing timing, int levels) {
+    OmniscientPolicy(Timing timing, int dataRates) {
         this.timing = timing;
-        this.levels = levels;
+        this.dataRates = dataRates;
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         int best = 1;
         expected = timing.expectedBytesPerSecond(1, nowNanos);
-        for (int level = 2; level <= levels; level++) {
-            double candidate = timing.expectedBytesPerSecond(level, nowNanos);
+        for (int dataRate = 2; dataRate <= dataRates; dataRate++) {
+            double candidate = timing.expectedBytesPerSecond(dataRate, nowNanos);
             if (candidate > expected) {
                 expected = candidate;
-                best = level;
+                best = dataRate;
             }
         }
         return best;
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {}
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {}
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {}
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {}
 
     @Override
     public String reason() {

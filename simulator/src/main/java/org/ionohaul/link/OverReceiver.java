@@ -21,7 +21,7 @@ public final class OverReceiver {
     public OverReceiver(Link link, Station station) {
         this.station = station;
         scheme = link.parts().arq().scheme();
-        measuresSnr = link.parts().ladder().usesSnr() || link.trace().wantsSnr();
+        measuresSnr = link.parts().ratePolicy().usesSnr() || link.trace().wantsSnr();
     }
 
     /**

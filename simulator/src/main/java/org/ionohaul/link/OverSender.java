@@ -4,8 +4,8 @@ package org.ionohaul.link;
  * Sends one file over the air in overs until the other end has acknowledged all of it.
  *
  * <p>It keeps which bytes are acknowledged. Each over begins with the first byte that is not, is cut into frames of the
- * chosen level's size, skips what is acknowledged, and goes on into bytes never sent while the window allows. While the
- * level stays, the cuts fall where they fell before, so a repeated frame equals its first copy; when the level changes,
+ * chosen data rate's size, skips what is acknowledged, and goes on into bytes never sent while the window allows. While the
+ * data rate stays, the cuts fall where they fell before, so a repeated frame equals its first copy; when the data rate changes,
  * everything not acknowledged is cut anew.
  */
 public final class OverSender {
@@ -22,7 +22,7 @@ public final class OverSender {
     private final Station station;
     private final ArqRules rules;
     private final Signals signals;
-    private final SpeedPolicy policy;
+    private final RatePolicy policy;
     private final Fate fate;
     private final ByteRanges acknowledged = new ByteRanges();
     private int file;
@@ -30,26 +30,26 @@ public final class OverSender {
     private long sentBytes;
     private long everSentBytes;
     private int silences;
-    private int level;
+    private int dataRate;
     private boolean cameThroughWhole;
     private boolean isPolling;
 
     /**
-     * Sets up a sender that keeps its speed policy from file to file.
+     * Sets up a sender that keeps its rate policy from file to file.
      *
      * @param link the link it works on
      * @param station the station that sends
-     * @param policy what chooses the speed level
+     * @param policy what chooses the data rate
      * @param fate who learns what became of a file
      */
-    public OverSender(Link link, Station station, SpeedPolicy policy, Fate fate) {
+    public OverSender(Link link, Station station, RatePolicy policy, Fate fate) {
         this.link = link;
         this.station = station;
         this.policy = policy;
         this.fate = fate;
         rules = link.parts().arq();
         signals = link.parts().signals();
-        level = link.parts().ladder().startLevel();
+        dataRate = link.parts().ratePolicy().startDataRate();
     }
 
     /**
@@ -91,7 +91,7 @@ public final class OverSender {
         silences++;
         cameThroughWhole = false;
         if (!isPolling) {
-            policy.onSilence(station.nowNanos(), level, station.outgoing().framesOfOver());
+            policy.onSilence(station.nowNanos(), dataRate, station.outgoing().framesOfOver());
         }
         if (silences >= rules.silencesToLost()) {
             fate.onLost();
@@ -114,24 +114,24 @@ public final class OverSender {
             known++;
         }
         cameThroughWhole = lost == 0;
-        policy.onAcknowledged(station.nowNanos(), level, known, lost, snrDb);
+        policy.onAcknowledged(station.nowNanos(), dataRate, known, lost, snrDb);
     }
 
     private void sendOver(boolean asAnswer) {
         isPolling = false;
-        int chosen = policy.chooseLevel(station.nowNanos());
-        link.trace().onLevel(station.end(), level, chosen, policy, station.nowNanos());
-        level = chosen;
+        int chosen = policy.chooseDataRate(station.nowNanos());
+        link.trace().onDataRate(station.end(), dataRate, chosen, policy, station.nowNanos());
+        dataRate = chosen;
         cutFrames();
         station.sendPrepared(asAnswer, link.timing().waitNanos(station.end(), Message.ACKNOWLEDGEMENT));
     }
 
     private void cutFrames() {
-        int payload = signals.level(level).payloadBytes();
-        int most = Math.min(link.timing().mostFrames(level), framesAllowed(payload));
+        int payload = signals.dataRate(dataRate).payloadBytes();
+        int most = Math.min(link.timing().mostFrames(dataRate), framesAllowed(payload));
         int newAllowed = rules.windowFrames() - outstandingFrames(payload);
         Burst over = station.outgoing();
-        over.openOver(file, level);
+        over.openOver(file, dataRate);
         long at = acknowledged.firstMissing(0);
         while (over.framesOfOver() < most && at < fileBytes && (at < sentBytes || newAllowed-- > 0)) {
             long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));

@@ -3,41 +3,41 @@ package org.ionohaul.link;
 import java.util.Locale;
 
 /**
- * Looks the SNR that the receiver reports up in what each level needs. A correction learns the difference between the
+ * Looks the SNR that the receiver reports up in what each data rate needs. A correction learns the difference between the
  * mode's bench table and the path: it sinks a step with each over that loses more than the target and rises by the part
  * of a step that balances it at the target (outer-loop link adaptation, F. Blanquez-Casado et al. 2016,
- * 10.1186/s13638-016-0518-3). An over that met silence brings no report: until the next one it goes one level lower.
+ * 10.1186/s13638-016-0518-3). An over that met silence brings no report: until the next one it goes one data rate lower.
  */
-final class SnrLookupPolicy implements SpeedPolicy {
-    private final LadderRules.SnrLookup rules;
+final class SnrLookupPolicy implements RatePolicy {
+    private final RatePolicyRules.SnrLookup rules;
     private final double[] needsDb;
-    private int level;
+    private int dataRate;
     private double reportedDb = Double.NaN;
     private double correctionDb;
     private int overdueReports;
 
-    SnrLookupPolicy(LadderRules.SnrLookup rules, LossCurves curves) {
+    SnrLookupPolicy(RatePolicyRules.SnrLookup rules, LossCurves curves) {
         this.rules = rules;
-        level = rules.startLevel();
-        needsDb = new double[curves.levelCount()];
+        dataRate = rules.startDataRate();
+        needsDb = new double[curves.dataRateCount()];
         for (int at = 0; at < needsDb.length; at++) {
             needsDb[at] = curves.needDb(at + 1, rules.targetLoss());
         }
     }
 
     @Override
-    public int chooseLevel(long nowNanos) {
+    public int chooseDataRate(long nowNanos) {
         if (overdueReports > 0) {
-            level = Math.max(1, level - 1);
+            dataRate = Math.max(1, dataRate - 1);
         } else if (!Double.isNaN(reportedDb)) {
-            level = lookUp(reportedDb + correctionDb);
+            dataRate = lookUp(reportedDb + correctionDb);
         }
-        return level;
+        return dataRate;
     }
 
     private int lookUp(double snrDb) {
         for (int candidate = needsDb.length; candidate > 1; candidate--) {
-            double marginDb = candidate > level ? rules.hysteresisDb() : 0;
+            double marginDb = candidate > dataRate ? rules.hysteresisDb() : 0;
             if (needsDb[candidate - 1] + marginDb <= snrDb) {
                 return candidate;
             }
@@ -46,7 +46,7 @@ final class SnrLookupPolicy implements SpeedPolicy {
     }
 
     @Override
-    public void onAcknowledged(long nowNanos, int atLevel, int framesSent, int framesLost, double snrDb) {
+    public void onAcknowledged(long nowNanos, int atDataRate, int framesSent, int framesLost, double snrDb) {
         overdueReports = 0;
         correct(framesLost > rules.targetLoss() * framesSent);
         if (!Double.isNaN(snrDb)) {
@@ -55,7 +55,7 @@ final class SnrLookupPolicy implements SpeedPolicy {
     }
 
     @Override
-    public void onSilence(long nowNanos, int atLevel, int framesSent) {
+    public void onSilence(long nowNanos, int atDataRate, int framesSent) {
         overdueReports++;
         correct(true);
     }
@@ -72,9 +72,9 @@ final class SnrLookupPolicy implements SpeedPolicy {
         }
         return String.format(
                 Locale.ROOT,
-                "estimate %.1f dB, correction %+.1f dB, level needs %.1f dB",
+                "estimate %.1f dB, correction %+.1f dB, data rate needs %.1f dB",
                 reportedDb,
                 correctionDb,
-                needsDb[level - 1]);
+                needsDb[dataRate - 1]);
     }
 }

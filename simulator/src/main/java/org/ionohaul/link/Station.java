@@ -136,8 +136,10 @@ public final class Station {
 
     private void leave() {
         long now = engine.nowNanos();
-        long duration =
-                link.parts().signals().of(outgoing.message(), outgoing.level()).burstNanos(outgoing.frames());
+        long duration = link.parts()
+                .signals()
+                .of(outgoing.message(), outgoing.dataRate())
+                .burstNanos(outgoing.frames());
         outgoing.leave(now, isAnswer);
         link.trace().onSent(end, outgoing, duration);
         hearsFromNanos = now + duration + times.hangNanos() + times.relayNanos() + times.recoveryNanos();

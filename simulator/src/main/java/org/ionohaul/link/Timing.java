@@ -10,14 +10,14 @@ public final class Timing {
     /** Works out the timing of a link. */
     public Timing(LinkParts parts) {
         this.parts = parts;
-        mostFrames = parts.signals().levels().stream()
+        mostFrames = parts.signals().dataRates().stream()
                 .mapToInt(parts.arq()::mostFrames)
                 .toArray();
     }
 
-    /** Returns the most frames that an over of a level, counted from 1, may ever carry. */
-    public int mostFrames(int level) {
-        return mostFrames[level - 1];
+    /** Returns the most frames that an over of a data rate, counted from 1, may ever carry. */
+    public int mostFrames(int dataRate) {
+        return mostFrames[dataRate - 1];
     }
 
     /** Returns how long a station leaves between the last symbol it hears and the first it sends, in nanoseconds. */
@@ -48,11 +48,11 @@ public final class Timing {
     /**
      * Returns how long a cycle lasts, in nanoseconds: an over, its acknowledgement, both turnarounds.
      *
-     * @param level speed level of the over, counted from 1
+     * @param dataRate data rate of the over, counted from 1
      * @param frames frames in the over, 1 or more
      */
-    public long cycleNanos(int level, int frames) {
-        return parts.signals().level(level).burstNanos(frames)
+    public long cycleNanos(int dataRate, int frames) {
+        return parts.signals().dataRate(dataRate).burstNanos(frames)
                 + parts.signals().singleNanos(Message.ACKNOWLEDGEMENT)
                 + answerNanos(End.NEAR)
                 + answerNanos(End.FAR)
@@ -60,32 +60,32 @@ public final class Timing {
     }
 
     /**
-     * Returns the payload that undisturbed cycles of a level would bring, in bytes a second, if its overs were as long as
+     * Returns the payload that undisturbed cycles of a data rate would bring, in bytes a second, if its overs were as long as
      * they may be at first.
      *
-     * @param level speed level, counted from 1
+     * @param dataRate data rate, counted from 1
      */
-    public double cleanBytesPerSecond(int level) {
-        double payloadBytes =
-                (double) usualFrames(level) * parts.signals().level(level).payloadBytes();
-        return payloadBytes * 1e9 / cycleNanos(level, usualFrames(level));
+    public double cleanBytesPerSecond(int dataRate) {
+        double payloadBytes = (double) usualFrames(dataRate)
+                * parts.signals().dataRate(dataRate).payloadBytes();
+        return payloadBytes * 1e9 / cycleNanos(dataRate, usualFrames(dataRate));
     }
 
     /**
-     * Returns the payload that the oracle expects of a level, in bytes a second, counted over the whole cycle of an over as
+     * Returns the payload that the oracle expects of a data rate, in bytes a second, counted over the whole cycle of an over as
      * long as it may be at first.
      *
-     * @param level speed level, counted from 1
+     * @param dataRate data rate, counted from 1
      * @param atNanos when the over begins, in nanoseconds since the trial began
      */
-    public double expectedBytesPerSecond(int level, long atNanos) {
-        int frames = usualFrames(level);
-        double airShare = (double) parts.signals().level(level).burstNanos(frames) / cycleNanos(level, frames);
-        return parts.oracle().payloadBytesPerSecond(level, atNanos) * airShare;
+    public double expectedBytesPerSecond(int dataRate, long atNanos) {
+        int frames = usualFrames(dataRate);
+        double airShare = (double) parts.signals().dataRate(dataRate).burstNanos(frames) / cycleNanos(dataRate, frames);
+        return parts.oracle().payloadBytesPerSecond(dataRate, atNanos) * airShare;
     }
 
-    private int usualFrames(int level) {
-        return Math.min(parts.arq().shortOverFrames(), mostFrames(level));
+    private int usualFrames(int dataRate) {
+        return Math.min(parts.arq().shortOverFrames(), mostFrames(dataRate));
     }
 
     /**
@@ -94,8 +94,9 @@ public final class Timing {
      */
     public long supervisionNanos() {
         long longestNanos = parts.signals().singleNanos(Message.POLL);
-        for (int level = 1; level <= mostFrames.length; level++) {
-            longestNanos = Math.max(longestNanos, parts.signals().level(level).burstNanos(mostFrames(level)));
+        for (int dataRate = 1; dataRate <= mostFrames.length; dataRate++) {
+            longestNanos =
+                    Math.max(longestNanos, parts.signals().dataRate(dataRate).burstNanos(mostFrames(dataRate)));
         }
         long answerNanos = Math.max(
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),

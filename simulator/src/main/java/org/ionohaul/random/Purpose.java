@@ -23,7 +23,7 @@ public enum Purpose {
     SNR_ESTIMATE(8),
     /** Waits and busy channels while dialling; element = mode. */
     DIALLING(9),
-    /** Choices of a speed policy; element = mode. */
+    /** Choices of a rate policy; element = mode. */
     POLICY(10);
 
     private final int number;

@@ -52,7 +52,7 @@ public final class Palette {
     }
 
     /**
-     * Returns the colour of a rung of a ladder, light for the lowest, dark for the highest.
+     * Returns the colour of a rung of a rate policy, light for the lowest, dark for the highest.
      *
      * @param rung from 0 to {@code rungs - 1}
      * @param rungs how many there are, 1 or more

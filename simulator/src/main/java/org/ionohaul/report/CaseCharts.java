@@ -14,7 +14,7 @@ import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.LevelShare;
+import org.ionohaul.study.DataRateShare;
 import org.ionohaul.study.ModeSummary;
 
 /** The pictures that show one case. */
@@ -45,7 +45,7 @@ final class CaseCharts {
 
     /** Returns the pictures in the order in which they are read. */
     List<Chart> all() {
-        return List.of(dots(), completion(), causes(), outcomes(), levels());
+        return List.of(dots(), completion(), causes(), outcomes(), dataRates());
     }
 
     private Chart dots() {
@@ -143,32 +143,33 @@ final class CaseCharts {
                         .toList());
     }
 
-    private Chart levels() {
+    private Chart dataRates() {
         int most = summary.modes().stream()
-                .mapToInt(it -> it.levels().size())
+                .mapToInt(it -> it.dataRates().size())
                 .max()
                 .orElse(1);
         List<StackedBars.Part> parts = IntStream.range(0, most)
-                .mapToObj(i -> new StackedBars.Part("level " + (i + 1), Palette.rung(i, most), Palette.isDark(i, most)))
+                .mapToObj(i ->
+                        new StackedBars.Part("data rate " + (i + 1), Palette.rung(i, most), Palette.isDark(i, most)))
                 .toList();
         return bars(
-                "levels",
-                "Speed levels used",
-                "Share of the sending time at each level; 1, the palest, is the slowest and most robust.",
+                "data_rates",
+                "Data rates used",
+                "Share of the sending time at each data rate; 1, the palest, is the slowest and most robust.",
                 new StackedBars(
                         parts,
-                        summary.modes().stream().map(CaseCharts::levelBar).toList(),
+                        summary.modes().stream().map(CaseCharts::dataRateBar).toList(),
                         false),
-                CaseTables.levels(summary.modes()));
+                CaseTables.dataRates(summary.modes()));
     }
 
-    private static StackedBars.Bar levelBar(ModeSummary mode) {
-        List<LevelShare> levels = mode.levels();
+    private static StackedBars.Bar dataRateBar(ModeSummary mode) {
+        List<DataRateShare> dataRates = mode.dataRates();
         return new StackedBars.Bar(
                 mode.mode().title(),
-                levels.size() == 1 ? "one level" : levels.size() + " levels",
-                levels.stream().map(LevelShare::airtimeShare).toList(),
-                levels.stream().map(it -> Integer.toString(it.level())).toList());
+                dataRates.size() == 1 ? "one data rate" : dataRates.size() + " data rates",
+                dataRates.stream().map(DataRateShare::airtimeShare).toList(),
+                dataRates.stream().map(it -> Integer.toString(it.dataRate())).toList());
     }
 
     private List<Double> deadlines() {

@@ -21,9 +21,9 @@ import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.Comparison;
+import org.ionohaul.study.DataRateShare;
 import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.FileTimes;
-import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.OutcomeShare;
 
@@ -147,32 +147,34 @@ final class CaseTables {
                         Stream.of(Cell.of(TimeText.clock(mode.meanElapsedSeconds())))));
     }
 
-    /** Returns how much each speed level is used; levels that a mode has not are left blank. */
-    static Table levels(List<ModeSummary> modes) {
-        int most = modes.stream().mapToInt(it -> it.levels().size()).max().orElse(0);
+    /** Returns how much each data rate is used; data rates that a mode has not are left blank. */
+    static Table dataRates(List<ModeSummary> modes) {
+        int most = modes.stream().mapToInt(it -> it.dataRates().size()).max().orElse(0);
         List<Cell> heads = new ArrayList<>(List.of(MODE));
-        for (int level = 1; level <= most; level++) {
-            heads.add(new Cell("level " + level, "frames lost"));
+        for (int dataRate = 1; dataRate <= most; dataRate++) {
+            heads.add(new Cell("data rate " + dataRate, "frames lost"));
         }
         return new Table(
-                "Share of the sending time at each speed level (1 is the most robust); in small print, the share of its"
+                "Share of the sending time at each data rate (1 is the most robust); in small print, the share of its"
                         + " frames that were lost",
                 heads,
-                modes.stream().map(it -> levelRow(it, most)).toList());
+                modes.stream().map(it -> dataRateRow(it, most)).toList());
     }
 
-    private static List<Cell> levelRow(ModeSummary mode, int most) {
+    private static List<Cell> dataRateRow(ModeSummary mode, int most) {
         List<Cell> row = new ArrayList<>(List.of(name(mode)));
-        mode.levels().stream().map(CaseTables::level).forEach(row::add);
+        mode.dataRates().stream().map(CaseTables::dataRate).forEach(row::add);
         while (row.size() <= most) {
             row.add(Cell.of(""));
         }
         return row;
     }
 
-    private static Cell level(LevelShare level) {
-        String lost = level.framesSent() == 0 ? "" : OddsText.percent((double) level.framesLost() / level.framesSent());
-        return new Cell(OddsText.percent(level.airtimeShare()), lost);
+    private static Cell dataRate(DataRateShare dataRate) {
+        String lost = dataRate.framesSent() == 0
+                ? ""
+                : OddsText.percent((double) dataRate.framesLost() / dataRate.framesSent());
+        return new Cell(OddsText.percent(dataRate.airtimeShare()), lost);
     }
 
     /** Returns every pair of modes under the same skies. */

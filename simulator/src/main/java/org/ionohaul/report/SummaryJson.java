@@ -22,11 +22,11 @@ import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CauseTime;
 import org.ionohaul.study.Comparison;
+import org.ionohaul.study.DataRateShare;
 import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.Difference;
 import org.ionohaul.study.Failures;
 import org.ionohaul.study.FileTimes;
-import org.ionohaul.study.LevelShare;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.OutcomeShare;
 import org.ionohaul.study.StudyResult;
@@ -202,7 +202,7 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         writeOutcomes(json, mode.outcomes());
         writeCauses(json, mode.causes());
         json.writeNumberField("mean_elapsed_s", mode.meanElapsedSeconds());
-        writeLevels(json, mode.levels());
+        writeDataRates(json, mode.dataRates());
         json.writeNumberField("mean_links_lost", mode.meanLinksLost());
         writeFailures(json, mode.failures());
         writeFiles(json, mode.files());
@@ -263,14 +263,14 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeEndObject();
     }
 
-    private static void writeLevels(JsonGenerator json, List<LevelShare> levels) throws IOException {
-        json.writeArrayFieldStart("levels");
-        for (LevelShare level : levels) {
+    private static void writeDataRates(JsonGenerator json, List<DataRateShare> dataRates) throws IOException {
+        json.writeArrayFieldStart("data_rates");
+        for (DataRateShare dataRate : dataRates) {
             json.writeStartObject();
-            json.writeNumberField("level", level.level());
-            json.writeNumberField("airtime_share", level.airtimeShare());
-            json.writeNumberField("frames_sent", level.framesSent());
-            json.writeNumberField("frames_lost", level.framesLost());
+            json.writeNumberField("data_rate", dataRate.dataRate());
+            json.writeNumberField("airtime_share", dataRate.airtimeShare());
+            json.writeNumberField("frames_sent", dataRate.framesSent());
+            json.writeNumberField("frames_lost", dataRate.framesLost());
             json.writeEndObject();
         }
         json.writeEndArray();

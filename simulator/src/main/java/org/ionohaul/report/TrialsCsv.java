@@ -67,8 +67,8 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Entry {
         for (int file = 1; file <= mostFiles(); file++) {
             heads.add("file_" + file + "_delivered_s");
         }
-        for (int level = 1; level <= mostLevels(); level++) {
-            heads.add("level_" + level + "_airtime_s");
+        for (int dataRate = 1; dataRate <= mostDataRates(); dataRate++) {
+            heads.add("rate_" + dataRate + "_airtime_s");
         }
         return heads;
     }
@@ -95,8 +95,9 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Entry {
         for (int file = 0; file < mostFiles(); file++) {
             line.add(file < row.files() ? seconds(row.fileDeliveredNanos(file)) : "");
         }
-        for (int level = 1; level <= mostLevels(); level++) {
-            line.add(level <= row.levels() ? seconds(row.level(level).airtimeNanos()) : "");
+        for (int dataRate = 1; dataRate <= mostDataRates(); dataRate++) {
+            line.add(
+                    dataRate <= row.dataRates() ? seconds(row.dataRate(dataRate).airtimeNanos()) : "");
         }
         return line;
     }
@@ -108,9 +109,9 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Entry {
                 .orElse(0);
     }
 
-    private int mostLevels() {
+    private int mostDataRates() {
         return result.scenario().modes().stream()
-                .mapToInt(it -> it.levels().size())
+                .mapToInt(it -> it.dataRates().size())
                 .max()
                 .orElse(0);
     }

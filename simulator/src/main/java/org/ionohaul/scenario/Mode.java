@@ -2,7 +2,7 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Emission;
@@ -14,12 +14,12 @@ import org.ionohaul.waveform.Emission;
  * @param title what people call it
  * @param about one or two sentences on what it is made for
  * @param emission what its signals have in common
- * @param levels overs that carry frames, one shape a speed level, level 1 (most robust) first
+ * @param dataRates overs that carry frames, one shape a data rate, data rate 1 (most robust) first
  * @param acknowledgement the acknowledgement burst
  * @param call the burst that dials, and its answer
  * @param control the burst of introductions, offers, polls and hang-up
  * @param arq how frames move
- * @param ladder how the level is chosen
+ * @param ratePolicy how the data rate is chosen
  * @param session how links open and close
  * @param processingSeconds how long the mode's equipment thinks before it answers, on top of the station's own times
  */
@@ -28,19 +28,19 @@ public record Mode(
         String title,
         String about,
         Emission emission,
-        List<BurstShape> levels,
+        List<BurstShape> dataRates,
         BurstShape acknowledgement,
         BurstShape call,
         BurstShape control,
         ArqRules arq,
-        LadderRules ladder,
+        RatePolicyRules ratePolicy,
         SessionRules session,
         double processingSeconds) {
-    /** Copies the levels and checks that there are some. */
+    /** Copies the data rates and checks that there are some. */
     public Mode {
-        levels = List.copyOf(levels);
-        if (levels.isEmpty()) {
-            throw new IllegalArgumentException("levels must not be empty");
+        dataRates = List.copyOf(dataRates);
+        if (dataRates.isEmpty()) {
+            throw new IllegalArgumentException("data rates must not be empty");
         }
         if (!(processingSeconds >= 0 && processingSeconds < 1e6)) {
             throw new IllegalArgumentException("processingSeconds must not be negative: " + processingSeconds);

@@ -144,7 +144,7 @@ final class ModeFormat {
             "waveform",
             "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
     static final Group LEVEL = burst(
-            "level", "A speed level, repeated: the overs that carry files; level 1, the most robust, comes first.");
+            "rate", "A data rate, repeated: the overs that carry files; data rate 1, the most robust, comes first.");
     static final Group ACKNOWLEDGEMENT = burst("acknowledgement", "The burst that says which frames arrived.");
     static final Group CALL = burst("call", "The burst that dials, and its answer.");
     static final Group CONTROL = burst("control", "The burst of introductions, offers, polls and hang-up.");
@@ -272,7 +272,7 @@ final class ModeFormat {
             REDIAL_PAUSE);
 
     static final Group TOP = Group.of("", "The top of the file.", TITLE, ABOUT)
-            .with(EMISSION, WAVEFORM, LEVEL, ACKNOWLEDGEMENT, CALL, CONTROL, ARQ, LadderFormat.ANY, SESSION);
+            .with(EMISSION, WAVEFORM, LEVEL, ACKNOWLEDGEMENT, CALL, CONTROL, ARQ, RatePolicyFormat.ANY, SESSION);
 
     private ModeFormat() {}
 

@@ -5,7 +5,7 @@ import static org.ionohaul.scenario.ModeFormat.*;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
@@ -23,40 +23,41 @@ final class ModeReader {
     static Mode read(String name, Document document) {
         Section top = document.top(TOP);
         Section waveform = top.partOrEmpty(WAVEFORM);
-        List<BurstShape> levels = levels(top.someParts(LEVEL), waveform);
+        List<BurstShape> dataRates = dataRates(top.someParts(LEVEL), waveform);
         Section arq = top.part(ARQ);
         return arq.build(() -> new Mode(
                 name,
                 top.get(TITLE),
                 top.get(ABOUT),
                 emission(top.part(EMISSION)),
-                levels,
+                dataRates,
                 burst(top.part(ACKNOWLEDGEMENT).inheriting(waveform)),
                 burst(top.part(CALL).inheriting(waveform)),
                 burst(top.part(CONTROL).inheriting(waveform)),
                 arq(arq),
-                ladder(top.part(LadderFormat.ANY), levels.size()),
+                ratePolicy(top.part(RatePolicyFormat.ANY), dataRates.size()),
                 session(top.part(SESSION)),
                 arq.get(PROCESSING)));
     }
 
-    private static List<BurstShape> levels(List<Section> sections, Section waveform) {
-        List<BurstShape> levels = new ArrayList<>();
+    private static List<BurstShape> dataRates(List<Section> sections, Section waveform) {
+        List<BurstShape> dataRates = new ArrayList<>();
         double slower = 0;
         for (Section section : sections) {
-            BurstShape level = burst(section.inheriting(waveform));
-            double bytesPerSecond = level.frame().payloadBytes() / level.frame().airtimeSeconds();
-            if (level.frame().payloadBytes() == 0) {
-                section.problem(PAYLOAD, "must be above 0 in a speed level", "");
+            BurstShape dataRate = burst(section.inheriting(waveform));
+            double bytesPerSecond =
+                    dataRate.frame().payloadBytes() / dataRate.frame().airtimeSeconds();
+            if (dataRate.frame().payloadBytes() == 0) {
+                section.problem(PAYLOAD, "must be above 0 in a data rate", "");
             } else if (!(bytesPerSecond > slower)) {
                 section.problem(
-                        "carries no more bytes a second than the level before",
-                        "put the levels in order, the most robust and slowest first");
+                        "carries no more bytes a second than the data rate before",
+                        "put the data rates in order, the most robust and slowest first");
             }
             slower = bytesPerSecond;
-            levels.add(level);
+            dataRates.add(dataRate);
         }
-        return levels;
+        return dataRates;
     }
 
     private static Emission emission(Section section) {
@@ -119,15 +120,15 @@ final class ModeReader {
                 section.get(MARGIN)));
     }
 
-    private static LadderRules ladder(Section any, int levels) {
-        LadderFormat.Policy policy = any.get(LadderFormat.POLICY);
+    private static RatePolicyRules ratePolicy(Section any, int dataRates) {
+        RatePolicyFormat.Policy policy = any.get(RatePolicyFormat.POLICY);
         Section section = any.as(policy.group());
-        LadderRules rules = section.build(() -> policy.reading().rules(section));
-        if (rules.startLevel() < 1 || rules.startLevel() > levels) {
+        RatePolicyRules rules = section.build(() -> policy.reading().rules(section));
+        if (rules.startDataRate() < 1 || rules.startDataRate() > dataRates) {
             section.problem(
-                    LadderFormat.START_LEVEL,
-                    "there is no level " + rules.startLevel(),
-                    "this mode has levels 1 to " + levels);
+                    RatePolicyFormat.START_LEVEL,
+                    "there is no data rate " + rules.startDataRate(),
+                    "this mode has data rates 1 to " + dataRates);
         }
         return rules;
     }

@@ -8,10 +8,10 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.LinkTrace;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.SpeedPolicy;
+import org.ionohaul.link.RatePolicy;
 
 /**
- * Writes a session down: what was delivered, confirmed and closed when, where the time went, how each level was used.
+ * Writes a session down: what was delivered, confirmed and closed when, where the time went, how each data rate was used.
  * Knows both ends, decides nothing, and passes everything on to whoever else watches.
  */
 final class SessionBooks implements LinkTrace {
@@ -21,7 +21,7 @@ final class SessionBooks implements LinkTrace {
     private final SessionTrace watcher;
     private final SpentTime spent;
     private final ProgressNotes progress = new ProgressNotes();
-    private final LevelTally levels;
+    private final DataRateTally dataRates;
     private final long propagationNanos;
     private final long[] deliveredNanos;
     private final long[] bytesBefore;
@@ -39,7 +39,7 @@ final class SessionBooks implements LinkTrace {
         watcher = parts.trace();
         propagationNanos = parts.link().propagationNanos();
         spent = new SpentTime(parts.link().signals(), propagationNanos, watcher);
-        levels = new LevelTally(parts.link().signals().levelCount());
+        dataRates = new DataRateTally(parts.link().signals().dataRateCount());
         deliveredNanos = new long[cargo.files()];
         Arrays.fill(deliveredNanos, NEVER);
         bytesBefore = new long[cargo.files()];
@@ -66,7 +66,7 @@ final class SessionBooks implements LinkTrace {
         int decoded = isHeard ? burst.decodedFrames() : 0;
         if (burst.message() == Message.OVER) {
             long airtimeNanos = atNanos - propagationNanos - burst.startNanos();
-            levels.count(burst.level(), airtimeNanos, burst.frames(), burst.frames() - decoded);
+            dataRates.count(burst.dataRate(), airtimeNanos, burst.frames(), burst.frames() - decoded);
         } else if (burst.message() == Message.ACKNOWLEDGEMENT) {
             acknowledgementsLost += 1 - decoded;
         }
@@ -86,8 +86,8 @@ final class SessionBooks implements LinkTrace {
     }
 
     @Override
-    public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
-        watcher.onLevel(at, before, chosen, policy, atNanos);
+    public void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {
+        watcher.onDataRate(at, before, chosen, policy, atNanos);
     }
 
     void onLinked(long nowNanos) {
@@ -152,7 +152,7 @@ final class SessionBooks implements LinkTrace {
                 Arrays.stream(deliveredNanos).mapToObj(SessionBooks::optional).toList(),
                 progress.curve(),
                 spent.budget(),
-                levels.use(),
+                dataRates.use(),
                 linksLost,
                 oversSent,
                 acknowledgementsLost);

@@ -14,7 +14,7 @@ import java.util.OptionalLong;
  * @param filesDeliveredNanos when the receiver held each file, in the order sent; empty where it never did
  * @param progress what the receiver held over time
  * @param budget where the time went; sums to {@code endedNanos}
- * @param levels use of each speed level, level 1 first
+ * @param dataRates use of each data rate, data rate 1 first
  * @param linksLost how often the link was lost
  * @param oversSent overs that carried frames
  * @param acknowledgementsLost acknowledgements sent but not decoded
@@ -28,14 +28,14 @@ public record SessionResult(
         List<OptionalLong> filesDeliveredNanos,
         ProgressCurve progress,
         TimeBudget budget,
-        List<LevelUse> levels,
+        List<DataRateUse> dataRates,
         int linksLost,
         int oversSent,
         int acknowledgementsLost) {
     /** Copies the lists and checks that the budget sums to the elapsed time. */
     public SessionResult {
         filesDeliveredNanos = List.copyOf(filesDeliveredNanos);
-        levels = List.copyOf(levels);
+        dataRates = List.copyOf(dataRates);
         if (budget.totalNanos() != endedNanos) {
             throw new IllegalArgumentException(
                     "budget of " + budget.totalNanos() + " ns does not sum to elapsed " + endedNanos + " ns");

@@ -95,7 +95,7 @@ final class SpentTime {
 
     private void chargeOver(Burst over, long fromNanos, long durationNanos) {
         isMoving |= phase == Cause.INTRODUCTIONS;
-        long preambleNanos = signals.preambleNanos(over.level());
+        long preambleNanos = signals.preambleNanos(over.dataRate());
         long framesNanos = durationNanos - preambleNanos;
         long newNanos = framesNanos * over.newFrames() / over.frames();
         charge(Cause.PREAMBLES, fromNanos + preambleNanos);

@@ -21,13 +21,13 @@ public record LossCsv(ModeCard card) implements ResultFolder.Entry {
     public void writeTo(Path file) throws IOException {
         try (Writer writer = Files.newBufferedWriter(file);
                 CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180)) {
-            csv.printRecord("mode", "level", "path", "snr_db", "frame_loss");
-            for (ModeCard.Level level : card.levels()) {
-                for (ModeCard.OnPath path : level.paths()) {
+            csv.printRecord("mode", "data_rate", "path", "snr_db", "frame_loss");
+            for (ModeCard.DataRate dataRate : card.dataRates()) {
+                for (ModeCard.OnPath path : dataRate.paths()) {
                     for (ModeCard.LossPoint point : path.curve()) {
                         csv.printRecord(
                                 card.mode().name(),
-                                level.number(),
+                                dataRate.number(),
                                 path.path().key(),
                                 String.format(Locale.ROOT, "%.0f", point.snrDb()),
                                 String.format(Locale.ROOT, "%.5f", point.loss()));

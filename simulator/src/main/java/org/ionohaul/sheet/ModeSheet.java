@@ -43,15 +43,15 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
         lines.add("");
         lines.addAll(TextWrap.lines(onTheAir(), "", WIDTH));
         lines.add("");
-        lines.addAll(new TextTable(levels()).lines(WIDTH));
+        lines.addAll(new TextTable(dataRates()).lines(WIDTH));
         lines.add("");
         lines.add(needs().caption());
         lines.addAll(new TextTable(needs()).lines(WIDTH));
         lines.add("");
         lines.addAll(strips());
-        card.levels().stream()
-                .filter(level -> level.unnoticedErrors() > 0)
-                .forEach(level -> lines.addAll(TextWrap.lines(unnoticed(level), "", WIDTH)));
+        card.dataRates().stream()
+                .filter(dataRate -> dataRate.unnoticedErrors() > 0)
+                .forEach(dataRate -> lines.addAll(TextWrap.lines(unnoticed(dataRate), "", WIDTH)));
         lines.add("");
         lines.add(undisturbed().caption());
         lines.addAll(new TextTable(undisturbed()).lines(WIDTH));
@@ -68,8 +68,8 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
                 "card.html",
                 card.mode().title(),
                 card.mode().about() + " " + onTheAir(),
-                List.of(levels(), needs(), undisturbed()),
-                IntStream.range(0, card.levels().get(0).paths().size())
+                List.of(dataRates(), needs(), undisturbed()),
+                IntStream.range(0, card.dataRates().get(0).paths().size())
                         .mapToObj(path -> new LossChart(card, path).chart())
                         .toList(),
                 "Made by ionohaul " + version + ", measured by the program's own machinery.");
@@ -90,40 +90,43 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
                 1000 * card.answerSeconds());
     }
 
-    private static String unnoticed(ModeCard.Level level) {
+    private static String unnoticed(ModeCard.DataRate dataRate) {
         return String.format(
                 Locale.ROOT,
-                "Level %d delivers errors that nobody notices: %.1f in 1000 frames where one in ten is lost on the steady"
+                "Data rate %d delivers errors that nobody notices: %.1f in 1000 frames where one in ten is lost on the steady"
                         + " path.",
-                level.number(),
-                1000 * level.unnoticedErrors());
+                dataRate.number(),
+                1000 * dataRate.unnoticedErrors());
     }
 
-    private Table levels() {
+    private Table dataRates() {
         return new Table(
-                "Speed levels",
-                cells("level", "frame", "alone", "longest over", "lasts", "then net"),
-                card.levels().stream()
-                        .map(level -> cells(
-                                String.valueOf(level.number()),
-                                SizeText.size(level.payloadBytes()),
-                                seconds(level.frameSeconds()),
-                                level.overFrames() == 1 ? "1 frame" : level.overFrames() + " frames",
-                                seconds(level.overSeconds()),
-                                SizeText.grouped(level.netBitsPerSecond()) + " bit/s"))
+                "Data rates",
+                cells("data_rate", "frame", "alone", "longest over", "lasts", "then net"),
+                card.dataRates().stream()
+                        .map(dataRate -> cells(
+                                String.valueOf(dataRate.number()),
+                                SizeText.size(dataRate.payloadBytes()),
+                                seconds(dataRate.frameSeconds()),
+                                dataRate.overFrames() == 1 ? "1 frame" : dataRate.overFrames() + " frames",
+                                seconds(dataRate.overSeconds()),
+                                SizeText.grouped(dataRate.netBitsPerSecond()) + " bit/s"))
                         .toList());
     }
 
     private Table needs() {
-        List<Cell> heads = new ArrayList<>(cells("level"));
-        card.levels().get(0).paths().forEach(it -> heads.add(Cell.of(it.path().key())));
+        List<Cell> heads = new ArrayList<>(cells("data_rate"));
+        card.dataRates()
+                .get(0)
+                .paths()
+                .forEach(it -> heads.add(Cell.of(it.path().key())));
         return new Table(
                 "SNR of the signal in 3 kHz at which 50 / 10 / 1 % of frames are lost, in dB",
                 heads,
-                card.levels().stream()
-                        .map(level -> {
-                            List<Cell> row = new ArrayList<>(cells(String.valueOf(level.number())));
-                            level.paths().forEach(path -> row.add(Cell.of(needs(path))));
+                card.dataRates().stream()
+                        .map(dataRate -> {
+                            List<Cell> row = new ArrayList<>(cells(String.valueOf(dataRate.number())));
+                            dataRate.paths().forEach(path -> row.add(Cell.of(needs(path))));
                             return List.copyOf(row);
                         })
                         .toList());
@@ -134,10 +137,10 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
                 + decibels(path.hundredthLostDb());
     }
 
-    /** Draws for each level on the last path a strip over SNR: nothing, half, most, all of its frames get through. */
+    /** Draws for each data rate on the last path a strip over SNR: nothing, half, most, all of its frames get through. */
     private List<String> strips() {
-        List<ModeCard.OnPath> paths = card.levels().stream()
-                .map(level -> level.paths().get(level.paths().size() - 1))
+        List<ModeCard.OnPath> paths = card.dataRates().stream()
+                .map(dataRate -> dataRate.paths().get(dataRate.paths().size() - 1))
                 .toList();
         int lowest = roundedDown(paths.stream()
                 .mapToDouble(ModeCard.OnPath::halfLostDb)
@@ -150,7 +153,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
         for (int i = 0; i < paths.size(); i++) {
             lines.add(String.format(Locale.ROOT, "  %5d  %s", i + 1, strip(paths.get(i), lowest, highest)));
         }
-        StringBuilder scale = new StringBuilder("  level  ");
+        StringBuilder scale = new StringBuilder("  data rate  ");
         for (int db = lowest; db <= highest - SCALE_STEP_DB; db += SCALE_STEP_DB) {
             scale.append(String.format(Locale.ROOT, "%-" + SCALE_STEP_DB + "s", "|" + db));
         }

@@ -8,7 +8,7 @@ import org.ionohaul.rendering.TimeText;
  * The sky on the page: that of all evenings, and one as an example.
  *
  * @param evenings what it comes to at each end, over the study's evenings
- * @param chart the picture of one, with what each speed level needs
+ * @param chart the picture of one, with what each data rate needs
  * @param ends what that one comes to at each end
  */
 public record SkySection(Table evenings, Chart chart, Table ends) {

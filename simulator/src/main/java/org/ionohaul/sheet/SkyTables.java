@@ -16,9 +16,9 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.waveform.SteadyNeed;
 import org.ionohaul.waveform.Waveforms;
 
-/** What a sky comes to, end by end and level by level. */
+/** What a sky comes to, end by end and data rate by data rate. */
 final class SkyTables {
-    /** A level's need is where one frame in ten is lost. */
+    /** A data rate's need is where one frame in ten is lost. */
     private static final double LOSS_AT_NEED = 0.1;
 
     private SkyTables() {}
@@ -53,29 +53,29 @@ final class SkyTables {
                 Cell.of(OddsText.percent(summary.occupiedShare())));
     }
 
-    /** Returns what each speed level needs and how much of the time there is less. */
+    /** Returns what each data rate needs and how much of the time there is less. */
     static Table needs(SkyView view) {
         List<List<Cell>> rows = new ArrayList<>();
         for (Mode mode : view.scenario().modes()) {
-            for (int level = 1; level <= mode.levels().size(); level++) {
-                rows.add(needRow(view, mode, level));
+            for (int dataRate = 1; dataRate <= mode.dataRates().size(); dataRate++) {
+                rows.add(needRow(view, mode, dataRate));
             }
         }
         return new Table(
-                "What each speed level needs on a steady path to lose 1 frame in 10, as SNR of a full-power carrier in 3"
+                "What each data rate needs on a steady path to lose 1 frame in 10, as SNR of a full-power carrier in 3"
                         + " kHz, and the share of the time in which there is less",
                 List.of(
-                        Cell.of("mode and level"),
+                        Cell.of("mode and data rate"),
                         Cell.of("needs"),
                         new Cell("less at", view.scenario().near().name()),
                         new Cell("less at", view.scenario().far().name())),
                 rows);
     }
 
-    private static List<Cell> needRow(SkyView view, Mode mode, int level) {
-        double needDb = needDb(mode, level);
+    private static List<Cell> needRow(SkyView view, Mode mode, int dataRate) {
+        double needDb = needDb(mode, dataRate);
         return List.of(
-                Cell.of(mode.title() + " " + level),
+                Cell.of(mode.title() + " " + dataRate),
                 Cell.of(Double.isFinite(needDb) ? DecibelText.whole(needDb) : "too much"),
                 Cell.of(shareBelow(view.near(), needDb)),
                 Cell.of(shareBelow(view.far(), needDb)));
@@ -86,10 +86,10 @@ final class SkyTables {
     }
 
     /** A mode with a crest factor needs that much more of the carrier. */
-    private static double needDb(Mode mode, int level) {
+    private static double needDb(Mode mode, int dataRate) {
         double meterDb = SteadyNeed.snrDb(
                 Waveforms.of(
-                        mode.levels().get(level - 1),
+                        mode.dataRates().get(dataRate - 1),
                         mode.emission(),
                         mode.arq().combining()),
                 LOSS_AT_NEED);

@@ -27,7 +27,7 @@ import org.ionohaul.statistics.SurvivalCurve;
  *     still running count as not watched further instead of as never
  * @param causes mean time budget, one entry a cause
  * @param meanElapsedSeconds mean time from pressing send to the session's end or the horizon: the causes' sum
- * @param levels use of the speed levels, level 1 first
+ * @param dataRates use of the data rates, data rate 1 first
  * @param meanLinksLost mean number of lost links a trial
  * @param failures how those sessions failed that did not deliver
  * @param files when each file is through, in the order sent
@@ -45,7 +45,7 @@ public record ModeSummary(
         double medianIfNobodyBrokeOffSeconds,
         List<CauseTime> causes,
         double meanElapsedSeconds,
-        List<LevelShare> levels,
+        List<DataRateShare> dataRates,
         double meanLinksLost,
         Failures failures,
         List<FileTimes> files) {
@@ -57,7 +57,7 @@ public record ModeSummary(
         outcomes = List.copyOf(outcomes);
         deadlines = List.copyOf(deadlines);
         causes = List.copyOf(causes);
-        levels = List.copyOf(levels);
+        dataRates = List.copyOf(dataRates);
         files = List.copyOf(files);
     }
 
@@ -82,7 +82,7 @@ public record ModeSummary(
                 SurvivalCurve.of(tally.watched()).quantile(0.5),
                 tally.causes(),
                 tally.meanElapsedSeconds(),
-                tally.levels(),
+                tally.dataRates(),
                 tally.meanLinksLost(),
                 tally.failures(),
                 IntStream.range(0, transfer.files().size())

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Observation;
 import org.ionohaul.statistics.Proportion;
@@ -24,7 +24,7 @@ final class ModeTally {
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
     private final Map<Failure, Integer> failures = new EnumMap<>(Failure.class);
     private final long[] causeNanos = new long[CAUSES.size()];
-    private final List<LevelSum> levels;
+    private final List<DataRateSum> dataRates;
     private long endedNanos;
     private long linksLost;
 
@@ -36,13 +36,13 @@ final class ModeTally {
         STILL_SENDING
     }
 
-    /** Use of one speed level over all trials so far. */
-    private static final class LevelSum {
+    /** Use of one data rate over all trials so far. */
+    private static final class DataRateSum {
         private long airtimeNanos;
         private long framesSent;
         private long framesLost;
 
-        private void add(LevelUse use) {
+        private void add(DataRateUse use) {
             airtimeNanos = Math.addExact(airtimeNanos, use.airtimeNanos());
             framesSent += use.framesSent();
             framesLost += use.framesLost();
@@ -60,7 +60,7 @@ final class ModeTally {
         patienceNanos = Math.round(1e9 * patienceSeconds);
         completionSeconds = new double[trials];
         fileSeconds = new double[files][trials];
-        levels = new ArrayList<>();
+        dataRates = new ArrayList<>();
         int trial = 0;
         for (TrialRow row : rows) {
             add(row, trial++);
@@ -86,11 +86,11 @@ final class ModeTally {
         }
         endedNanos = Math.addExact(endedNanos, row.endedNanos());
         linksLost += row.linksLost();
-        for (int level = 1; level <= row.levels(); level++) {
-            if (levels.size() < level) {
-                levels.add(new LevelSum());
+        for (int dataRate = 1; dataRate <= row.dataRates(); dataRate++) {
+            if (dataRates.size() < dataRate) {
+                dataRates.add(new DataRateSum());
             }
-            levels.get(level - 1).add(row.level(level));
+            dataRates.get(dataRate - 1).add(row.dataRate(dataRate));
         }
     }
 
@@ -156,14 +156,14 @@ final class ModeTally {
         return (double) linksLost / trials;
     }
 
-    List<LevelShare> levels() {
-        double airtime = levels.stream().mapToDouble(it -> it.airtimeNanos).sum();
-        return IntStream.range(0, levels.size())
-                .mapToObj(i -> new LevelShare(
+    List<DataRateShare> dataRates() {
+        double airtime = dataRates.stream().mapToDouble(it -> it.airtimeNanos).sum();
+        return IntStream.range(0, dataRates.size())
+                .mapToObj(i -> new DataRateShare(
                         i + 1,
-                        airtime > 0 ? levels.get(i).airtimeNanos / airtime : 0,
-                        levels.get(i).framesSent,
-                        levels.get(i).framesLost))
+                        airtime > 0 ? dataRates.get(i).airtimeNanos / airtime : 0,
+                        dataRates.get(i).framesSent,
+                        dataRates.get(i).framesLost))
                 .toList();
     }
 }

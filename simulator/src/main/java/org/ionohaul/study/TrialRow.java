@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -17,8 +17,8 @@ import org.ionohaul.session.SessionResult;
  *
  * <p>A row is a view of packed bytes, which may lie in a file: asking it costs a few nanoseconds, keeping it keeps its
  * block of rows in reach. The bytes are, in order: trial, five instants, bytes held (8 bytes each); links lost, overs,
- * acknowledgements lost (4 each); outcome, number of files, of speed levels, of sizes (1 each); nanoseconds of each cause
- * (8); of each file its instant (8); of each level its airtime (8), frames sent and lost (4 each); of each size its instant
+ * acknowledgements lost (4 each); outcome, number of files, of data rates, of sizes (1 each); nanoseconds of each cause
+ * (8); of each file its instant (8); of each data rate its airtime (8), frames sent and lost (4 each); of each size its instant
  * (4). Most significant byte first.
  */
 public final class TrialRow {
@@ -72,7 +72,7 @@ public final class TrialRow {
     static byte[] packed(long trial, SessionResult result) {
         int[] grid = grid(result.progress());
         ByteBuffer out = ByteBuffer.allocate(
-                length(result.filesDeliveredNanos().size(), result.levels().size(), grid.length));
+                length(result.filesDeliveredNanos().size(), result.dataRates().size(), grid.length));
         out.putLong(trial).putLong(result.endedNanos());
         out.putLong(result.deliveredNanos().orElse(NEVER));
         out.putLong(result.confirmedNanos().orElse(NEVER));
@@ -81,20 +81,20 @@ public final class TrialRow {
         out.putInt(result.linksLost()).putInt(result.oversSent()).putInt(result.acknowledgementsLost());
         out.put(count(OUTCOMES.indexOf(result.outcome())));
         out.put(count(result.filesDeliveredNanos().size()));
-        out.put(count(result.levels().size())).put(count(grid.length));
+        out.put(count(result.dataRates().size())).put(count(grid.length));
         CAUSES.forEach(cause -> out.putLong(result.budget().nanosOf(cause)));
         result.filesDeliveredNanos().forEach(nanos -> out.putLong(nanos.orElse(NEVER)));
-        result.levels()
-                .forEach(level -> out.putLong(level.airtimeNanos())
-                        .putInt(level.framesSent())
-                        .putInt(level.framesLost()));
+        result.dataRates()
+                .forEach(dataRate -> out.putLong(dataRate.airtimeNanos())
+                        .putInt(dataRate.framesSent())
+                        .putInt(dataRate.framesLost()));
         IntStream.of(grid).forEach(out::putInt);
         return out.array();
     }
 
     /** Returns a copy of the bytes that the row is. */
     byte[] packed() {
-        byte[] copy = new byte[length(files(), levels(), sizes())];
+        byte[] copy = new byte[length(files(), dataRates(), sizes())];
         bytes.get(at, copy);
         return copy;
     }
@@ -149,15 +149,15 @@ public final class TrialRow {
         return bytes.getLong(at + BUDGET + CAUSES.indexOf(cause) * Long.BYTES);
     }
 
-    /** Returns how many speed levels the mode has. */
-    public int levels() {
+    /** Returns how many data rates the mode has. */
+    public int dataRates() {
         return number(LEVEL_COUNT);
     }
 
-    /** Returns the use of a speed level; {@code level} from 1 (most robust) to {@link #levels()}. */
-    public LevelUse level(int level) {
-        int start = at + levelsStart() + Objects.checkIndex(level - 1, levels()) * BYTES_A_LEVEL;
-        return new LevelUse(
+    /** Returns the use of a data rate; {@code dataRate} from 1 (most robust) to {@link #dataRates()}. */
+    public DataRateUse dataRate(int dataRate) {
+        int start = at + dataRatesStart() + Objects.checkIndex(dataRate - 1, dataRates()) * BYTES_A_LEVEL;
+        return new DataRateUse(
                 bytes.getLong(start),
                 bytes.getInt(start + Long.BYTES),
                 bytes.getInt(start + Long.BYTES + Integer.BYTES));
@@ -174,7 +174,7 @@ public final class TrialRow {
      * @param sizeIndex index of the size in {@link SizeGrid#BYTES}
      */
     public double reachedSeconds(int sizeIndex) {
-        int start = levelsStart() + levels() * BYTES_A_LEVEL;
+        int start = dataRatesStart() + dataRates() * BYTES_A_LEVEL;
         return sizeIndex < sizes()
                 ? bytes.getInt(at + start + sizeIndex * Integer.BYTES) / 1e3
                 : Double.POSITIVE_INFINITY;
@@ -221,7 +221,7 @@ public final class TrialRow {
         return number(SIZE_COUNT);
     }
 
-    private int levelsStart() {
+    private int dataRatesStart() {
         return FILES + files() * Long.BYTES;
     }
 
@@ -239,13 +239,13 @@ public final class TrialRow {
         return nanos == NEVER ? Double.POSITIVE_INFINITY : nanos / 1e9;
     }
 
-    private static int length(int files, int levels, int sizes) {
-        return FILES + files * Long.BYTES + levels * BYTES_A_LEVEL + sizes * Integer.BYTES;
+    private static int length(int files, int dataRates, int sizes) {
+        return FILES + files * Long.BYTES + dataRates * BYTES_A_LEVEL + sizes * Integer.BYTES;
     }
 
     private static byte count(int number) {
         if (number > 255) {
-            throw new IllegalArgumentException("a row holds at most 255 files or speed levels: " + number);
+            throw new IllegalArgumentException("a row holds at most 255 files or data rates: " + number);
         }
         return (byte) number;
     }

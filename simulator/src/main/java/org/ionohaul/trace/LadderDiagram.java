@@ -16,7 +16,7 @@ import org.ionohaul.trace.TraceStep.Kind;
 /**
  * A session's story as a picture: time runs down the page. From left to right the clock, the SINR at both ends, what the
  * time went to, and the ladder: each burst a bar from one station's life line towards the other's, whole if it was
- * understood there, half if not; overs coloured by level. Beside it what was decided and why.
+ * understood there, half if not; overs coloured by data rate. Beside it what was decided and why.
  */
 public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
     private static final double WIDTH = 940;
@@ -93,8 +93,8 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         svg.boldText(NEAR, 104, Svg.Anchor.MIDDLE, Palette.INK, "near");
         svg.boldText(FAR, 104, Svg.Anchor.MIDDLE, Palette.INK, "far");
         drawLegend(svg);
-        for (double level = LOWEST_DB + 10; level < HIGHEST_DB; level += 10) {
-            svg.text(sinrX(level), 100, Svg.Anchor.MIDDLE, Palette.FAINT, Svg.number(level));
+        for (double dataRate = LOWEST_DB + 10; dataRate < HIGHEST_DB; dataRate += 10) {
+            svg.text(sinrX(dataRate), 100, Svg.Anchor.MIDDLE, Palette.FAINT, Svg.number(dataRate));
         }
     }
 
@@ -138,14 +138,14 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         int points = (int) Math.ceil(seconds * SINR_POINTS_A_SECOND);
         long stepNanos = 1_000_000_000L / SINR_POINTS_A_SECOND;
         for (int point = 0; point < points; point++) {
-            double level = story.recorder().gauge().meanDb(end, point * stepNanos, (point + 1) * stepNanos);
-            path.to(sinrX(level), TOP + (point + 0.5) * perSecond / SINR_POINTS_A_SECOND);
+            double dataRate = story.recorder().gauge().meanDb(end, point * stepNanos, (point + 1) * stepNanos);
+            path.to(sinrX(dataRate), TOP + (point + 0.5) * perSecond / SINR_POINTS_A_SECOND);
         }
         svg.stroke(path, colour(end), 1, end == End.NEAR ? "none" : "3 2");
     }
 
-    private static double sinrX(double levelDb) {
-        double clipped = Math.max(LOWEST_DB, Math.min(levelDb, HIGHEST_DB));
+    private static double sinrX(double dataRateDb) {
+        double clipped = Math.max(LOWEST_DB, Math.min(dataRateDb, HIGHEST_DB));
         return SINR_LEFT + SINR_WIDTH * (clipped - LOWEST_DB) / (HIGHEST_DB - LOWEST_DB);
     }
 
@@ -172,10 +172,10 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
             svg.line(end - 4, top, end + 4, top + height, Palette.ALERT, 1.5);
             svg.line(end - 4, top + height, end + 4, top, Palette.ALERT, 1.5);
         }
-        if (height > 11 && step.level() > 0) {
-            String ink = Palette.isDark(step.level() - 1, levels()) ? Palette.PAPER : Palette.INK;
-            String fate =
-                    String.format(Locale.ROOT, "level %d: %d of %d", step.level(), step.framesDecoded(), step.frames());
+        if (height > 11 && step.dataRate() > 0) {
+            String ink = Palette.isDark(step.dataRate() - 1, dataRates()) ? Palette.PAPER : Palette.INK;
+            String fate = String.format(
+                    Locale.ROOT, "data rate %d: %d of %d", step.dataRate(), step.framesDecoded(), step.frames());
             svg.text(left + length / 2, top + height / 2 + 4, Svg.Anchor.MIDDLE, ink, fate);
         }
     }
@@ -185,7 +185,8 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         for (TraceStep step : notable()) {
             double wanted = TOP + step.atNanos() * 1e-9 * perSecond + 4;
             double y = Math.max(wanted, free);
-            String who = step.kind() == Kind.LEVEL ? "level " : step.at().name().toLowerCase(Locale.ROOT) + ": ";
+            String who =
+                    step.kind() == Kind.LEVEL ? "data rate " : step.at().name().toLowerCase(Locale.ROOT) + ": ";
             svg.line(FAR + 2, wanted - 4, NOTES - 3, y - 4, Palette.RULE, 0.7);
             svg.text(
                     NOTES,
@@ -204,12 +205,12 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
                 .toList();
     }
 
-    private int levels() {
-        return story.mode().levels().size();
+    private int dataRates() {
+        return story.mode().dataRates().size();
     }
 
     private String colour(TraceStep step) {
-        return step.level() > 0 ? Palette.rung(step.level() - 1, levels()) : Palette.FAINT;
+        return step.dataRate() > 0 ? Palette.rung(step.dataRate() - 1, dataRates()) : Palette.FAINT;
     }
 
     private static String colour(End end) {

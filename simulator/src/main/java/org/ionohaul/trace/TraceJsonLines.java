@@ -36,8 +36,8 @@ public record TraceJsonLines(TraceStory story) implements ResultFolder.Entry {
         json.writeNumberField("until_ns", step.untilNanos());
         json.writeStringField("station", word(step.at()));
         json.writeStringField("says", step.says());
-        if (step.level() > 0) {
-            json.writeNumberField("level", step.level());
+        if (step.dataRate() > 0) {
+            json.writeNumberField("data_rate", step.dataRate());
         }
         if (step.kind() == TraceStep.Kind.BURST) {
             json.writeNumberField("frames", step.frames());

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.SpeedPolicy;
+import org.ionohaul.link.RatePolicy;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.session.TimeBudget;
@@ -68,7 +68,7 @@ public final class TraceRecorder implements SessionTrace {
                 atNanos,
                 at.other(),
                 words(burst),
-                isOver ? burst.level() : 0,
+                isOver ? burst.dataRate() : 0,
                 burst.frames(),
                 isOver ? burst.frames() - burst.newFrames() : 0,
                 decoded,
@@ -94,7 +94,7 @@ public final class TraceRecorder implements SessionTrace {
     }
 
     @Override
-    public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
+    public void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {
         String move = chosen == before
                 ? "stays at " + chosen
                 : (chosen < before ? "down " : "up ") + before + " -> " + chosen;
@@ -157,8 +157,20 @@ public final class TraceRecorder implements SessionTrace {
         note(Kind.STAGE, End.NEAR, "session ends: " + why, 0, atNanos);
     }
 
-    private void note(Kind kind, End at, String says, int level, long atNanos) {
+    private void note(Kind kind, End at, String says, int dataRate, long atNanos) {
         steps.add(new TraceStep(
-                kind, atNanos, atNanos, at, says, level, 0, 0, 0, false, Double.NaN, heldBytes, TimeBudget.of(spent)));
+                kind,
+                atNanos,
+                atNanos,
+                at,
+                says,
+                dataRate,
+                0,
+                0,
+                0,
+                false,
+                Double.NaN,
+                heldBytes,
+                TimeBudget.of(spent)));
     }
 }

@@ -11,7 +11,7 @@ import org.ionohaul.session.TimeBudget;
  * @param untilNanos when it ended; equal to the beginning for what takes no time
  * @param at the station it happened to; of a burst, the sender
  * @param says what it was, in words
- * @param level speed level of an over or chosen for it, counted from 1; 0 if none
+ * @param dataRate data rate of an over or chosen for it, counted from 1; 0 if none
  * @param frames frames sent; 0 if no burst
  * @param framesAgain of these, how many had been on the air before
  * @param framesDecoded of these, how many were decoded
@@ -26,7 +26,7 @@ record TraceStep(
         long untilNanos,
         End at,
         String says,
-        int level,
+        int dataRate,
         int frames,
         int framesAgain,
         int framesDecoded,
@@ -38,7 +38,7 @@ record TraceStep(
     enum Kind {
         /** A burst travelled. */
         BURST,
-        /** A speed level was chosen. */
+        /** A data rate was chosen. */
         LEVEL,
         /** An answer did not come. */
         SILENCE,
@@ -55,7 +55,7 @@ record TraceStep(
                 untilNanos,
                 at,
                 says,
-                level,
+                dataRate,
                 frames,
                 framesAgain,
                 framesDecoded,

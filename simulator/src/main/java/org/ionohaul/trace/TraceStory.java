@@ -19,7 +19,7 @@ import org.ionohaul.session.SessionResult;
  * @param trial number of the trial
  * @param recorder what happened
  * @param result what came of it
- * @param wrongSpeedNanos airtime lost by not having the best level of each moment, in nanoseconds
+ * @param wrongRateNanos airtime lost by not having the best data rate of each moment, in nanoseconds
  */
 public record TraceStory(
         Scenario scenario,
@@ -29,7 +29,7 @@ public record TraceStory(
         long trial,
         TraceRecorder recorder,
         SessionResult result,
-        long wrongSpeedNanos) {
+        long wrongRateNanos) {
     List<TraceStep> steps() {
         return recorder.steps();
     }

@@ -57,8 +57,8 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
                 TextWrap.lines("Where the time went: " + shares(story.result().budget()), "", WIDTH));
         lines.addAll(TextWrap.lines(
                 "Of the airtime of its overs, "
-                        + TimeText.clock(1e-9 * story.wrongSpeedNanos())
-                        + " were lost by not having the best speed level of the moment, which no station can know.",
+                        + TimeText.clock(1e-9 * story.wrongRateNanos())
+                        + " were lost by not having the best data rate of the moment, which no station can know.",
                 "",
                 WIDTH));
         return lines;
@@ -68,7 +68,8 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
         return switch (step.kind()) {
             case BURST ->
                 Stream.of(String.format(Locale.ROOT, "%8s   %s   %s", clock(step.atNanos()), arrow(step), burst(step)));
-            case LEVEL -> step.says().startsWith("stays") ? Stream.of() : Stream.of(note(step, "level " + step.says()));
+            case LEVEL ->
+                step.says().startsWith("stays") ? Stream.of() : Stream.of(note(step, "data rate " + step.says()));
             case SILENCE, OCCUPIED, STAGE -> Stream.of(note(step, step.says()));
         };
     }
@@ -80,7 +81,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
 
     /** An arrow that reaches the other station if the burst was understood there, or ends in a cross on the way. */
     private static String arrow(TraceStep step) {
-        String shaft = step.level() > 0 ? "======" : "------";
+        String shaft = step.dataRate() > 0 ? "======" : "------";
         if (step.at() == End.NEAR) {
             return step.isHeard() ? "|" + shaft + "---->|" : "|" + shaft + "--x  |";
         }
@@ -89,14 +90,14 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
 
     private static String burst(TraceStep step) {
         String sinr = String.format(Locale.ROOT, "  (%.1f dB)", step.sinrDb());
-        if (step.level() == 0) {
+        if (step.dataRate() == 0) {
             return step.says() + (step.isHeard() ? "" : ": not heard") + sinr;
         }
         String again = step.framesAgain() > 0 ? " (" + step.framesAgain() + " again)" : "";
         String fate = step.isHeard()
                 ? step.framesDecoded() + " decoded, at best " + step.heldBytes() + " bytes held in order"
                 : "lost";
-        return "over at level " + step.level() + ", " + step.frames() + " frames" + again + ": " + fate + sinr;
+        return "over at data rate " + step.dataRate() + ", " + step.frames() + " frames" + again + ": " + fate + sinr;
     }
 
     private static String note(TraceStep step, String what) {

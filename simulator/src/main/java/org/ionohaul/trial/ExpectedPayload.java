@@ -7,7 +7,7 @@ import org.ionohaul.link.Signals;
 import org.ionohaul.waveform.Waveform;
 
 /**
- * What a short over of each level is expected to bring, read off the sky itself.
+ * What a short over of each data rate is expected to bring, read off the sky itself.
  *
  * @param signals the mode's bursts
  * @param data how the receiver of the data hears their sender
@@ -15,8 +15,8 @@ import org.ionohaul.waveform.Waveform;
  */
 record ExpectedPayload(Signals signals, Reception data, ArqRules arq) implements Oracle {
     @Override
-    public double payloadBytesPerSecond(int level, long atNanos) {
-        Waveform waveform = signals.level(level);
+    public double payloadBytesPerSecond(int dataRate, long atNanos) {
+        Waveform waveform = signals.dataRate(dataRate);
         int frames = arq.usualFrames(waveform);
         double decoded = 0;
         for (int frame = 0; frame < frames; frame++) {

@@ -66,22 +66,22 @@ public final class ModeBench {
 
     /** Returns the data sheet; takes some seconds. */
     public ModeCard card() {
-        List<ModeCard.Level> levels = new ArrayList<>();
-        for (int number = 1; number <= signals.levelCount(); number++) {
-            levels.add(level(number, signals.level(number)));
+        List<ModeCard.DataRate> dataRates = new ArrayList<>();
+        for (int number = 1; number <= signals.dataRateCount(); number++) {
+            dataRates.add(dataRate(number, signals.dataRate(number)));
         }
         return new ModeCard(
                 mode,
                 timing.answerNanos(Direction.UPLOAD.receiver()) * 1e-9,
                 signals.singleNanos(Message.ACKNOWLEDGEMENT) * 1e-9,
                 signals.singleNanos(Message.CALL) * 1e-9,
-                levels,
+                dataRates,
                 errorFree());
     }
 
-    private ModeCard.Level level(int number, Waveform waveform) {
+    private ModeCard.DataRate dataRate(int number, Waveform waveform) {
         int frames = timing.mostFrames(number);
-        return new ModeCard.Level(
+        return new ModeCard.DataRate(
                 number,
                 waveform.payloadBytes(),
                 waveform.burstNanos(1) * 1e-9,

@@ -11,7 +11,7 @@ import org.ionohaul.scenario.Mode;
  * @param answerSeconds what each turnaround leaves between the last symbol heard and the first one sent, in seconds
  * @param acknowledgementSeconds airtime of the acknowledgement, in seconds
  * @param callSeconds airtime of the call, in seconds
- * @param levels its speed levels, level 1 first
+ * @param dataRates its data rates, data rate 1 first
  * @param errorFree how long undisturbed transfers take
  */
 public record ModeCard(
@@ -19,16 +19,16 @@ public record ModeCard(
         double answerSeconds,
         double acknowledgementSeconds,
         double callSeconds,
-        List<Level> levels,
+        List<DataRate> dataRates,
         List<ErrorFree> errorFree) {
     /** Copies the lists. */
     public ModeCard {
-        levels = List.copyOf(levels);
+        dataRates = List.copyOf(dataRates);
         errorFree = List.copyOf(errorFree);
     }
 
     /**
-     * A speed level.
+     * A data rate.
      *
      * @param number 1 for the most robust
      * @param payloadBytes user bytes a frame
@@ -40,7 +40,7 @@ public record ModeCard(
      *     is wrong because no check noticed
      * @param paths how it fares on each path
      */
-    public record Level(
+    public record DataRate(
             int number,
             int payloadBytes,
             double frameSeconds,
@@ -50,13 +50,13 @@ public record ModeCard(
             double unnoticedErrors,
             List<OnPath> paths) {
         /** Copies the list. */
-        public Level {
+        public DataRate {
             paths = List.copyOf(paths);
         }
     }
 
     /**
-     * How a level fares on a path. SNR is that of the signal itself, in 3 kHz: its mean power, not the peak power that
+     * How a data rate fares on a path. SNR is that of the signal itself, in 3 kHz: its mean power, not the peak power that
      * the transmitter is limited by.
      *
      * @param path the path

@@ -62,7 +62,7 @@ final class ModeWiring {
                 times(End.FAR),
                 Nanos.of(scenario.distanceMetres() / LIGHT_METRES_PER_SECOND),
                 mode.arq(),
-                mode.ladder(),
+                mode.ratePolicy(),
                 curves,
                 new ExpectedPayload(signals, data, mode.arq()),
                 chances(streams));
@@ -70,8 +70,8 @@ final class ModeWiring {
 
     private Signals signals() {
         return new Signals(
-                mode.levels().stream()
-                        .map(level -> waveform(level, mode.arq().combining()))
+                mode.dataRates().stream()
+                        .map(dataRate -> waveform(dataRate, mode.arq().combining()))
                         .toList(),
                 waveform(mode.acknowledgement(), Combining.NONE),
                 waveform(mode.call(), Combining.NONE),

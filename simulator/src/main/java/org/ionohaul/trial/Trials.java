@@ -66,15 +66,15 @@ public final class Trials {
 
     /**
      * Runs one trial of one case with one mode and returns the airtime, in nanoseconds, that its overs lost by not having
-     * the best speed level of their moment.
+     * the best data rate of their moment.
      *
      * @param mode one of the scenario's modes
      * @param trial the trial's number, zero or more
      */
-    public long wrongSpeedNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
+    public long wrongRateNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
         SessionParts parts = wirings.get(scenario.modes().indexOf(mode))
                 .parts(sky(trial), streams(trial), transfer, direction, SessionTrace.NONE);
-        WrongSpeed watch = new WrongSpeed(parts.link());
+        WrongRate watch = new WrongRate(parts.link());
         new Session(new SessionParts(parts.link(), parts.rules(), parts.cargo(), parts.patienceNanos(), watch))
                 .run(horizonNanos);
         return watch.lostNanos();

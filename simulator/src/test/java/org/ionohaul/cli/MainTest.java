@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -77,7 +77,7 @@ final class MainTest {
                 List.of(OptionalLong.of(at)),
                 ProgressCurve.of(new long[] {at}, new long[] {1}),
                 TimeBudget.of(budget),
-                List.of(new LevelUse(at, 1, 0)),
+                List.of(new DataRateUse(at, 1, 0)),
                 0,
                 1,
                 0);

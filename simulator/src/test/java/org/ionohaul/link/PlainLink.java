@@ -10,17 +10,17 @@ import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
 
-/** A link of plain parts: levels that need 0, 5, 10, 15 dB and carry 10, 20, 40, 80 bytes, 0.1 s a frame. */
+/** A link of plain parts: data rates that need 0, 5, 10, 15 dB and carry 10, 20, 40, 80 bytes, 0.1 s a frame. */
 final class PlainLink {
     private static final long SECOND = 1_000_000_000L;
 
     private PlainLink() {}
 
-    static LinkParts parts(LadderRules rules, Oracle oracle) {
+    static LinkParts parts(RatePolicyRules rules, Oracle oracle) {
         return parts(rules, oracle, new StationTimes(0, 0, 0, 0), 0);
     }
 
-    static LinkParts parts(LadderRules rules, Oracle oracle, StationTimes times, long propagationNanos) {
+    static LinkParts parts(RatePolicyRules rules, Oracle oracle, StationTimes times, long propagationNanos) {
         Waveform single = new Threshold(0, -20);
         Signals signals = new Signals(
                 List.of(new Threshold(10, 0), new Threshold(20, 5), new Threshold(40, 10), new Threshold(80, 15)),

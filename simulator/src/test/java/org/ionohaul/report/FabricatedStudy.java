@@ -16,7 +16,7 @@ import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
@@ -26,7 +26,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Station;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -189,7 +189,7 @@ public final class FabricatedStudy {
                         5,
                         true,
                         0),
-                new LadderRules.Fixed(1),
+                new RatePolicyRules.Fixed(1),
                 new SessionRules(3, SECOND, 2, 3, true, 2, SECOND),
                 0.1);
     }
@@ -225,7 +225,8 @@ public final class FabricatedStudy {
                         : ProgressCurve.of(Arrays.copyOf(atNanos, 1), Arrays.copyOf(held, 1)),
                 budget(ended, mode),
                 IntStream.range(0, LEVELS)
-                        .mapToObj(level -> new LevelUse(delivered / (level + 2), 100 * (level + 1), 10 * level))
+                        .mapToObj(dataRate ->
+                                new DataRateUse(delivered / (dataRate + 2), 100 * (dataRate + 1), 10 * dataRate))
                         .toList(),
                 delivers ? 0 : 1,
                 12,

@@ -53,7 +53,7 @@ final class TrialsCsvTest {
         assertEquals("15.000", third.get("first_byte_s"));
         assertEquals("50000", third.get("held_bytes"));
         assertEquals("30.000", third.get("file_2_delivered_s"));
-        assertEquals("10.000", third.get("level_2_airtime_s"), "a third of the time to delivery");
+        assertEquals("10.000", third.get("rate_2_airtime_s"), "a third of the time to delivery");
     }
 
     @Test

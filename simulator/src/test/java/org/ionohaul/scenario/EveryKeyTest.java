@@ -26,7 +26,7 @@ final class EveryKeyTest {
         "near.signal", "near.noise", "near.noise-environment", "far.snr", "far.noise", "sky.path"
     };
 
-    private static final String[] OTHER_FRAMES = Stream.of("waveform", "level", "acknowledgement", "call", "control")
+    private static final String[] OTHER_FRAMES = Stream.of("waveform", "rate", "acknowledgement", "call", "control")
             .flatMap(burst -> Stream.of(burst + ".measured-loss", burst + ".airtime", burst + ".frame-bits"))
             .toArray(String[]::new);
 
@@ -51,11 +51,12 @@ final class EveryKeyTest {
     void writeTheExamples() throws IOException {
         Files.createDirectories(folder.resolve("modes"));
         Files.writeString(folder.resolve("scenario.toml"), WrittenExamples.of(ScenarioFormat.TOP, OTHER_WAYS));
-        String ladder =
-                "start-level = 1\ngood-to-rise = 3\nbad-to-fall = 2\nbad-share = 0.5\ndoubles-patience = true\n";
+        String ratePolicy =
+                "start-rate = 1\ngood-to-rise = 3\nbad-to-fall = 2\nbad-share = 0.5\ndoubles-patience = true\n";
         Files.writeString(
                 folder.resolve("modes").resolve("fieldpost.toml"),
-                WrittenExamples.of(ModeFormat.TOP, OTHER_FRAMES).replace("[ladder]\n", "[ladder]\n" + ladder));
+                WrittenExamples.of(ModeFormat.TOP, OTHER_FRAMES)
+                        .replace("[rate-policy]\n", "[rate-policy]\n" + ratePolicy));
     }
 
     static Stream<WrittenExamples.Place> scenarioKeys() {
@@ -69,8 +70,8 @@ final class EveryKeyTest {
                         !place.name().startsWith("call.") && !place.name().startsWith("control."));
     }
 
-    static Stream<LadderFormat.Policy> policies() {
-        return LadderFormat.POLICIES.stream();
+    static Stream<RatePolicyFormat.Policy> policies() {
+        return RatePolicyFormat.POLICIES.stream();
     }
 
     @Test
@@ -92,21 +93,21 @@ final class EveryKeyTest {
 
     @ParameterizedTest
     @MethodSource("policies")
-    void everyAbsurdValueInALadderIsFoundAtItsKey(LadderFormat.Policy policy) throws IOException {
+    void everyAbsurdValueInALadderIsFoundAtItsKey(RatePolicyFormat.Policy policy) throws IOException {
         Path file = folder.resolve("modes").resolve("fieldpost.toml");
         Group top = new Group(
                 "",
                 "",
                 ModeFormat.TOP.keys(),
                 ModeFormat.TOP.parts().stream()
-                        .map(part -> part.name().equals("ladder") ? policy.group() : part)
+                        .map(part -> part.name().equals("rate-policy") ? policy.group() : part)
                         .toList(),
                 false);
         Files.writeString(
                 file, WrittenExamples.of(top, OTHER_FRAMES).replace("\"count\"", "\"" + policy.name() + "\""));
         assertEquals(List.of(), problems(Map.of()));
         for (Key<?> key : policy.keys()) {
-            assertFoundAtItsKey("modes.fieldpost.ladder." + key.name(), key);
+            assertFoundAtItsKey("modes.fieldpost.rate-policy." + key.name(), key);
         }
     }
 
@@ -114,7 +115,7 @@ final class EveryKeyTest {
     void keysOfAGroupFillDifferentComponents() {
         assertNamedOnce(ScenarioFormat.TOP);
         assertNamedOnce(ModeFormat.TOP);
-        LadderFormat.POLICIES.forEach(policy -> assertNamedOnce(policy.group()));
+        RatePolicyFormat.POLICIES.forEach(policy -> assertNamedOnce(policy.group()));
     }
 
     private static void assertNamedOnce(Group group) {

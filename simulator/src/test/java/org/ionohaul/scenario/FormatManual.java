@@ -22,9 +22,9 @@ final class FormatManual {
     static String ofMode() {
         FormatManual manual = new FormatManual();
         manual.write("", ModeFormat.TOP);
-        for (LadderFormat.Policy policy : LadderFormat.POLICIES) {
+        for (RatePolicyFormat.Policy policy : RatePolicyFormat.POLICIES) {
             manual.writeGroup(
-                    "### `[ladder]` with `policy = \"" + policy.name() + "\"`", policy.meaning(), policy.keys());
+                    "### `[rate-policy]` with `policy = \"" + policy.name() + "\"`", policy.meaning(), policy.keys());
         }
         return manual.text.toString();
     }

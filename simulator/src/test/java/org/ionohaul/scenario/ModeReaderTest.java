@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.MeasuredFrame;
@@ -31,43 +31,46 @@ final class ModeReaderTest {
     @Test
     void aBurstInheritsWhatItDoesNotSayItself() throws ScenarioProblems {
         Mode mode = ScenarioReader.readMode(ShippedFilesTest.SCENARIOS.resolve("modes/steady-wagon.toml"));
-        ModelledFrame level = (ModelledFrame) mode.levels().get(0).frame();
+        ModelledFrame dataRate = (ModelledFrame) mode.dataRates().get(0).frame();
         ModelledFrame call = (ModelledFrame) mode.call().frame();
-        assertEquals(Modulation.QPSK, level.coding().modulation());
+        assertEquals(Modulation.QPSK, dataRate.coding().modulation());
         assertEquals(Modulation.BPSK, call.coding().modulation());
-        assertEquals(level.receiver(), call.receiver());
-        assertEquals(level.coding().symbolRateBd(), call.coding().symbolRateBd());
+        assertEquals(dataRate.receiver(), call.receiver());
+        assertEquals(dataRate.coding().symbolRateBd(), call.coding().symbolRateBd());
     }
 
     @Test
     void eachPolicyReadsItsOwnKeys() throws ScenarioProblems, IOException {
         assertEquals(
-                new LadderRules.ErrorRate(1, 0.05, 0.4, 0.25),
-                withLadder("policy='error-rate'\nstart-level=1\nrise-below='5 %'\nfall-above='40 %'\nmemory='1/4'")
-                        .ladder());
-        assertEquals(new LadderRules.LatentSnr(1, 8, 0.4, 1.5), withLadder("""
+                new RatePolicyRules.ErrorRate(1, 0.05, 0.4, 0.25),
+                withRatePolicy("policy='error-rate'\nstart-rate=1\nrise-below='5 %'\nfall-above='40 %'\nmemory='1/4'")
+                        .ratePolicy());
+        assertEquals(
+                new RatePolicyRules.LatentSnr(1, 8, 0.4, 1.5),
+                withRatePolicy("""
                         policy = "latent-snr"
-                        start-level = 1
+                        start-rate = 1
                         prior-deviation = "8 dB"
                         forgetting = "0.4 dB/sqrt(s)"
                         estimate-deviation = "1.5 dB"
-                        """).ladder());
+                        """).ratePolicy());
     }
 
     @Test
     void aKeyOfAnotherPolicyIsRefused() {
-        ScenarioProblems problems =
-                assertThrows(ScenarioProblems.class, () -> withLadder("policy='fixed'\nstart-level=1\nmemory='25 %'"));
+        ScenarioProblems problems = assertThrows(
+                ScenarioProblems.class, () -> withRatePolicy("policy='fixed'\nstart-rate=1\nmemory='25 %'"));
         assertEquals(
-                List.of("ladder.memory"),
+                List.of("rate-policy.memory"),
                 problems.problems().stream().map(Problem::key).toList());
     }
 
     @Test
-    void aStartLevelBeyondTheLastIsRefused() {
+    void aStartDataRateBeyondTheLastIsRefused() {
         ScenarioProblems problems =
-                assertThrows(ScenarioProblems.class, () -> withLadder("policy='fixed'\nstart-level=2"));
-        assertEquals("this mode has levels 1 to 1", problems.problems().get(0).remedy());
+                assertThrows(ScenarioProblems.class, () -> withRatePolicy("policy='fixed'\nstart-rate=2"));
+        assertEquals(
+                "this mode has data rates 1 to 1", problems.problems().get(0).remedy());
     }
 
     @ParameterizedTest
@@ -95,16 +98,16 @@ final class ModeReaderTest {
             quoteCharacter = '`')
     void aValueOutsideTheManualsRangeIsRefusedWhereItStands(String policy, String line) {
         String key = line.substring(0, line.indexOf(' '));
-        String others = LadderFormat.POLICIES.stream()
+        String others = RatePolicyFormat.POLICIES.stream()
                 .filter(it -> it.name().equals(policy))
                 .flatMap(it -> it.keys().stream())
                 .filter(it -> !it.name().equals(key))
                 .map(it -> it.name() + " = " + Kind.shown(it.example()) + "\n")
                 .collect(Collectors.joining());
-        ScenarioProblems problems =
-                assertThrows(ScenarioProblems.class, () -> withLadder(line + "\npolicy = '" + policy + "'\n" + others));
+        ScenarioProblems problems = assertThrows(
+                ScenarioProblems.class, () -> withRatePolicy(line + "\npolicy = '" + policy + "'\n" + others));
         assertEquals(
-                List.of("ladder." + key),
+                List.of("rate-policy." + key),
                 problems.problems().stream().map(Problem::key).toList());
         Problem problem = problems.problems().get(0);
         assertTrue(problem.line() > 1 && problem.message().startsWith("must "), problem::text);
@@ -121,13 +124,14 @@ final class ModeReaderTest {
 
     @Test
     void aSizeBeyondAllBoundsIsToldInWords() {
-        ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> withLevel("payload = '9999999999 MB'"));
+        ScenarioProblems problems =
+                assertThrows(ScenarioProblems.class, () -> withDataRate("payload = '9999999999 MB'"));
         assertEquals("is larger than 1000 MB", problems.problems().get(0).message());
     }
 
     @Test
     void aFrameMayBeMeasuredInPlaceOfModelled() throws ScenarioProblems, IOException {
-        Mode mode = withLevel("""
+        Mode mode = withDataRate("""
                 payload = "110 B"
                 airtime = "0.9 s"
                 measured-loss = ["2 dB: 80 %", "4 dB: 0.1"]
@@ -137,13 +141,13 @@ final class ModeReaderTest {
                         0.18,
                         -9.3,
                         new MeasuredFrame(110, 0.9, 0, List.of(new Measurement(2, 0.8), new Measurement(4, 0.1))))),
-                mode.levels());
+                mode.dataRates());
     }
 
     @Test
     void aFrameMayStateItsBitsAndItsAirtime() throws ScenarioProblems, IOException {
-        ModelledFrame frame = (ModelledFrame) withLevel("payload = '3 B'\nframe-bits = 30\nairtime = '210 ms'")
-                .levels()
+        ModelledFrame frame = (ModelledFrame) withDataRate("payload = '3 B'\nframe-bits = 30\nairtime = '210 ms'")
+                .dataRates()
                 .get(0)
                 .frame();
         assertEquals(30, frame.informationBits());
@@ -152,12 +156,12 @@ final class ModeReaderTest {
         assertEquals(0.0288, frame.receiver().trackingSeconds());
     }
 
-    private Mode withLadder(String ladder) throws ScenarioProblems, IOException {
-        return with("policy = \"fixed\"\nstart-level = 1\n", ladder + "\n");
+    private Mode withRatePolicy(String ratePolicy) throws ScenarioProblems, IOException {
+        return with("policy = \"fixed\"\nstart-rate = 1\n", ratePolicy + "\n");
     }
 
-    private Mode withLevel(String level) throws ScenarioProblems, IOException {
-        return with("[[level]]\npayload = \"110 B\"\n", "[[level]]\n" + level + "\n");
+    private Mode withDataRate(String dataRate) throws ScenarioProblems, IOException {
+        return with("[[rate]]\npayload = \"110 B\"\n", "[[rate]]\n" + dataRate + "\n");
     }
 
     private Mode with(String old, String fresh) throws ScenarioProblems, IOException {

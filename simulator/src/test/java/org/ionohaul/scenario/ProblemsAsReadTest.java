@@ -44,7 +44,7 @@ final class ProblemsAsReadTest {
                 "transfer.1.files.1.size", "0 B",
                 "transfer.2.name", "other",
                 "modes.brisk-comb.arq.window", "0",
-                "modes.brisk-comb.ladder.start", "2",
+                "modes.brisk-comb.rate-policy.start", "2",
                 "modes.brisk-cob.arq.window", "3",
                 "trials", "many");
         ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> ScenarioReader.read(file, overrides));

@@ -46,7 +46,7 @@ final class WrittenExamples {
     }
 
     static boolean isRepeated(Group group) {
-        return Set.of("level", "transfer", "files", "noise-schedule", "trend", "interference", "path")
+        return Set.of("rate", "transfer", "files", "noise-schedule", "trend", "interference", "path")
                 .contains(group.name());
     }
 

@@ -8,10 +8,10 @@ import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Chances;
 import org.ionohaul.link.ChannelWatch;
-import org.ionohaul.link.LadderRules;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.LossCurves;
 import org.ionohaul.link.Oracle;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
@@ -36,7 +36,7 @@ final class Bench {
     int silencesToLost = 5;
     boolean listensFirst = false;
     long margin = 0;
-    List<? extends Waveform> levels = List.of(PlainWaveform.certain(100, 200 * MILLI, 100 * MILLI));
+    List<? extends Waveform> dataRates = List.of(PlainWaveform.certain(100, 200 * MILLI, 100 * MILLI));
     Waveform acknowledgement = PlainWaveform.certain(0, 50 * MILLI, 50 * MILLI);
     Waveform call = PlainWaveform.certain(0, 500 * MILLI, 500 * MILLI);
     Waveform control = PlainWaveform.certain(0, 100 * MILLI, 100 * MILLI);
@@ -46,7 +46,7 @@ final class Bench {
     StationTimes near = new StationTimes(0, 0, 0, 10 * MILLI);
     StationTimes far = new StationTimes(0, 0, 0, 10 * MILLI);
     long propagation = 0;
-    LadderRules ladder = new LadderRules.Fixed(1);
+    RatePolicyRules ratePolicy = new RatePolicyRules.Fixed(1);
     SessionRules rules = new SessionRules(3, SECOND, 1, 3, true, 2, 10 * SECOND);
     Cargo cargo = Cargo.from(End.NEAR, List.of(1000L));
     long patience = Long.MAX_VALUE;
@@ -62,7 +62,7 @@ final class Bench {
 
     private LinkParts link(long trial) {
         TrialStreams streams = new TrialStreams(20, trial);
-        Signals signals = new Signals(List.copyOf(levels), acknowledgement, call, control);
+        Signals signals = new Signals(List.copyOf(dataRates), acknowledgement, call, control);
         return new LinkParts(
                 signals,
                 atNear,
@@ -83,7 +83,7 @@ final class Bench {
                         silencesToLost,
                         listensFirst,
                         margin),
-                ladder,
+                ratePolicy,
                 LossCurves.of(signals),
                 Oracle.SILENT,
                 new Chances(

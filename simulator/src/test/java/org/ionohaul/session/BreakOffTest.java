@@ -83,7 +83,7 @@ final class BreakOffTest {
         bench.shortOver = 1;
         bench.longOver = 1;
         bench.silencesToLost = 1;
-        bench.levels = List.of(certain(100, 9800 * Bench.MILLI).with(outages));
+        bench.dataRates = List.of(certain(100, 9800 * Bench.MILLI).with(outages));
         bench.acknowledgement = certain(0, 180 * Bench.MILLI);
         bench.call = certain(0, 100 * Bench.MILLI).with(outages);
         bench.control = certain(0, 100 * Bench.MILLI);

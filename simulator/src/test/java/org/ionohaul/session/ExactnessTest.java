@@ -66,7 +66,7 @@ final class ExactnessTest {
         for (int trial = 0; trial < TRIALS; trial++) {
             SessionResult result = bench.run(trial);
             rounds[trial] = result.oversSent();
-            sent[trial] = result.levels().get(0).framesSent();
+            sent[trial] = result.dataRates().get(0).framesSent();
         }
         String name = String.format(Locale.ROOT, "selective repeat in rounds N=%d p=%.1f", frames, loss);
         compare(name, "mean rounds", meanRounds, mean(rounds), error(rounds));
@@ -157,7 +157,7 @@ final class ExactnessTest {
         bench.propagation = propagationNanos;
         bench.near = AT_ONCE;
         bench.far = new StationTimes(0, 0, 0, processingNanos);
-        bench.levels = List.of(PlainWaveform.certain(10, 0, frameNanos));
+        bench.dataRates = List.of(PlainWaveform.certain(10, 0, frameNanos));
         bench.acknowledgement = PlainWaveform.certain(0, 0, answerNanos);
         bench.cargo = Cargo.from(End.NEAR, List.of(10L * window * 50));
         double observed = efficiency(bench.run(0).progress(), frameNanos);
@@ -179,7 +179,7 @@ final class ExactnessTest {
         bench.shortOver = window;
         bench.longOver = window;
         bench.silencesToLost = 1000;
-        bench.levels = List.of(PlainWaveform.losing(10, 200 * Bench.MILLI, 100 * Bench.MILLI, loss));
+        bench.dataRates = List.of(PlainWaveform.losing(10, 200 * Bench.MILLI, 100 * Bench.MILLI, loss));
         bench.cargo = Cargo.from(End.NEAR, List.of(10L * FRAMES));
         return bench;
     }

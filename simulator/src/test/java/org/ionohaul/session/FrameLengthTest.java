@@ -42,10 +42,10 @@ final class FrameLengthTest {
         bench.shortOver = 64;
         bench.longOver = 64;
         bench.silencesToLost = 1000;
-        bench.levels = List.of(
+        bench.dataRates = List.of(
                 PlainWaveform.losing(payloadBytes, 0, bits * Bench.MILLI, -Math.expm1(bits * Math.log1p(-bitErrors))));
         bench.cargo = Cargo.from(End.NEAR, List.of((long) payloadBytes * FRAMES));
-        LevelUse use = bench.run(0).levels().get(0);
+        DataRateUse use = bench.run(0).dataRates().get(0);
         return 8.0 * payloadBytes * FRAMES * Bench.MILLI / use.airtimeNanos();
     }
 }

@@ -12,9 +12,9 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Burst;
-import org.ionohaul.link.LadderRules;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.SpeedPolicy;
+import org.ionohaul.link.RatePolicy;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.waveform.Combining;
 import org.junit.jupiter.api.Test;
@@ -57,7 +57,7 @@ final class MechanismTest {
     void theWindowBoundsWhatIsUnacknowledged() {
         // The first frame of the first over is lost; of the next over it takes one of the window's three places.
         bench.window = 3;
-        bench.levels = List.of(
+        bench.dataRates = List.of(
                 PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI).with(new LosesFirst()));
         bench.cargo = Cargo.from(End.NEAR, List.of(500L));
         run();
@@ -69,7 +69,7 @@ final class MechanismTest {
     void goBackNSendsEverythingFromTheFirstLossOnAgain() {
         bench.scheme = ArqScheme.GO_BACK_N;
         bench.window = 3;
-        bench.levels = List.of(
+        bench.dataRates = List.of(
                 PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI).with(new LosesFirst()));
         bench.cargo = Cargo.from(End.NEAR, List.of(500L));
         run();
@@ -124,13 +124,13 @@ final class MechanismTest {
     }
 
     @Test
-    void aChangeOfLevelCutsWhatIsMissingAnewAndEachByteIsDeliveredOnce() {
-        // Level 2 carries 250 bytes a frame and loses its first over wholly; level 1 carries 100.
+    void aChangeOfDataRateCutsWhatIsMissingAnewAndEachByteIsDeliveredOnce() {
+        // Data rate 2 carries 250 bytes a frame and loses its first over wholly; data rate 1 carries 100.
         PlainWaveform fast = PlainWaveform.certain(250, 200 * Bench.MILLI, 100 * Bench.MILLI);
-        bench.levels = List.of(
+        bench.dataRates = List.of(
                 PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI),
                 fast.with((listener, start) -> start < 4 * Bench.SECOND ? 0 : 1));
-        bench.ladder = new LadderRules.Count(2, 1, 1, 0.5, false);
+        bench.ratePolicy = new RatePolicyRules.Count(2, 1, 1, 0.5, false);
         bench.cargo = Cargo.from(End.NEAR, List.of(1720L));
         SessionResult result = run();
         assertEquals(7, heard.overs.get(0));
@@ -150,9 +150,9 @@ final class MechanismTest {
         bench.combining = Combining.CHASE;
         bench.store = 8;
         bench.silencesToLost = 1000;
-        bench.levels = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.6));
+        bench.dataRates = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.6));
         bench.cargo = Cargo.from(End.NEAR, List.of(20_000L));
-        double copies = bench.run(0).levels().get(0).framesSent() / 20_000.0;
+        double copies = bench.run(0).dataRates().get(0).framesSent() / 20_000.0;
         double variance = 0.4 + 0.4 * 4 + 0.2 * 9 - 1.8 * 1.8;
         assertEquals(1.8, copies, 4 * Math.sqrt(variance / 20_000));
     }
@@ -162,9 +162,9 @@ final class MechanismTest {
         bench.combining = Combining.CHASE;
         bench.store = 0;
         bench.silencesToLost = 1000;
-        bench.levels = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.6));
+        bench.dataRates = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.6));
         bench.cargo = Cargo.from(End.NEAR, List.of(20_000L));
-        double copies = bench.run(0).levels().get(0).framesSent() / 20_000.0;
+        double copies = bench.run(0).dataRates().get(0).framesSent() / 20_000.0;
         assertEquals(1 / 0.4, copies, 4 * Math.sqrt(0.6 / 0.16 / 20_000));
     }
 
@@ -174,7 +174,7 @@ final class MechanismTest {
         bench.silencesToLost = 1;
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 2, 0);
         bench.cargo = Cargo.from(End.FAR, List.of(5000L));
-        bench.levels = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
+        bench.dataRates = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
                 .with((listener, start) -> start > 6 * Bench.SECOND && start < 9 * Bench.SECOND ? 0 : 1));
         SessionResult result = run();
         assertEquals(Outcome.CLOSED, result.outcome());
@@ -192,7 +192,7 @@ final class MechanismTest {
         bench.combining = Combining.CHASE;
         bench.store = 8;
         bench.silencesToLost = 1;
-        bench.levels = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.5));
+        bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.5));
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, resumes, 1000, Bench.SECOND);
         bench.cargo = Cargo.from(End.NEAR, List.of(100L));
         return LongStream.range(0, 50)
@@ -206,7 +206,7 @@ final class MechanismTest {
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, false, 5, Bench.SECOND);
         bench.silencesToLost = 2;
         bench.cargo = Cargo.from(End.NEAR, List.of(400L, 2400L));
-        bench.levels = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
+        bench.dataRates = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
                 .with((listener, start) -> start > 6 * Bench.SECOND && start < 9 * Bench.SECOND ? 0 : 1));
         SessionResult restarted = run();
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 5, Bench.SECOND);
@@ -235,7 +235,7 @@ final class MechanismTest {
     private long allocatedBytes(int frames) {
         bench.scheme = ArqScheme.STOP_AND_WAIT;
         bench.silencesToLost = 1000;
-        bench.levels = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.5));
+        bench.dataRates = List.of(PlainWaveform.losing(1, 0, Bench.MILLI, 0.5));
         bench.cargo = Cargo.from(End.NEAR, List.of((long) frames));
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getCurrentThreadAllocatedBytes();
@@ -278,7 +278,7 @@ final class MechanismTest {
         }
 
         @Override
-        public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
+        public void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {
             if (chosen != before) {
                 decisions.add((chosen < before ? "down " : "up ") + before + " -> " + chosen + ": " + policy.reason());
             }

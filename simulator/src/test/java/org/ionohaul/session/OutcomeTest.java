@@ -133,7 +133,7 @@ final class OutcomeTest {
     @Test
     void whenNoFrameComesThroughTheOperatorLosesPatience() {
         Bench bench = new Bench();
-        bench.levels = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
+        bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, 10 * Bench.SECOND);
         bench.patience = 60 * Bench.SECOND;
         SessionResult result = bench.run(0);
@@ -144,7 +144,7 @@ final class OutcomeTest {
     @Test
     void atTheHorizonItIsStillRunning() {
         Bench bench = new Bench();
-        bench.levels = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
+        bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, 10 * Bench.SECOND);
         SessionResult result = bench.run(0, 60 * Bench.SECOND);
         assertEquals(Outcome.RUNNING, result.outcome());

@@ -14,8 +14,8 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Burst;
-import org.ionohaul.link.LadderRules;
 import org.ionohaul.link.Message;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -72,7 +72,7 @@ final class PropertyTest {
                     result.closedNanos().getAsLong() >= result.confirmedNanos().orElseThrow(), name);
         }
         long airtime =
-                result.levels().stream().mapToLong(LevelUse::airtimeNanos).sum();
+                result.dataRates().stream().mapToLong(DataRateUse::airtimeNanos).sum();
         assertTrue(airtime <= 30 * Bench.HOUR, name);
     }
 
@@ -95,19 +95,20 @@ final class PropertyTest {
         bench.propagation = random.nextLong(20 * Bench.MILLI);
         bench.near = times(random);
         bench.far = times(random);
-        List<PlainWaveform> levels = new ArrayList<>();
+        List<PlainWaveform> dataRates = new ArrayList<>();
         int count = random.nextInt(1, 7);
         double loss = random.nextDouble() * 0.6;
-        for (int level = 0; level < count; level++) {
+        for (int dataRate = 0; dataRate < count; dataRate++) {
             long preamble = random.nextLong(500 * Bench.MILLI);
-            levels.add(PlainWaveform.losing(random.nextInt(1, 300), preamble, random.nextLong(1, Bench.SECOND), loss));
+            dataRates.add(
+                    PlainWaveform.losing(random.nextInt(1, 300), preamble, random.nextLong(1, Bench.SECOND), loss));
             loss = 1 - (1 - loss) * random.nextDouble(0.6, 1);
         }
-        bench.levels = levels;
+        bench.dataRates = dataRates;
         bench.acknowledgement = PlainWaveform.losing(0, 100, 300 * Bench.MILLI, random.nextDouble() * 0.4);
         bench.call = PlainWaveform.losing(0, 100, 2 * Bench.SECOND, random.nextDouble() * 0.6);
         bench.control = PlainWaveform.losing(0, 100, 300 * Bench.MILLI, random.nextDouble() * 0.4);
-        bench.ladder = ladder(random, random.nextInt(1, count + 1));
+        bench.ratePolicy = ratePolicy(random, random.nextInt(1, count + 1));
         bench.rules = new SessionRules(
                 random.nextInt(1, 5),
                 random.nextLong(5 * Bench.SECOND),
@@ -139,16 +140,16 @@ final class PropertyTest {
         return files;
     }
 
-    private static LadderRules ladder(UniformRandomProvider random, int start) {
+    private static RatePolicyRules ratePolicy(UniformRandomProvider random, int start) {
         return switch (random.nextInt(7)) {
-            case 0 -> new LadderRules.Fixed(start);
+            case 0 -> new RatePolicyRules.Fixed(start);
             case 1 ->
-                new LadderRules.Count(start, random.nextInt(1, 5), random.nextInt(1, 4), 0.5, random.nextBoolean());
-            case 2 -> new LadderRules.ErrorRate(start, 0.1, 0.4, 0.5);
-            case 3 -> new LadderRules.SnrLookup(start, 0.1, 1, 0.5, 2);
-            case 4 -> new LadderRules.ExpectedAirtime(start, 0.1, 0.3);
-            case 5 -> new LadderRules.LatentSnr(start, 6, 0.5, 2);
-            default -> new LadderRules.Omniscient(start);
+                new RatePolicyRules.Count(start, random.nextInt(1, 5), random.nextInt(1, 4), 0.5, random.nextBoolean());
+            case 2 -> new RatePolicyRules.ErrorRate(start, 0.1, 0.4, 0.5);
+            case 3 -> new RatePolicyRules.SnrLookup(start, 0.1, 1, 0.5, 2);
+            case 4 -> new RatePolicyRules.ExpectedAirtime(start, 0.1, 0.3);
+            case 5 -> new RatePolicyRules.LatentSnr(start, 6, 0.5, 2);
+            default -> new RatePolicyRules.Omniscient(start);
         };
     }
 

@@ -30,9 +30,9 @@ final class SkyReportTest {
     }
 
     @Test
-    void everyLevelOfEveryModeHasItsNeed() {
+    void everyDataRateOfEveryModeHasItsNeed() {
         Table needs = SkyTables.needs(FabricatedStudy.sky());
-        assertEquals(2 * 3, needs.rows().size(), "modes x levels");
+        assertEquals(2 * 3, needs.rows().size(), "modes x data rates");
         needs.rows().forEach(row -> assertTrue(row.get(1).text().endsWith(" dB"), row::toString));
     }
 

@@ -82,8 +82,8 @@ final class CaseSummaryTest {
     }
 
     @Test
-    void levelsShareTheAirtime() {
-        assertEquals(List.of(new LevelShare(1, 1, 14 * 20, 14 * 4)), mixed.levels());
+    void dataRatesShareTheAirtime() {
+        assertEquals(List.of(new DataRateShare(1, 1, 14 * 20, 14 * 4)), mixed.dataRates());
     }
 
     @Test

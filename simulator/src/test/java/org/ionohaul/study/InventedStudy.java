@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -19,7 +19,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Station;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -89,7 +89,7 @@ final class InventedStudy {
                         3,
                         false,
                         0),
-                new LadderRules.Fixed(1),
+                new RatePolicyRules.Fixed(1),
                 new SessionRules(1, 0, 0, 1, true, 0, 0),
                 0);
     }
@@ -106,7 +106,7 @@ final class InventedStudy {
                 List.of(OptionalLong.of(nanos)),
                 ProgressCurve.of(new long[] {nanos / 2, nanos}, new long[] {1000, 2000}),
                 budget(Map.of(Cause.DIALLING, 5 * SECOND, Cause.NEW_PAYLOAD, nanos - 5 * SECOND)),
-                List.of(new LevelUse(nanos - 5 * SECOND, 20, 4)),
+                List.of(new DataRateUse(nanos - 5 * SECOND, 20, 4)),
                 0,
                 10,
                 1);
@@ -133,7 +133,7 @@ final class InventedStudy {
                 List.of(OptionalLong.empty()),
                 ProgressCurve.of(new long[] {nanos / 2}, new long[] {1000}),
                 budget(Map.of(Cause.INTRODUCTIONS, SECOND, Cause.REDIALLING, nanos - SECOND)),
-                List.of(new LevelUse(0, 0, 0)),
+                List.of(new DataRateUse(0, 0, 0)),
                 outcome == Outcome.GAVE_UP ? 2 : 0,
                 0,
                 0);
@@ -151,7 +151,7 @@ final class InventedStudy {
                 List.of(OptionalLong.empty()),
                 ProgressCurve.of(new long[0], new long[0]),
                 budget(Map.of(Cause.DIALLING, nanos)),
-                List.of(new LevelUse(0, 0, 0)),
+                List.of(new DataRateUse(0, 0, 0)),
                 0,
                 0,
                 0);
@@ -193,7 +193,7 @@ final class InventedStudy {
                         repeats,
                         Cause.NEW_PAYLOAD,
                         ended - entry - repeats)),
-                List.of(new LevelUse(ended - entry, 20, 4)),
+                List.of(new DataRateUse(ended - entry, 20, 4)),
                 0,
                 10,
                 1);

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Arrays;
 import java.util.OptionalLong;
 import org.ionohaul.session.Cause;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.SessionResult;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +21,7 @@ final class TrialRowTest {
         assertEquals(session.confirmedNanos(), row.confirmedNanos());
         assertEquals(session.closedNanos(), row.closedNanos());
         assertEquals(session.filesDeliveredNanos().get(0), row.fileDeliveredNanos(0));
-        assertEquals(new LevelUse(95 * InventedStudy.SECOND, 20, 4), row.level(1));
+        assertEquals(new DataRateUse(95 * InventedStudy.SECOND, 20, 4), row.dataRate(1));
         assertEquals(
                 session.endedNanos(),
                 Arrays.stream(Cause.values()).mapToLong(row::budgetNanos).sum());

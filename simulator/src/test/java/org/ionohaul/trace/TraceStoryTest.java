@@ -47,7 +47,7 @@ final class TraceStoryTest {
                 trial,
                 recorder,
                 result,
-                trials.wrongSpeedNanos(transfer, direction, mode, trial));
+                trials.wrongRateNanos(transfer, direction, mode, trial));
     }
 
     @Test
@@ -65,7 +65,7 @@ final class TraceStoryTest {
                     assertEquals(untold.endedNanos(), told.endedNanos());
                     assertEquals(untold.closedNanos(), told.closedNanos());
                     assertEquals(untold.filesDeliveredNanos(), told.filesDeliveredNanos());
-                    assertEquals(untold.levels(), told.levels());
+                    assertEquals(untold.dataRates(), told.dataRates());
                     compared++;
                 }
             }
@@ -85,7 +85,7 @@ final class TraceStoryTest {
             assertEquals(story.result().budget().nanosOf(cause), told);
         }
         long overs = story.steps().stream()
-                .filter(step -> step.level() > 0 && step.frames() > 0)
+                .filter(step -> step.dataRate() > 0 && step.frames() > 0)
                 .count();
         assertEquals(story.result().oversSent(), overs);
         long last = 0;
@@ -105,7 +105,7 @@ final class TraceStoryTest {
         assertTrue(lines.get(1).startsWith("Outcome: closed; delivered after "), lines.get(1));
         assertTrue(lines.stream().anyMatch(line -> line.contains("|---------->|   call")));
         assertTrue(lines.stream().anyMatch(line -> line.contains("|<----------|   acknowledgement up to byte ")));
-        assertTrue(lines.stream().anyMatch(line -> line.contains("|======---->|   over at level ")));
+        assertTrue(lines.stream().anyMatch(line -> line.contains("|======---->|   over at data rate ")));
         assertTrue(lines.stream().anyMatch(line -> line.endsWith("far: holds file 1 whole")));
         assertTrue(lines.stream().anyMatch(line -> line.endsWith("near: session ends: hung up")));
     }

@@ -14,22 +14,22 @@ final class ModeBenchTest {
         // steady-wagon: 116 bytes at rate 2/3 on QPSK are 696 symbols; 70 % of 1390 Bd: 0.71532 s a frame, 0.18 s of
         // preamble; seven frames an over. Its acknowledgement: 48 bits at rate 1/2 on BPSK, 96 symbols: 0.09866 s.
         ModeCard card = new ModeBench(ScenarioReader.readMode(Path.of("../scenarios/modes/steady-wagon.toml"))).card();
-        ModeCard.Level level = card.levels().get(0);
-        assertEquals(1, card.levels().size());
-        assertEquals(0.18 + 0.71532, level.frameSeconds(), 1e-4);
-        assertEquals(0.18 + 7 * 0.71532, level.overSeconds(), 1e-4);
+        ModeCard.DataRate dataRate = card.dataRates().get(0);
+        assertEquals(1, card.dataRates().size());
+        assertEquals(0.18 + 0.71532, dataRate.frameSeconds(), 1e-4);
+        assertEquals(0.18 + 7 * 0.71532, dataRate.overSeconds(), 1e-4);
         assertEquals(0.18 + 0.09866, card.acknowledgementSeconds(), 1e-4);
         // Answer: 80 ms of processing and 15 ms of relay outlast the other end's hang, relay and recovery of 45 ms.
         assertEquals(0.095, card.answerSeconds(), 1e-9);
-        double cycle = level.overSeconds() + card.acknowledgementSeconds() + 2 * 0.095 + 2 * 1e6 / 299_792_458;
-        assertEquals(8 * 7 * 110 / cycle, level.netBitsPerSecond(), 1e-3);
+        double cycle = dataRate.overSeconds() + card.acknowledgementSeconds() + 2 * 0.095 + 2 * 1e6 / 299_792_458;
+        assertEquals(8 * 7 * 110 / cycle, dataRate.netBitsPerSecond(), 1e-3);
     }
 
     @Test
     void fadingCostsAndSlowModesTakeTheirTime() throws ScenarioProblems {
         ModeCard card = new ModeBench(ScenarioReader.readMode(Path.of("../scenarios/modes/steady-wagon.toml"))).card();
-        ModeCard.OnPath flat = card.levels().get(0).paths().get(0);
-        ModeCard.OnPath poor = card.levels().get(0).paths().get(2);
+        ModeCard.OnPath flat = card.dataRates().get(0).paths().get(0);
+        ModeCard.OnPath poor = card.dataRates().get(0).paths().get(2);
         assertTrue(poor.hundredthLostDb() > flat.hundredthLostDb() + 3);
         assertTrue(flat.curve().get(0).loss() > 0.5
                 && flat.curve().get(flat.curve().size() - 1).loss() < 0.01);
@@ -39,7 +39,7 @@ final class ModeBenchTest {
             slowest = transfer.deliveredSeconds();
             // Never faster than its net rate.
             assertTrue(8 * transfer.bytes() / transfer.deliveredSeconds()
-                    < card.levels().get(0).netBitsPerSecond());
+                    < card.dataRates().get(0).netBitsPerSecond());
         }
     }
 }

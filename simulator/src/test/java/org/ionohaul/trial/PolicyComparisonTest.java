@@ -16,10 +16,10 @@ import java.util.Optional;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.Burst;
-import org.ionohaul.link.LadderRules;
 import org.ionohaul.link.LossCurves;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.SpeedPolicy;
+import org.ionohaul.link.RatePolicy;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -35,20 +35,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * All speed policies with one and the same waveforms and rules, under the same skies of three kinds.
+ * All rate policies with one and the same waveforms and rules, under the same skies of three kinds.
  *
- * <p>The table is kept in {@code results/reference/speed-policies.csv}; renew it with {@code mvn test
+ * <p>The table is kept in {@code results/reference/rate-policies.csv}; renew it with {@code mvn test
  * -Dtest=PolicyComparisonTest -Dgolden.renew=true} and review the difference.
  */
 final class PolicyComparisonTest {
-    private static final Path TABLE = Path.of("..", "results", "reference", "speed-policies.csv");
+    private static final Path TABLE = Path.of("..", "results", "reference", "rate-policies.csv");
     private static final int TRIALS = 100;
     private static final double SECOND = 1e9;
 
-    /** Seven levels of one carrier, frames of about a second, no combining: the policy alone makes the difference. */
+    /** Seven data rates of one carrier, frames of about a second, no combining: the policy alone makes the difference. */
     private static final String MODE = """
             title = "Ladder bench"
-            about = "Invented to compare speed policies."
+            about = "Invented to compare rate policies."
 
             [emission]
             bandwidth = "2700 Hz"
@@ -65,37 +65,37 @@ final class PolicyComparisonTest {
             preamble = "200 ms"
             detection = "-6 dB"
 
-            [[level]]
+            [[rate]]
             modulation = "bpsk"
             code-rate = "1/8"
             payload = "24 B"
 
-            [[level]]
+            [[rate]]
             modulation = "bpsk"
             code-rate = "1/4"
             payload = "52 B"
 
-            [[level]]
+            [[rate]]
             modulation = "bpsk"
             code-rate = "1/2"
             payload = "108 B"
 
-            [[level]]
+            [[rate]]
             modulation = "qpsk"
             code-rate = "1/2"
             payload = "221 B"
 
-            [[level]]
+            [[rate]]
             modulation = "qpsk"
             code-rate = "3/4"
             payload = "333 B"
 
-            [[level]]
+            [[rate]]
             modulation = "8-psk"
             code-rate = "2/3"
             payload = "446 B"
 
-            [[level]]
+            [[rate]]
             modulation = "16-qam"
             code-rate = "3/4"
             payload = "671 B"
@@ -140,8 +140,8 @@ final class PolicyComparisonTest {
             redials = 20
             redial-pause = "10 s"
 
-            [ladder]
-            start-level = 4
+            [rate-policy]
+            start-rate = 4
             """;
 
     private static final String SCENARIO = """
@@ -181,26 +181,27 @@ final class PolicyComparisonTest {
             slow-variation = { deviation = "2.5 dB", time-constant = "45 s" }
             """;
 
-    private static final Map<String, String> LADDERS = new LinkedHashMap<>();
+    private static final Map<String, String> RATE_POLICIES = new LinkedHashMap<>();
 
     static {
-        LADDERS.put("omniscient", "policy = \"omniscient\"");
-        LADDERS.put("fixed", "policy = \"fixed\"");
-        LADDERS.put(
+        RATE_POLICIES.put("omniscient", "policy = \"omniscient\"");
+        RATE_POLICIES.put("fixed", "policy = \"fixed\"");
+        RATE_POLICIES.put(
                 "count",
                 "policy = \"count\"\ngood-to-rise = 2\nbad-to-fall = 1\nbad-share = \"40 %\"\ndoubles-patience = false");
-        LADDERS.put(
+        RATE_POLICIES.put(
                 "count-patient",
                 "policy = \"count\"\ngood-to-rise = 2\nbad-to-fall = 1\nbad-share = \"40 %\"\ndoubles-patience = true");
-        LADDERS.put(
+        RATE_POLICIES.put(
                 "error-rate",
                 "policy = \"error-rate\"\nrise-below = \"10 %\"\nfall-above = \"40 %\"\nmemory = \"40 %\"");
-        LADDERS.put(
+        RATE_POLICIES.put(
                 "snr-lookup",
                 "policy = \"snr-lookup\"\ntarget-loss = \"20 %\"\nhysteresis = \"1 dB\"\ncorrection-step = \"0.5 dB\"\n"
                         + "estimate-deviation = \"1.5 dB\"");
-        LADDERS.put("expected-airtime", "policy = \"expected-airtime\"\nsampling-share = \"10 %\"\nmemory = \"30 %\"");
-        LADDERS.put(
+        RATE_POLICIES.put(
+                "expected-airtime", "policy = \"expected-airtime\"\nsampling-share = \"10 %\"\nmemory = \"30 %\"");
+        RATE_POLICIES.put(
                 "latent-snr",
                 "policy = \"latent-snr\"\nprior-deviation = \"8 dB\"\nforgetting = \"0.5 dB/√s\"\n"
                         + "estimate-deviation = \"1.5 dB\"");
@@ -212,9 +213,10 @@ final class PolicyComparisonTest {
     @BeforeEach
     void writeModes() throws IOException {
         Files.createDirectory(folder.resolve("modes"));
-        for (Map.Entry<String, String> ladder : LADDERS.entrySet()) {
+        for (Map.Entry<String, String> ratePolicy : RATE_POLICIES.entrySet()) {
             Files.writeString(
-                    folder.resolve("modes").resolve(ladder.getKey() + ".toml"), MODE + ladder.getValue() + "\n");
+                    folder.resolve("modes").resolve(ratePolicy.getKey() + ".toml"),
+                    MODE + ratePolicy.getValue() + "\n");
         }
     }
 
@@ -244,7 +246,7 @@ final class PolicyComparisonTest {
                         error));
             }
         }
-        assertEquals(1 + 3 * LADDERS.size(), lines.size());
+        assertEquals(1 + 3 * RATE_POLICIES.size(), lines.size());
         if (Boolean.getBoolean("golden.renew")) {
             Files.write(TABLE, lines);
         }
@@ -268,7 +270,7 @@ final class PolicyComparisonTest {
                 weaker = stronger;
             }
         }
-        assertEquals(3 * LADDERS.size(), compared);
+        assertEquals(3 * RATE_POLICIES.size(), compared);
     }
 
     private static void assertNotSlower(String name, double[] weaker, double[] stronger) {
@@ -279,16 +281,16 @@ final class PolicyComparisonTest {
     }
 
     @Test
-    void onASteadyPathMostAirtimeGoesToTheLevelThatTheNeedTableNames() throws IOException, ScenarioProblems {
+    void onASteadyPathMostAirtimeGoesToTheDataRateThatTheNeedTableNames() throws IOException, ScenarioProblems {
         scenario("flat");
         LossCurves curves = curves(read(Map.of()));
-        for (int level = 2; level < curves.levelCount(); level++) {
-            double meterDb = (curves.needDb(level, 0.2) + curves.needDb(level + 1, 0.2)) / 2;
+        for (int dataRate = 2; dataRate < curves.dataRateCount(); dataRate++) {
+            double meterDb = (curves.needDb(dataRate, 0.2) + curves.needDb(dataRate + 1, 0.2)) / 2;
             // The crest factor of 3 dB lowers what the meter shows.
             String snr = String.format(Locale.ROOT, "%.2f dB", meterDb + 3);
             Scenario scenario = read(Map.of("near.snr", snr, "far.snr", snr, "sky.slow-variation.deviation", "0 dB"));
             for (String policy : List.of("snr-lookup", "latent-snr", "omniscient", "error-rate")) {
-                assertEquals(level, mostUsedLevel(scenario, policy), policy + " at " + snr);
+                assertEquals(dataRate, mostUsedDataRate(scenario, policy), policy + " at " + snr);
             }
         }
     }
@@ -306,7 +308,7 @@ final class PolicyComparisonTest {
                 .curves();
     }
 
-    private static int mostUsedLevel(Scenario scenario, String policy) {
+    private static int mostUsedDataRate(Scenario scenario, String policy) {
         Mode mode = scenario.modes().stream()
                 .filter(it -> it.name().equals(policy))
                 .findFirst()
@@ -314,9 +316,9 @@ final class PolicyComparisonTest {
         SessionResult result =
                 new Trials(scenario).run(scenario.transfers().get(0), Direction.UPLOAD, mode, 0, SessionTrace.NONE);
         int most = 0;
-        for (int at = 1; at < result.levels().size(); at++) {
-            most = result.levels().get(at).airtimeNanos()
-                            > result.levels().get(most).airtimeNanos()
+        for (int at = 1; at < result.dataRates().size(); at++) {
+            most = result.dataRates().get(at).airtimeNanos()
+                            > result.dataRates().get(most).airtimeNanos()
                     ? at
                     : most;
         }
@@ -329,7 +331,7 @@ final class PolicyComparisonTest {
 
     private Scenario scenario(String condition) throws IOException, ScenarioProblems {
         Path file = folder.resolve("policies.toml");
-        String modes = "\"" + String.join("\", \"", LADDERS.keySet()) + "\"";
+        String modes = "\"" + String.join("\", \"", RATE_POLICIES.keySet()) + "\"";
         String text = SCENARIO.replace("TRIALS", Integer.toString(TRIALS))
                 .replace("MODES", "[" + modes + "]")
                 .replace("CONDITION", condition);
@@ -347,7 +349,7 @@ final class PolicyComparisonTest {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
             Sky sky = trials.sky(trial);
             SessionParts parts = wiring.parts(sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer);
-            overseer.yardstick = Optional.of(new LadderRules.Omniscient(1).policy(parts.link()));
+            overseer.yardstick = Optional.of(new RatePolicyRules.Omniscient(1).policy(parts.link()));
             SessionResult result = new Session(parts).run(horizonNanos);
             seconds[trial] = result.deliveredNanos().orElse(horizonNanos) / SECOND;
         }
@@ -376,23 +378,23 @@ final class PolicyComparisonTest {
         }
     }
 
-    /** Compares each over's level with the one that the yardstick would have taken at the same instant. */
+    /** Compares each over's data rate with the one that the yardstick would have taken at the same instant. */
     private static final class Overseer implements SessionTrace {
-        private Optional<SpeedPolicy> yardstick = Optional.empty();
+        private Optional<RatePolicy> yardstick = Optional.empty();
         private int best;
         private long airtimeNanos;
         private long wrongNanos;
 
         @Override
-        public void onLevel(End at, int before, int chosen, SpeedPolicy policy, long atNanos) {
-            best = yardstick.orElseThrow().chooseLevel(atNanos);
+        public void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {
+            best = yardstick.orElseThrow().chooseDataRate(atNanos);
         }
 
         @Override
         public void onSent(End from, Burst burst, long durationNanos) {
             if (burst.message() == Message.OVER) {
                 airtimeNanos += durationNanos;
-                wrongNanos += burst.level() == best ? 0 : durationNanos;
+                wrongNanos += burst.dataRate() == best ? 0 : durationNanos;
             }
         }
     }

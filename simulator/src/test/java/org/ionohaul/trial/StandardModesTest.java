@@ -26,14 +26,14 @@ final class StandardModesTest {
         // ITU-R M.625: 210 ms of block, 70 ms of control signal, 170 ms for both turnarounds: 6.6667 characters a
         // second.
         Mode mode = mode("m625-arq");
-        long block = level(mode, 1).burstNanos(1);
+        long block = dataRate(mode, 1).burstNanos(1);
         long control = waveform(mode, mode.acknowledgement()).burstNanos(1);
         assertEquals(210_000_000, block);
         assertEquals(70_000_000, control);
         double relaySeconds = 0.015;
         double cycleSeconds = (block + control) * 1e-9 + 2 * (mode.processingSeconds() + relaySeconds);
         assertEquals(0.45, cycleSeconds, 1e-9);
-        assertEquals(20.0 / 3, level(mode, 1).payloadBytes() / cycleSeconds, 1e-6);
+        assertEquals(20.0 / 3, dataRate(mode, 1).payloadBytes() / cycleSeconds, 1e-6);
         assertEquals(32, mode.arq().silencesToLost());
     }
 
@@ -44,7 +44,7 @@ final class StandardModesTest {
         // 62
         // between the flags makes 7.4778 s. An S frame has 152 bits, 154.19 stuffed. k as in 6.3.2.
         Mode mode = mode(name);
-        ModelledFrame information = frame(mode.levels().get(0));
+        ModelledFrame information = frame(mode.dataRates().get(0));
         assertEquals(2208, information.informationBits());
         assertEquals(7.3600, information.coding().airtimeSeconds(2208, 0, 0), 1e-12);
         assertEquals((16 + 2192 * 63.0 / 62) / 300, information.airtimeSeconds(), 1e-4);
@@ -59,7 +59,7 @@ final class StandardModesTest {
         assertTrue(t1 >= 2 * (information.airtimeSeconds() + supervisory.airtimeSeconds()));
     }
 
-    @ParameterizedTest(name = "level {0}: {1} bps")
+    @ParameterizedTest(name = "data rate {0}: {1} bps")
     @CsvSource({
         "1, 75",
         "2, 150",
@@ -73,9 +73,9 @@ final class StandardModesTest {
         "10, 8000",
         "11, 9600"
     })
-    void serialToneRatesAreExact(int level, int bitsPerSecond) throws ScenarioProblems {
+    void serialToneRatesAreExact(int dataRate, int bitsPerSecond) throws ScenarioProblems {
         // MIL-STD-188-110: symbol rate x unknown share x bits a symbol x code rate; Appendix C comes to 1600 x bits.
-        ModelledFrame frame = frame(mode("serial-tone-arq").levels().get(level - 1));
+        ModelledFrame frame = frame(mode("serial-tone-arq").dataRates().get(dataRate - 1));
         assertEquals(bitsPerSecond, frame.informationBits() / frame.airtimeSeconds(), 1e-6);
         assertEquals(8 * (200 + 15 + 4), frame.informationBits());
     }
@@ -86,7 +86,7 @@ final class StandardModesTest {
         assertEquals(128, mode.arq().windowFrames());
         assertEquals(255 * 500_000_000L, mode.arq().longestOverNanos());
         // 2400 bps: 128 frames of 1752 bits last 93.44 s: 20 interleavers of 4.8 s after a preamble of 4.8 s.
-        assertEquals(21 * 4_800_000_000L, level(mode, 6).burstNanos(128));
+        assertEquals(21 * 4_800_000_000L, dataRate(mode, 6).burstNanos(128));
     }
 
     @Test
@@ -99,18 +99,18 @@ final class StandardModesTest {
         assertSymbols(3136, waveform(high, high.acknowledgement()).burstNanos(1));
         assertSymbols(3136, waveform(low, low.control()).burstNanos(1));
         for (int packets : new int[] {3, 6, 12, 24}) {
-            assertSymbols(1536 + 960 * packets, level(high, 1).burstNanos(packets));
+            assertSymbols(1536 + 960 * packets, dataRate(high, 1).burstNanos(packets));
         }
-        assertSymbols(896 + 32 * 128, level(low, 1).burstNanos(1));
+        assertSymbols(896 + 32 * 128, dataRate(low, 1).burstNanos(1));
         assertSymbols(1536, waveform(low, low.acknowledgement()).burstNanos(1));
-        assertEquals(8 * 128 + 25, frame(low.levels().get(0)).informationBits());
+        assertEquals(8 * 128 + 25, frame(low.dataRates().get(0)).informationBits());
     }
 
     @ParameterizedTest(name = "{0} packets: at most {1} bps")
     @CsvSource({"3, 1777", "6, 2573", "12, 3315", "24, 3874"})
     void highRateLinkWithoutTurnarounds(int packets, int bitsPerSecond) throws ScenarioProblems {
         Mode mode = mode("burst-high-rate");
-        long nanos = level(mode, 1).burstNanos(packets)
+        long nanos = dataRate(mode, 1).burstNanos(packets)
                 + waveform(mode, mode.acknowledgement()).burstNanos(1);
         assertEquals(bitsPerSecond, 8e9 * 233 * packets / nanos, 0.5);
     }
@@ -118,7 +118,7 @@ final class StandardModesTest {
     @Test
     void lowLatencyLinkWithoutTurnarounds() throws ScenarioProblems {
         Mode mode = mode("burst-low-latency");
-        long nanos = level(mode, 1).burstNanos(1)
+        long nanos = dataRate(mode, 1).burstNanos(1)
                 + waveform(mode, mode.acknowledgement()).burstNanos(1);
         assertEquals(376, 8e9 * 128 / nanos, 0.5);
     }
@@ -131,8 +131,8 @@ final class StandardModesTest {
         return ScenarioReader.readMode(MODES.resolve(name + ".toml"));
     }
 
-    private static Waveform level(Mode mode, int level) {
-        return waveform(mode, mode.levels().get(level - 1));
+    private static Waveform dataRate(Mode mode, int dataRate) {
+        return waveform(mode, mode.dataRates().get(dataRate - 1));
     }
 
     private static Waveform waveform(Mode mode, BurstShape burst) {

@@ -13,12 +13,12 @@ import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
-import org.ionohaul.session.LevelUse;
+import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
@@ -93,32 +93,32 @@ final class TrialsTest {
     }
 
     @Test
-    void onlyALadderThatCanErrLosesAirtimeAtAWrongSpeed() throws ScenarioProblems {
+    void onlyALadderThatCanErrLosesAirtimeAtAWrongRate() throws ScenarioProblems {
         Scenario scenario = ScenarioReader.read(RIVER_WATCH);
         Mode climber = scenario.modes().get(1);
         Mode wagon = scenario.modes().get(3);
-        assertEquals(0, wrongSpeedNanos(scenario, wagon), "one level is always the best there is");
+        assertEquals(0, wrongRateNanos(scenario, wagon), "one data rate is always the best there is");
 
-        long lostNanos = wrongSpeedNanos(scenario, climber);
+        long lostNanos = wrongRateNanos(scenario, climber);
         long airtimeNanos = airtimeNanos(new Trials(scenario).run(4).get(1));
         assertTrue(lostNanos > 0 && lostNanos < airtimeNanos, lostNanos + " of " + airtimeNanos);
 
-        Mode knowing = withLadder(climber, new LadderRules.Omniscient(1));
-        assertEquals(0, wrongSpeedNanos(withOnly(scenario, knowing), knowing));
+        Mode knowing = withRatePolicy(climber, new RatePolicyRules.Omniscient(1));
+        assertEquals(0, wrongRateNanos(withOnly(scenario, knowing), knowing));
     }
 
-    private static Mode withLadder(Mode it, LadderRules ladder) {
+    private static Mode withRatePolicy(Mode it, RatePolicyRules ratePolicy) {
         return new Mode(
                 it.name(),
                 it.title(),
                 it.about(),
                 it.emission(),
-                it.levels(),
+                it.dataRates(),
                 it.acknowledgement(),
                 it.call(),
                 it.control(),
                 it.arq(),
-                ladder,
+                ratePolicy,
                 it.session(),
                 it.processingSeconds());
     }
@@ -138,14 +138,14 @@ final class TrialsTest {
                 it.sky());
     }
 
-    private static long wrongSpeedNanos(Scenario scenario, Mode mode) {
+    private static long wrongRateNanos(Scenario scenario, Mode mode) {
         var transfer = scenario.transfers().get(0);
         return new Trials(scenario)
-                .wrongSpeedNanos(transfer, transfer.directions().get(0), mode, 4);
+                .wrongRateNanos(transfer, transfer.directions().get(0), mode, 4);
     }
 
     private static long airtimeNanos(SessionResult result) {
-        return result.levels().stream().mapToLong(LevelUse::airtimeNanos).sum();
+        return result.dataRates().stream().mapToLong(DataRateUse::airtimeNanos).sum();
     }
 
     /** Everything that a result says, as text: the class of its curves knows no equality. */
@@ -153,7 +153,7 @@ final class TrialsTest {
         StringBuilder text = new StringBuilder();
         for (SessionResult it : results) {
             text.append(it.outcome()).append(it.endedNanos()).append(it.deliveredNanos());
-            text.append(it.confirmedNanos()).append(it.closedNanos()).append(it.levels());
+            text.append(it.confirmedNanos()).append(it.closedNanos()).append(it.dataRates());
             for (int i = 0; i < it.progress().size(); i++) {
                 text.append(' ')
                         .append(it.progress().atNanos(i))

@@ -2,20 +2,24 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.ionohaul.link.LadderRules;
+import org.ionohaul.link.RatePolicyRules;
 
-/** The keys of a mode's ladder, which differ from policy to policy, and what each policy makes of them. */
-final class LadderFormat {
+/** The keys of a mode's rate policy, which differ from policy to policy, and what each policy makes of them. */
+final class RatePolicyFormat {
     static final Key<Integer> START_LEVEL =
-            Key.of("start-level", "startLevel", Kind.count(), 1L, "Level of the first over, from 1.");
+            Key.of("start-rate", "startDataRate", Kind.count(), 1L, "Data rate of the first over, from 1.");
     static final Key<Integer> GOOD_TO_RISE = Key.of(
             "good-to-rise",
             "goodToRise",
             Kind.count(),
             3L,
-            "Overs in a row without loss until it rises one level, 1 or more.");
+            "Overs in a row without loss until it rises one data rate, 1 or more.");
     static final Key<Integer> BAD_TO_FALL = Key.of(
-            "bad-to-fall", "badToFall", Kind.count(), 2L, "Bad overs in a row until it falls one level, 1 or more.");
+            "bad-to-fall",
+            "badToFall",
+            Kind.count(),
+            2L,
+            "Bad overs in a row until it falls one data rate, 1 or more.");
     static final Key<Double> BAD_SHARE = Key.of(
             "bad-share",
             "badShare",
@@ -45,7 +49,7 @@ final class LadderFormat {
             "hysteresisDb",
             Kind.quantity(Dimension.RATIO),
             "2 dB",
-            "How much more than a higher level's need it wants before it rises, 0 or more.");
+            "How much more than a higher data rate's need it wants before it rises, 0 or more.");
     static final Key<Double> CORRECTION_STEP = Key.of(
             "correction-step",
             "correctionStepDb",
@@ -75,11 +79,11 @@ final class LadderFormat {
 
     /** The policies by the name that chooses them. */
     static final List<Policy> POLICIES = List.of(
-            policy("fixed", "Always the same level.", s -> new LadderRules.Fixed(s.get(START_LEVEL))),
+            policy("fixed", "Always the same data rate.", s -> new RatePolicyRules.Fixed(s.get(START_LEVEL))),
             policy(
                     "count",
                     "Counts good and bad overs in a row.",
-                    s -> new LadderRules.Count(
+                    s -> new RatePolicyRules.Count(
                             s.get(START_LEVEL),
                             s.get(GOOD_TO_RISE),
                             s.get(BAD_TO_FALL),
@@ -92,15 +96,15 @@ final class LadderFormat {
             policy(
                     "error-rate",
                     "Holds the smoothed share of lost frames between two marks.",
-                    s -> new LadderRules.ErrorRate(
+                    s -> new RatePolicyRules.ErrorRate(
                             s.get(START_LEVEL), s.get(RISE_BELOW), s.get(FALL_ABOVE), s.get(MEMORY)),
                     RISE_BELOW,
                     FALL_ABOVE,
                     MEMORY),
             policy(
                     "snr-lookup",
-                    "Looks the measured SNR up in the levels' needs and corrects itself by what gets lost.",
-                    s -> new LadderRules.SnrLookup(
+                    "Looks the measured SNR up in the data rates' needs and corrects itself by what gets lost.",
+                    s -> new RatePolicyRules.SnrLookup(
                             s.get(START_LEVEL),
                             s.get(TARGET_LOSS),
                             s.get(HYSTERESIS),
@@ -112,14 +116,14 @@ final class LadderFormat {
                     ESTIMATE_DEVIATION),
             policy(
                     "expected-airtime",
-                    "Uses the level with the least expected airtime a byte and now and then samples a better one.",
-                    s -> new LadderRules.ExpectedAirtime(s.get(START_LEVEL), s.get(SAMPLING_SHARE), s.get(MEMORY)),
+                    "Uses the data rate with the least expected airtime a byte and now and then samples a better one.",
+                    s -> new RatePolicyRules.ExpectedAirtime(s.get(START_LEVEL), s.get(SAMPLING_SHARE), s.get(MEMORY)),
                     SAMPLING_SHARE,
                     MEMORY),
             policy(
                     "latent-snr",
                     "Keeps a belief about the path's SNR and updates it with each frame's outcome.",
-                    s -> new LadderRules.LatentSnr(
+                    s -> new RatePolicyRules.LatentSnr(
                             s.get(START_LEVEL), s.get(PRIOR_DEVIATION), s.get(FORGETTING), s.get(ESTIMATE_DEVIATION)),
                     PRIOR_DEVIATION,
                     FORGETTING,
@@ -127,30 +131,30 @@ final class LadderFormat {
             policy(
                     "omniscient",
                     "The yardstick, which no real station can be: knows the sky over the coming over.",
-                    s -> new LadderRules.Omniscient(s.get(START_LEVEL))));
+                    s -> new RatePolicyRules.Omniscient(s.get(START_LEVEL))));
 
     static final Key<Policy> POLICY = Key.of(
             "policy",
             "policy",
             Kind.choice(POLICIES, Policy::name),
             "count",
-            "How the level is chosen; sets the keys.");
+            "How the data rate is chosen; sets the keys.");
 
-    /** The ladder before its policy is known. */
+    /** The rate policy before its policy is known. */
     static final Group ANY =
-            Group.of("ladder", "How the level is chosen.", POLICY).open();
+            Group.of("rate-policy", "How the data rate is chosen.", POLICY).open();
 
-    private LadderFormat() {}
+    private RatePolicyFormat() {}
 
-    /** Turns a ladder's keys into its rules. */
+    /** Turns a rate policy's keys into its rules. */
     @FunctionalInterface
     interface Reading {
         /** Returns the rules that the section's keys describe. */
-        LadderRules rules(Section section);
+        RatePolicyRules rules(Section section);
     }
 
     /**
-     * One way of choosing levels.
+     * One way of choosing data rates.
      *
      * @param name the word that chooses it
      * @param meaning one sentence for the manual
@@ -158,10 +162,10 @@ final class LadderFormat {
      * @param reading what becomes of them
      */
     record Policy(String name, String meaning, List<Key<?>> keys, Reading reading) {
-        /** Returns the ladder's keys under this policy. */
+        /** Returns the rate policy's keys under this policy. */
         Group group() {
             Key<?>[] all = Stream.concat(Stream.of(POLICY), keys.stream()).toArray(Key<?>[]::new);
-            return Group.of("ladder", meaning, all);
+            return Group.of("rate-policy", meaning, all);
         }
     }
 

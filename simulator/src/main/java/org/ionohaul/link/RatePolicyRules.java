@@ -1,12 +1,12 @@
 package org.ionohaul.link;
 
-/** How a mode chooses its speed level; level 1 is the most robust. */
-public sealed interface LadderRules {
-    /** Returns the level of the first over, 1 or more. */
-    int startLevel();
+/** How a mode chooses its data rate; data rate 1 is the most robust. */
+public sealed interface RatePolicyRules {
+    /** Returns the data rate of the first over, 1 or more. */
+    int startDataRate();
 
     /** Returns a fresh policy that follows these rules on a link. */
-    SpeedPolicy policy(LinkParts parts);
+    RatePolicy policy(LinkParts parts);
 
     /** Returns whether the policy uses the SNR that the receiver measures. */
     default boolean usesSnr() {
@@ -19,28 +19,28 @@ public sealed interface LadderRules {
     }
 
     /**
-     * Always the same level.
+     * Always the same data rate.
      *
-     * @param startLevel the level
+     * @param startDataRate the data rate
      */
-    record Fixed(int startLevel) implements LadderRules {
+    record Fixed(int startDataRate) implements RatePolicyRules {
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
-            return new FixedPolicy(startLevel);
+        public RatePolicy policy(LinkParts parts) {
+            return new FixedPolicy(startDataRate);
         }
     }
 
     /**
      * Counts good and bad overs in a row.
      *
-     * @param startLevel level of the first over
-     * @param goodToRise how many overs in a row without loss make it rise one level, 1 or more
+     * @param startDataRate data rate of the first over
+     * @param goodToRise how many overs in a row without loss make it rise one data rate, 1 or more
      * @param badToFall how many overs in a row with heavy loss (or none acknowledged) make it fall one, 1 or more
      * @param badShare from which share of lost frames on an over counts as bad, above 0, at most 1
      * @param doublesPatience whether a rise that fails at once doubles the count needed for the next (up to 16 times)
      */
-    record Count(int startLevel, int goodToRise, int badToFall, double badShare, boolean doublesPatience)
-            implements LadderRules {
+    record Count(int startDataRate, int goodToRise, int badToFall, double badShare, boolean doublesPatience)
+            implements RatePolicyRules {
         /** Checks every value. */
         public Count {
             require(goodToRise >= 1, "goodToRise must be at least 1", goodToRise);
@@ -49,20 +49,20 @@ public sealed interface LadderRules {
         }
 
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
-            return new CountPolicy(this, parts.signals().levelCount());
+        public RatePolicy policy(LinkParts parts) {
+            return new CountPolicy(this, parts.signals().dataRateCount());
         }
     }
 
     /**
      * Holds the smoothed share of lost frames between two marks.
      *
-     * @param startLevel level of the first over
+     * @param startDataRate data rate of the first over
      * @param riseBelow rises while the smoothed loss is below this, from 0 to below {@code fallAbove}
      * @param fallAbove falls while it is above this, above 0, at most 1
      * @param memory weight of the newest over in the smoothing, above 0, at most 1
      */
-    record ErrorRate(int startLevel, double riseBelow, double fallAbove, double memory) implements LadderRules {
+    record ErrorRate(int startDataRate, double riseBelow, double fallAbove, double memory) implements RatePolicyRules {
         /** Checks every value. */
         public ErrorRate {
             require(fallAbove > 0 && fallAbove <= 1, "fallAbove must be above 0 and at most 1", fallAbove);
@@ -72,23 +72,27 @@ public sealed interface LadderRules {
         }
 
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
-            return new ErrorRatePolicy(this, parts.signals().levelCount());
+        public RatePolicy policy(LinkParts parts) {
+            return new ErrorRatePolicy(this, parts.signals().dataRateCount());
         }
     }
 
     /**
-     * Looks the measured SNR up in the levels' needs and corrects itself by what gets lost (outer loop).
+     * Looks the measured SNR up in the data rates' needs and corrects itself by what gets lost (outer loop).
      *
-     * @param startLevel level of the first over
+     * @param startDataRate data rate of the first over
      * @param targetLoss share of lost frames it aims at, above 0, below 1
-     * @param hysteresisDb how much more than a higher level's need it wants before it rises, in dB, zero or more
+     * @param hysteresisDb how much more than a higher data rate's need it wants before it rises, in dB, zero or more
      * @param correctionStepDb outer-loop step after an over that was lost, in dB, zero or more; 0 switches it off
      * @param estimateDeviationDb standard deviation of the error of measured SNR, in dB, zero or more
      */
     record SnrLookup(
-            int startLevel, double targetLoss, double hysteresisDb, double correctionStepDb, double estimateDeviationDb)
-            implements LadderRules {
+            int startDataRate,
+            double targetLoss,
+            double hysteresisDb,
+            double correctionStepDb,
+            double estimateDeviationDb)
+            implements RatePolicyRules {
         /** Checks every value. */
         public SnrLookup {
             require(targetLoss > 0 && targetLoss < 1, "targetLoss must be above 0 and below 1", targetLoss);
@@ -98,7 +102,7 @@ public sealed interface LadderRules {
         }
 
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
+        public RatePolicy policy(LinkParts parts) {
             return new SnrLookupPolicy(this, parts.curves());
         }
 
@@ -109,14 +113,14 @@ public sealed interface LadderRules {
     }
 
     /**
-     * Sends most overs at the level with the least expected airtime a byte and now and then samples one that could be
+     * Sends most overs at the data rate with the least expected airtime a byte and now and then samples one that could be
      * better.
      *
-     * @param startLevel level of the first over
+     * @param startDataRate data rate of the first over
      * @param samplingShare share of overs used for sampling, from 0 to below 1
-     * @param memory weight of the newest over in each level's loss, above 0, at most 1
+     * @param memory weight of the newest over in each data rate's loss, above 0, at most 1
      */
-    record ExpectedAirtime(int startLevel, double samplingShare, double memory) implements LadderRules {
+    record ExpectedAirtime(int startDataRate, double samplingShare, double memory) implements RatePolicyRules {
         /** Checks every value. */
         public ExpectedAirtime {
             require(samplingShare >= 0 && samplingShare < 1, "samplingShare must be from 0 to below 1", samplingShare);
@@ -124,11 +128,11 @@ public sealed interface LadderRules {
         }
 
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
+        public RatePolicy policy(LinkParts parts) {
             return new ExpectedAirtimePolicy(
                     this,
                     new Timing(parts),
-                    parts.signals().levelCount(),
+                    parts.signals().dataRateCount(),
                     parts.chances().policy());
         }
     }
@@ -136,14 +140,14 @@ public sealed interface LadderRules {
     /**
      * Keeps a belief about the path's SNR, updates it with each frame's outcome and forgets with time.
      *
-     * @param startLevel level of the first over
+     * @param startDataRate data rate of the first over
      * @param priorDeviationDb width of the belief before the first over, in dB, positive
      * @param forgettingDbPerRootSecond how fast the belief widens, in dB per square root of a second, zero or more
      * @param estimateDeviationDb standard deviation of the error of measured SNR, in dB, zero or more
      */
     record LatentSnr(
-            int startLevel, double priorDeviationDb, double forgettingDbPerRootSecond, double estimateDeviationDb)
-            implements LadderRules {
+            int startDataRate, double priorDeviationDb, double forgettingDbPerRootSecond, double estimateDeviationDb)
+            implements RatePolicyRules {
         /** Checks every value. */
         public LatentSnr {
             require(
@@ -155,7 +159,7 @@ public sealed interface LadderRules {
         }
 
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
+        public RatePolicy policy(LinkParts parts) {
             return new LatentSnrPolicy(this, new Timing(parts), parts.curves());
         }
 
@@ -166,14 +170,14 @@ public sealed interface LadderRules {
     }
 
     /**
-     * The yardstick: knows the sky over the coming over and takes the best level. No real station can.
+     * The yardstick: knows the sky over the coming over and takes the best data rate. No real station can.
      *
-     * @param startLevel unused but for display
+     * @param startDataRate unused but for display
      */
-    record Omniscient(int startLevel) implements LadderRules {
+    record Omniscient(int startDataRate) implements RatePolicyRules {
         @Override
-        public SpeedPolicy policy(LinkParts parts) {
-            return new OmniscientPolicy(new Timing(parts), parts.signals().levelCount());
+        public RatePolicy policy(LinkParts parts) {
+            return new OmniscientPolicy(new Timing(parts), parts.signals().dataRateCount());
         }
     }
 

@@ -1,0 +1,50 @@
+package org.ionohaul.trial;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.link.Burst;
+import org.ionohaul.link.LinkParts;
+import org.ionohaul.link.Message;
+import org.ionohaul.link.RatePolicy;
+import org.ionohaul.link.Timing;
+import org.ionohaul.session.SessionTrace;
+
+/**
+ * Adds up the airtime that a session loses by sending at other data rates than the best one of the moment, which no station can
+ * know: of each over the share by which the payload expected a second, counted over whole cycles, falls short of the best
+ * data rate's. It lies across the causes of the time budget and is no cause of its own.
+ */
+final class WrongRate implements SessionTrace {
+    private final int dataRates;
+    private final Timing timing;
+    private long chosenAtNanos;
+    private double lostNanos;
+
+    WrongRate(LinkParts parts) {
+        this.dataRates = parts.signals().dataRateCount();
+        this.timing = new Timing(parts);
+    }
+
+    long lostNanos() {
+        return Math.round(lostNanos);
+    }
+
+    /** An over is judged by the moment in which its data rate was chosen, as the yardstick would have chosen it. */
+    @Override
+    public void onDataRate(End at, int before, int chosen, RatePolicy policy, long atNanos) {
+        chosenAtNanos = atNanos;
+    }
+
+    @Override
+    public void onSent(End from, Burst burst, long durationNanos) {
+        if (burst.message() != Message.OVER) {
+            return;
+        }
+        double best = 0;
+        for (int dataRate = 1; dataRate <= dataRates; dataRate++) {
+            best = Math.max(best, timing.expectedBytesPerSecond(dataRate, chosenAtNanos));
+        }
+        if (best > 0) {
+            lostNanos += durationNanos * (1 - timing.expectedBytesPerSecond(burst.dataRate(), chosenAtNanos) / best);
+        }
+    }
+}

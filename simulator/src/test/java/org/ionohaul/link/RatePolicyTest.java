@@ -1,0 +1,198 @@
+package org.ionohaul.link;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What each rate policy does, told in short stories. The data rates are those of {@link PlainLink}. */
+final class RatePolicyTest {
+    private static final double UNKNOWN = Double.NaN;
+    private static final long SECOND = 1_000_000_000L;
+
+    @Test
+    void countingRisesAfterSoManyGoodOversAndFallsAfterSoManyBad() {
+        RatePolicy policy = policy(new RatePolicyRules.Count(2, 3, 2, 0.5, false));
+        assertEquals(List.of(2, 2, 3), dataRatesAfter(policy, 0, 0, 0));
+        assertEquals(List.of(3, 2), dataRatesAfter(policy, 8, 4));
+        assertEquals("4 of 8 frames lost", policy.reason());
+        // An over with some loss, but not much, breaks either row.
+        assertEquals(List.of(2, 2, 2, 2, 2, 3), dataRatesAfter(policy, 0, 0, 3, 0, 0, 0));
+    }
+
+    @Test
+    void doublingPatienceWaitsTwiceAsLongAfterARiseThatFailsAtOnce() {
+        RatePolicy policy = policy(new RatePolicyRules.Count(1, 2, 1, 0.5, true));
+        assertEquals(List.of(1, 2, 1), dataRatesAfter(policy, 0, 0, 8));
+        assertEquals(List.of(1, 1, 1, 2, 1), dataRatesAfter(policy, 0, 0, 0, 0, 8));
+        assertEquals(8, overs(policy, 1));
+        // Doing well at the higher data rate first and falling later is no failed rise: hope returns.
+        assertEquals(List.of(2, 1), dataRatesAfter(policy, 0, 8));
+        assertEquals(List.of(1, 2), dataRatesAfter(policy, 0, 0));
+    }
+
+    @Test
+    void patienceStopsGrowingAtSixteenTimes() {
+        RatePolicy policy = policy(new RatePolicyRules.Count(1, 1, 1, 0.5, true));
+        int longest = 0;
+        for (int rise = 0; rise < 10; rise++) {
+            longest = overs(policy, 1);
+            assertEquals(List.of(1), dataRatesAfter(policy, 8));
+        }
+        assertEquals(16, longest);
+    }
+
+    @Test
+    void errorRateStaysBetweenItsMarksAndLeavesThemByOneDataRate() {
+        RatePolicy policy = policy(new RatePolicyRules.ErrorRate(2, 0.1, 0.5, 0.5));
+        // Smoothed loss begins at 0.3: 0.15, then 0.075 rises; anew at 0.3; then 0.65 falls.
+        assertEquals(List.of(2, 3, 2), dataRatesAfter(policy, 0, 0, 8));
+        assertEquals("smoothed loss 65 %, rises below 10 %, falls above 50 %", policy.reason());
+        assertEquals(List.of(2, 2, 2, 2), dataRatesAfter(policy, 2, 2, 2, 2));
+    }
+
+    @Test
+    void snrLookupTakesTheHighestDataRateWhoseNeedIsMet() {
+        RatePolicy policy = policy(new RatePolicyRules.SnrLookup(1, 0.1, 2, 0, 0));
+        assertEquals(1, policy.chooseDataRate(0));
+        assertEquals(3, after(policy, 1, 0, 12.6));
+        // A higher data rate needs 2 dB more than its 15.2 dB before it is taken, the one in use does not.
+        assertEquals(3, after(policy, 3, 0, 17.0));
+        assertEquals(4, after(policy, 3, 0, 17.6));
+        assertEquals(4, after(policy, 4, 0, 15.6));
+        assertEquals(1, after(policy, 4, 0, 2));
+    }
+
+    @Test
+    void snrLookupCorrectsItselfByWhatGetsLost() {
+        RatePolicy policy = policy(new RatePolicyRules.SnrLookup(4, 0.2, 0, 1, 0));
+        assertEquals(4, after(policy, 4, 0, 15.9));
+        assertEquals(3, after(policy, 4, 8, 15.9));
+        // Up by a quarter of a step for each good over: the balance lies at 20 % of overs lost.
+        assertEquals(3, after(policy, 3, 0, 15.9));
+        assertEquals(4, after(policy, 3, 0, 15.9));
+    }
+
+    @Test
+    void snrLookupSinksWhileNoReportComes() {
+        RatePolicy policy = policy(new RatePolicyRules.SnrLookup(1, 0.1, 0, 0, 0));
+        assertEquals(4, after(policy, 1, 0, 30));
+        assertEquals(3, afterSilence(policy, 4));
+        assertEquals(2, afterSilence(policy, 3));
+        assertEquals("no report for 2 overs", policy.reason());
+        assertEquals(4, after(policy, 2, 0, 30));
+    }
+
+    @Test
+    void expectedAirtimeWeighsLossAgainstSpeed() {
+        RatePolicy policy = policy(new RatePolicyRules.ExpectedAirtime(4, 0, 1));
+        assertEquals(4, policy.chooseDataRate(0));
+        // Data rate 4 brings 80 bytes, data rate 3 at most 40: six of eight lost is too many, three of eight is not.
+        assertEquals(4, after(policy, 4, 3, UNKNOWN));
+        assertEquals(3, after(policy, 4, 6, UNKNOWN));
+        assertEquals(2, after(policy, 3, 8, UNKNOWN));
+        assertEquals(2, after(policy, 2, 0, UNKNOWN));
+    }
+
+    @Test
+    void expectedAirtimeSamplesOnlyWhatCouldBeBetterAndGivesUpAfterFourFailures() {
+        RatePolicy policy = policy(new RatePolicyRules.ExpectedAirtime(2, 0.5, 1));
+        policy.chooseDataRate(0);
+        int[] tried = new int[5];
+        int dataRate = after(policy, 2, 0, UNKNOWN);
+        for (int over = 0; over < 200; over++) {
+            tried[dataRate]++;
+            dataRate = after(policy, dataRate, dataRate > 2 ? 8 : 1, UNKNOWN);
+        }
+        assertEquals(0, tried[1]);
+        assertEquals(4, tried[3]);
+        assertEquals(4, tried[4]);
+        assertEquals(192, tried[2]);
+    }
+
+    @Test
+    void aBeliefAboutTheSnrLinksAllDataRates() {
+        RatePolicy policy = policy(new RatePolicyRules.LatentSnr(2, 16, 0, 0));
+        assertEquals(2, policy.chooseDataRate(0));
+        assertTrue(after(policy, 2, 0, UNKNOWN) >= 3, "a clean over makes higher data rates likely");
+        assertEquals(4, after(policy, 3, 0, UNKNOWN));
+        policy.onSilence(SECOND, 4, 8);
+        assertEquals(3, after(policy, 4, 8, UNKNOWN));
+        assertEquals(3, after(policy, 3, 0, UNKNOWN));
+    }
+
+    @Test
+    void aBeliefThatForgetsTriesTheHigherDataRateAnew() {
+        RatePolicy steadfast = policy(new RatePolicyRules.LatentSnr(3, 8, 0, 0));
+        RatePolicy forgetful = policy(new RatePolicyRules.LatentSnr(3, 8, 1, 0));
+        for (RatePolicy policy : List.of(steadfast, forgetful)) {
+            policy.chooseDataRate(0);
+            policy.onAcknowledged(SECOND, 3, 8, 0, UNKNOWN);
+            policy.onAcknowledged(2 * SECOND, 4, 8, 8, UNKNOWN);
+            assertEquals(3, policy.chooseDataRate(3 * SECOND));
+        }
+        assertEquals(3, steadfast.chooseDataRate(100 * SECOND));
+        assertEquals(4, forgetful.chooseDataRate(100 * SECOND));
+    }
+
+    @Test
+    void aReportedSnrMovesTheBelief() {
+        RatePolicy policy = policy(new RatePolicyRules.LatentSnr(1, 8, 0, 1));
+        policy.chooseDataRate(0);
+        assertEquals(4, after(policy, 1, 0, 25));
+    }
+
+    @Test
+    void theYardstickTakesWhatTheOracleExpectsMostOf() {
+        LinkParts parts = PlainLink.parts(
+                new RatePolicyRules.Omniscient(1), (dataRate, atNanos) -> dataRate == 1 + atNanos % 4 ? 100 : 1);
+        RatePolicy policy = parts.ratePolicy().policy(parts);
+        assertEquals(3, policy.chooseDataRate(2));
+        assertEquals(1, policy.chooseDataRate(4));
+    }
+
+    @Test
+    void benchCurvesTellNeedsAndLosses() {
+        LossCurves curves =
+                PlainLink.parts(new RatePolicyRules.Fixed(1), Oracle.SILENT).curves();
+        // The waveform's success grows from 0 to 1 over 1 dB around its need.
+        assertEquals(10.5, curves.needDb(3, 0), 1e-9);
+        assertEquals(10.0, curves.needDb(3, 0.5), 1e-9);
+        assertEquals(0.5, curves.loss(3, 10), 1e-9);
+        assertEquals(0.4, curves.loss(3, 10.1), 1e-9);
+        assertEquals(1, curves.loss(3, -1000));
+        assertEquals(0, curves.loss(3, 1000));
+    }
+
+    /** Returns the data rate chosen after each over of 8 frames, given how many of them were lost. */
+    private static List<Integer> dataRatesAfter(RatePolicy policy, int... losses) {
+        return Arrays.stream(losses)
+                .mapToObj(lost -> after(policy, 1, lost, UNKNOWN))
+                .toList();
+    }
+
+    /** Returns how many good overs in a row it takes to rise above a data rate. */
+    private static int overs(RatePolicy policy, int dataRate) {
+        int overs = 1;
+        while (after(policy, dataRate, 0, UNKNOWN) == dataRate) {
+            overs++;
+        }
+        return overs;
+    }
+
+    private static int after(RatePolicy policy, int dataRate, int lost, double snrDb) {
+        policy.onAcknowledged(SECOND, dataRate, 8, lost, snrDb);
+        return policy.chooseDataRate(SECOND);
+    }
+
+    private static int afterSilence(RatePolicy policy, int dataRate) {
+        policy.onSilence(SECOND, dataRate, 8);
+        return policy.chooseDataRate(SECOND);
+    }
+
+    private static RatePolicy policy(RatePolicyRules rules) {
+        return rules.policy(PlainLink.parts(rules, Oracle.SILENT));
+    }
+}
