@@ -10,7 +10,7 @@ import java.util.Locale;
 public enum Congestion {
     /** Now and then somebody calls nearby; now and then somebody tunes up. */
     QUIET_BAND,
-    /** Ordinary evening traffic: conversations of ten minutes drift in, and narrow signals share the channel. */
+    /** Ordinary trial traffic: conversations of ten minutes drift in, and narrow signals share the channel. */
     BUSY_EVENING,
     /** Everybody calls at once: stations that stay and call every few seconds, and passers-by without end. */
     CONTEST_WEEKEND;

@@ -49,7 +49,7 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(
             names = "--sure",
             paramLabel = "PERCENT",
-            description = "On how many of 100 evenings the promise must hold; ${DEFAULT-VALUE} if not given.",
+            description = "On how many of 100 trials the promise must hold; ${DEFAULT-VALUE} if not given.",
             converter = ShareConverter.class,
             defaultValue = "90 %")
     private double confidence = 0.9;

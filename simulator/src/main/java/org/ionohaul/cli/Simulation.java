@@ -27,7 +27,7 @@ final class Simulation {
     @Option(
             names = "--trials",
             paramLabel = "N",
-            description = "How many evenings to simulate, instead of what the file says. More make the answers sharper:"
+            description = "How many trials to simulate, instead of what the file says. More make the answers sharper:"
                     + " four times as many halve the uncertainty.")
     private Optional<Integer> trials = Optional.empty();
 

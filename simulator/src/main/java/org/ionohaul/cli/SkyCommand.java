@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sky",
         description = {
-            "Shows one evening's sky as a meter at each end would, so that you can see whether the file says what you meant.",
+            "Shows one trial's sky as a meter at each end would, so that you can see whether the file says what you meant.",
             "",
             "Prints a strip of SNR for each end, and how much of the time each data rate has too little. With --out, also"
                     + " writes sky.csv and, with the picture, sky.html.",
@@ -44,7 +44,7 @@ final class SkyCommand implements Callable<Integer> {
     @Option(
             names = "--trial",
             paramLabel = "N",
-            description = "Which evening, counted from 0; ${DEFAULT-VALUE} if not given.",
+            description = "Which trial, counted from 0; ${DEFAULT-VALUE} if not given.",
             defaultValue = "0")
     private long trial;
 
@@ -60,7 +60,7 @@ final class SkyCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Where to put a folder with the files, named after scenario, seed and evening.")
+            description = "Where to put a folder with the files, named after scenario, seed and trial.")
     private Optional<Path> out = Optional.empty();
 
     @Override

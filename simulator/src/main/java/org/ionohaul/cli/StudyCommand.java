@@ -50,7 +50,7 @@ final class StudyCommand implements Callable<Integer> {
     /** Largest file that the answers on other sizes reach to. */
     private static final long LARGEST_BYTES = 1_000_000;
 
-    /** How much of an evening's sky the report shows at most. */
+    /** How much of a trial's sky the report shows at most. */
     private static final double LONGEST_SKY_SECONDS = 3600;
 
     @Spec
@@ -65,7 +65,7 @@ final class StudyCommand implements Callable<Integer> {
     @Option(
             names = "--size-trials",
             paramLabel = "N",
-            description = "How many evenings to simulate besides, for answers on files of every size;"
+            description = "How many trials to simulate besides, for answers on files of every size;"
                     + " ${DEFAULT-VALUE} if not given, 0 for none.",
             defaultValue = "100")
     private int sizeTrials = 100;
@@ -83,7 +83,7 @@ final class StudyCommand implements Callable<Integer> {
             paramLabel = "GOAL",
             description =
                     "Simulates until every mode's answer is exact enough, such as \"P(deadline) within 2 points\" or"
-                            + " \"90 %% time within 5 %%\"; at most as many evenings as --trials says, else 100,000.",
+                            + " \"90 %% time within 5 %%\"; at most as many trials as --trials says, else 100,000.",
             converter = PrecisionConverter.class)
     private Optional<PrecisionGoal> precision = Optional.empty();
 
@@ -125,7 +125,7 @@ final class StudyCommand implements Callable<Integer> {
                 summary,
                 areSizesDue && sizes.trialsDone() > 0 ? SizeAnswers.of(sizes) : List.of(),
                 areSizesDue && sizes.isPartial(),
-                SkyAnswers.of(result, summary, trials::evening),
+                SkyAnswers.of(result, summary, trials::skyOf),
                 SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
                 provenance);
         show(findings, new CheckpointFile(new Checkpoint(result, sizes), fingerprint), folder);
@@ -171,7 +171,7 @@ final class StudyCommand implements Callable<Integer> {
     private static void tellMissed(PrintWriter terminal, Findings findings) {
         terminal.println();
         terminal.println("--precision: the goal was not reached within "
-                + findings.result().trialsDone() + " evenings;");
+                + findings.result().trialsDone() + " trials;");
         terminal.println("some answers are less exact than asked for. More --trials go further.");
     }
 

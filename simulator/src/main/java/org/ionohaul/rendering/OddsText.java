@@ -6,7 +6,7 @@ import org.ionohaul.statistics.Estimate;
 /**
  * Words for chances: plain odds, which people read better than percentages of nothing in particular.
  *
- * <p>Never says "always" or "never": that none of so many evenings failed does not mean that none can.
+ * <p>Never says "always" or "never": that none of so many trials failed does not mean that none can.
  */
 public final class OddsText {
     private OddsText() {}
@@ -29,8 +29,8 @@ public final class OddsText {
     }
 
     /**
-     * Returns how many evenings a simulated share comes to, without claiming more than its interval carries: a few
-     * evenings, all of them good, are not "more than 99 of 100".
+     * Returns how many trials a simulated share comes to, without claiming more than its interval carries: a few
+     * trials, all of them good, are not "more than 99 of 100".
      *
      * @param share a share with its interval
      */

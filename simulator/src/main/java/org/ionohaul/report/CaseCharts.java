@@ -52,10 +52,10 @@ final class CaseCharts {
         DotPlot plot = new DotPlot(scale, trials.modes());
         return new Chart(
                 id + "-dots",
-                "Fifty likely evenings",
-                "Each dot is one evening in fifty: 45 dots left of a deadline are 9 of 10 evenings. At the right, rings are"
+                "Fifty likely trials",
+                "Each dot is one trial in fifty: 45 dots left of a deadline are 9 of 10 trials. At the right, rings are"
                         + " through later than the axis reaches, crosses never.",
-                "A row of dots a mode, each dot one evening in fifty, over the time at which everything is through. The table"
+                "A row of dots a mode, each dot one trial in fifty, over the time at which everything is through. The table"
                         + " above has the times.",
                 plot.heightPixels(),
                 plot.options(deadlines()),
@@ -66,10 +66,10 @@ final class CaseCharts {
         return new Chart(
                 id + "-completion",
                 "Through by when",
-                "The higher the line at a given minute, the more evenings are through by then; what it lacks to 100 % at the"
+                "The higher the line at a given minute, the more trials are through by then; what it lacks to 100 % at the"
                         + " right end comes later or never. The band shows how far chance in the simulation leaves it"
                         + " open.",
-                "A rising line a mode: the share of evenings that are through over the time after pressing send. The table"
+                "A rising line a mode: the share of trials that are through over the time after pressing send. The table"
                         + " above has the numbers.",
                 310,
                 new CompletionChart(scale, deadlines()).options(trials.modes()),
@@ -100,7 +100,7 @@ final class CaseCharts {
         return bars(
                 "outcomes",
                 "How sessions end",
-                "Share of evenings.",
+                "Share of trials.",
                 new StackedBars(OUTCOMES, bars, true),
                 CaseTables.outcomes(summary.modes()));
     }
@@ -118,7 +118,7 @@ final class CaseCharts {
         return bars(
                 "causes",
                 "Where the time goes",
-                "Minutes and seconds, mean of all evenings, also of those that fail.",
+                "Minutes and seconds, mean of all trials, also of those that fail.",
                 new StackedBars(
                         CAUSES,
                         summary.modes().stream()

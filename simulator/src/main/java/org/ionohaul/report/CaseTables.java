@@ -114,7 +114,7 @@ final class CaseTables {
         List<Cell> heads = new ArrayList<>(List.of(MODE));
         Stream.of(Outcome.values()).map(CaseWords::outcome).map(Cell::of).forEach(heads::add);
         return new Table(
-                "How sessions ended, in % of evenings",
+                "How sessions ended, in % of trials",
                 heads, modes.stream().map(CaseTables::outcomeRow).toList());
     }
 
@@ -124,7 +124,7 @@ final class CaseTables {
                 mode.outcomes().stream().map(OutcomeShare::count).map(it -> Cell.of(OddsText.percent(it.share()))));
     }
 
-    /** Returns where the time goes, as means over all evenings. */
+    /** Returns where the time goes, as means over all trials. */
     static Table causes(List<ModeSummary> modes) {
         List<Cell> heads = new ArrayList<>(List.of(MODE));
         Stream.of(Cause.values())
@@ -134,7 +134,7 @@ final class CaseTables {
                 .forEach(heads::add);
         heads.add(Cell.of("whole session"));
         return new Table(
-                "Where the time goes: mean of all evenings, minutes and seconds",
+                "Where the time goes: mean of all trials, minutes and seconds",
                 heads,
                 modes.stream().map(CaseTables::causeRow).toList());
     }
@@ -186,11 +186,11 @@ final class CaseTables {
                 "Pairs under the same skies: how often the first is through before the second",
                 List.of(
                         Cell.of("pair"),
-                        new Cell("first sooner", "evenings"),
-                        new Cell("second sooner", "evenings"),
+                        new Cell("first sooner", "trials"),
+                        new Cell("second sooner", "trials"),
                         new Cell("neither", "gets through"),
                         new Cell("typical lead", "of the first"),
-                        new Cell("furthest apart", "evening, first ahead or behind"),
+                        new Cell("furthest apart", "trial, first ahead or behind"),
                         new Cell("worth", "if skies were not common")),
                 summary.pairs().stream().map(it -> comparisonRow(it, titles)).toList());
     }
@@ -204,18 +204,18 @@ final class CaseTables {
                 Cell.of(OddsText.percent(pair.secondBefore().share())),
                 Cell.of(OddsText.percent(pair.neither().share())),
                 lead(pair.medianLeadSeconds()),
-                new Cell(evening(pair.firstFurthestAhead()), evening(pair.secondFurthestAhead())),
+                new Cell(trial(pair.firstFurthestAhead()), trial(pair.secondFurthestAhead())),
                 worth(pair.varianceRatio()));
     }
 
-    private static String evening(OptionalInt trial) {
+    private static String trial(OptionalInt trial) {
         return trial.isPresent() ? "no. " + trial.getAsInt() : "none";
     }
 
     private static Cell worth(double varianceRatio) {
         return varianceRatio > 0
                 ? new Cell(
-                        String.format(Locale.ROOT, "%.1f evenings", 1 / varianceRatio),
+                        String.format(Locale.ROOT, "%.1f trials", 1 / varianceRatio),
                         String.format(Locale.ROOT, "variance ratio %.2f", varianceRatio))
                 : Cell.of("open");
     }

@@ -28,7 +28,7 @@ final class CaseWords {
     /** From so many trials on, the largest bounds the 95 % quantile with 95 % confidence (Wilks). */
     private static final int FEWEST_TO_PLAN = 59;
 
-    /** The evening to plan for: of twenty, the slowest but one. */
+    /** The trial to plan for: of twenty, the slowest but one. */
     private static final double PLANNED = 0.95;
 
     private CaseWords() {}
@@ -69,19 +69,19 @@ final class CaseWords {
         double ninth = best.ninthSeconds().value();
         String what = "the " + summary.transfer().name();
         if (Double.isFinite(ninth)) {
-            return "About 9 of 10 evenings " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
+            return "About 9 of 10 trials " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
                     + (best.trials() < FEWEST_TO_PLAN
-                            ? ". Too few evenings were simulated to plan by."
+                            ? ". Too few trials were simulated to plan by."
                             : plan(
                                     TimeText.plan(ninth),
                                     completion(summary, trials).quantile(PLANNED)));
         }
         if (best.delivered().value() == 0) {
-            return "On none of " + SizeText.grouped(best.trials()) + " simulated evenings was " + what
+            return "On none of " + SizeText.grouped(best.trials()) + " simulated trials was " + what
                     + " through, with any mode.";
         }
         return "Even with " + mode + ", the best, " + what + " is through on only about "
-                + OddsText.odds(best.delivered().value()) + " evenings; have another way ready.";
+                + OddsText.odds(best.delivered().value()) + " trials; have another way ready.";
     }
 
     private static String plan(String ninth, double seconds) {
@@ -91,7 +91,7 @@ final class CaseWords {
         String plan = TimeText.plan(seconds);
         return plan.equals(ninth)
                 ? ", and so it is on 19 of 20."
-                : "; plan for " + plan + ", which 19 of 20 evenings keep.";
+                : "; plan for " + plan + ", which 19 of 20 trials keep.";
     }
 
     private static OrderedSample completion(CaseSummary summary, CaseTrials trials) {
@@ -120,7 +120,7 @@ final class CaseWords {
                 best = mode;
             }
         }
-        return OddsText.simulated(best.deadlines().get(deadline).chance()) + " evenings, with "
+        return OddsText.simulated(best.deadlines().get(deadline).chance()) + " trials, with "
                 + best.mode().title() + ".";
     }
 
@@ -142,7 +142,7 @@ final class CaseWords {
             String share = OddsText.simulated(pair.firstBeforeShare());
             String next = summary.modes().get(summary.ranking().get(1)).mode().title();
             return "Under the same sky " + summary.best().mode().title() + " is through before " + next + " on " + share
-                    + " evenings ("
+                    + " trials ("
                     + OddsText.percentRange(
                             pair.firstBeforeShare().low(),
                             pair.firstBeforeShare().high())
@@ -173,7 +173,7 @@ final class CaseWords {
             String when = differences
                     .get(i)
                     .map(it -> new DifferenceWords(scenario, summary.direction(), it, first, second).sentence())
-                    .orElse("No measure of the sky tells on which evenings they differ most.");
+                    .orElse("No measure of the sky tells on which trials they differ most.");
             sentences.add(pairs == 1 ? when : first + " and " + second + ": " + uncapital(when));
         }
         return sentences;
@@ -184,7 +184,7 @@ final class CaseWords {
         return varianceRatio > 0
                 ? String.format(
                         Locale.ROOT,
-                        " Where both get through, one evening under a common sky tells as much of their difference as"
+                        " Where both get through, one trial under a common sky tells as much of their difference as"
                                 + " %.1f under skies of their own (variance ratio %.2f).",
                         1 / varianceRatio,
                         varianceRatio)

@@ -15,7 +15,7 @@ import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.ModeTrials;
 
-/** How many evenings are through by which time: one rising line a mode, with the band of its uncertainty. */
+/** How many trials are through by which time: one rising line a mode, with the band of its uncertainty. */
 final class CompletionChart {
     private static final int POINTS = 120;
 

@@ -33,13 +33,13 @@ final class DifferenceWords {
     }
 
     /**
-     * Returns the sentence, such as {@code They differ most on the fifth of evenings with the lowest middle SNR at Flood
+     * Returns the sentence, such as {@code They differ most on the fifth of trials with the lowest middle SNR at Flood
      * desk over the first 12 minutes (up to 6 dB): there Hare is first on 97 % of them, on the median one by 5:10. They
      * differ least on the fifth with the highest (from 14 dB): there Hare is first on 61 % of them, on the median one by
-     * 0:20.} The time is told, as a sky that gets worse has other values over a whole evening.
+     * 0:20.} The time is told, as a sky that gets worse has other values over a whole trial.
      */
     String sentence() {
-        return "They differ most on the fifth of evenings with " + place(difference.most()) + " " + measure() + " at "
+        return "They differ most on the fifth of trials with " + place(difference.most()) + " " + measure() + " at "
                 + station() + " over the first " + TimeText.plan(difference.watchedSeconds()) + " ("
                 + range(difference.most()) + "): there " + lead(difference.most())
                 + ". They differ least on the fifth with " + place(difference.least()) + " ("
@@ -70,8 +70,8 @@ final class DifferenceWords {
     }
 
     private String range(Fifth fifth) {
-        String from = EveningTables.value(difference.measure(), fifth.from());
-        String to = EveningTables.value(difference.measure(), fifth.to());
+        String from = SkiesTables.value(difference.measure(), fifth.from());
+        String to = SkiesTables.value(difference.measure(), fifth.to());
         if (from.equals(to)) {
             return from;
         }

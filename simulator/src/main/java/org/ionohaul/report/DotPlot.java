@@ -15,8 +15,8 @@ import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.ModeTrials;
 
 /**
- * Fifty dots a mode, each standing for one evening in fifty, stacked over the minute in which it is through. At the right
- * edge stand rings for evenings that get through later than the axis reaches, and crosses for those that never do.
+ * Fifty dots a mode, each standing for one trial in fifty, stacked over the minute in which it is through. At the right
+ * edge stand rings for trials that get through later than the axis reaches, and crosses for those that never do.
  *
  * <p>After Kay, Kola, Hullman and Munson, "When (ish) is my bus?" (CHI 2016): laypeople read such dots better than curves
  * or shaded bands.
@@ -53,7 +53,7 @@ final class DotPlot {
                 .orElse(DOTS);
     }
 
-    /** One mode's evenings: those within the axis, and how many come later or never. */
+    /** One mode's trials: those within the axis, and how many come later or never. */
     private record Row(String name, List<Double> shares, List<Double> seconds, int late, int never) {
         static Row of(ModeTrials mode, TimeScale scale) {
             OrderedSample completion = OrderedSample.of(mode.completionSeconds());
@@ -138,7 +138,7 @@ final class DotPlot {
                     rows.get(row).name() + ": through after "
                             + TimeText.clock(rows.get(row).seconds().get(i))));
         }
-        return new ModeSeries(row, 0).shape("evening", dots);
+        return new ModeSeries(row, 0).shape("trial", dots);
     }
 
     private Json edge(int row) {
@@ -148,7 +148,7 @@ final class DotPlot {
                         List.of(i % EDGE_COLUMNS + 0.5, floor(row) + i / EDGE_COLUMNS + 0.5, 1, i < late ? 1 : 2),
                         rows.get(row).name() + (i < late ? ": through later than shown" : ": never through")))
                 .toList();
-        return new ModeSeries(row, 1).shape("evening", marks);
+        return new ModeSeries(row, 1).shape("trial", marks);
     }
 
     private int floor(int row) {

@@ -15,7 +15,7 @@ public record MethodItem(String head, String text) {
     static List<MethodItem> all(StudyResult result) {
         return List.of(
                 new MethodItem(
-                        "An evening",
+                        "A trial",
                         "One simulated session, whatever the hour: the near station dials, sends or fetches the files, and hangs up, under a"
                                 + " sky drawn by chance within what the scenario says. Every mode meets the same skies."
                                 + " A session is watched for "

@@ -70,7 +70,7 @@ public final class PromiseReport {
         return lines(
                 tables -> deadlines(tables, bytes),
                 "Small print under a time: what the trials leave open with 95 % confidence; promise the later one when it"
-                        + " matters. Open: on so many evenings it is not through within the time watched. The size is as"
+                        + " matters. Open: on so many trials it is not through within the time watched. The size is as"
                         + " it goes on the air." + rounding);
     }
 
@@ -101,9 +101,9 @@ public final class PromiseReport {
         Estimate bytes = best.largestFile(deadlineSeconds, confidence).bytes();
         String sentence = bytes.value() == 0
                 ? "Within " + TimeText.given(deadlineSeconds) + " not even 1 kB is through on "
-                        + OddsText.odds(confidence) + " evenings, with any mode."
+                        + OddsText.odds(confidence) + " trials, with any mode."
                 : "Within " + TimeText.given(deadlineSeconds) + " up to " + size(bytes.value()) + " is through on "
-                        + OddsText.odds(confidence) + " evenings, with "
+                        + OddsText.odds(confidence) + " trials, with "
                         + best.mode().title() + " (" + range(bytes) + " with 95 % confidence).";
         List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
         for (PromiseTable table : tables) {
@@ -169,9 +169,9 @@ public final class PromiseReport {
         Estimate seconds = best.deadline(bytes, confidence);
         String sentence = Double.isInfinite(seconds.value())
                 ? SizeText.size(bytes) + " can't be promised for " + OddsText.odds(confidence)
-                        + " evenings within the time watched, with any mode."
+                        + " trials within the time watched, with any mode."
                 : SizeText.size(bytes) + " is through within " + TimeText.plan(seconds.value()) + " on "
-                        + OddsText.odds(confidence) + " evenings, with "
+                        + OddsText.odds(confidence) + " trials, with "
                         + best.mode().title() + " (" + times(seconds) + " with 95 % confidence).";
         List<Cell> heads = Stream.concat(
                         Stream.of(Cell.of("mode")), confidences().map(it -> Cell.of(OddsText.odds(it))))

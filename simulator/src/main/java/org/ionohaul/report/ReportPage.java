@@ -14,7 +14,7 @@ import org.ionohaul.study.StudySummary;
  * @param partial the warning on an interrupted study; empty if it was not
  * @param cases a section a case
  * @param sizes files of other sizes, an entry a direction; may be empty
- * @param sky one evening's sky
+ * @param sky one trial's sky
  * @param caution what must be said
  * @param limits what the model leaves out
  * @param method how the numbers were made
@@ -62,7 +62,7 @@ public record ReportPage(
                 findings.sizes().stream()
                         .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
-                SkySection.of(findings.sky(), EveningTables.ends(result.scenario(), findings.skies())),
+                SkySection.of(findings.sky(), SkiesTables.ends(result.scenario(), findings.skies())),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,
                 MethodItem.all(result),

@@ -18,7 +18,7 @@ import org.ionohaul.study.SizeCurve;
 import org.ionohaul.study.SizePoint;
 
 /**
- * Completion time against file size: a line a mode through what 5 of 10 evenings keep, its band from 1 of 10 to 9 of 10;
+ * Completion time against file size: a line a mode through what 5 of 10 trials keep, its band from 1 of 10 to 9 of 10;
  * below, the sizes at which two modes change places, each with its interval.
  */
 final class SizeChart {
@@ -119,7 +119,7 @@ final class SizeChart {
                 Stream.of(sizes, times, changes).flatMap(it -> it).toList());
     }
 
-    /** Where 9 of 10 evenings are not reached, the band is open to the top. */
+    /** Where 9 of 10 trials are not reached, the band is open to the top. */
     private Json band(int mode, List<SizePoint> points) {
         List<List<Double>> data = points.stream()
                 .filter(it -> Double.isFinite(it.tenthSeconds().value()))
@@ -139,8 +139,7 @@ final class SizeChart {
     }
 
     private static Json datum(int mode, String title, SizePoint point) {
-        String heading =
-                mode == 0 ? SizeText.size(point.bytes()) + ": through by, on 5 of 10 evenings (9 of 10)\n" : "";
+        String heading = mode == 0 ? SizeText.size(point.bytes()) + ": through by, on 5 of 10 trials (9 of 10)\n" : "";
         return ModeSeries.datum(
                 List.of((double) point.bytes(), point.medianSeconds().value()),
                 heading + title + ": " + SizeTables.times(point).line());

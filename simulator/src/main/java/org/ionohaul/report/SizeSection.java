@@ -25,7 +25,7 @@ public record SizeSection(String route, String basis, List<String> crossings, Ch
                 new Chart(
                         "sizes-" + answers.direction(),
                         "Time against file size",
-                        "The lower the line at a given size, the sooner such a file is through on 5 of 10 evenings; the"
+                        "The lower the line at a given size, the sooner such a file is through on 5 of 10 trials; the"
                                 + " band reaches from 1 of 10 to 9 of 10. Dotted upright lines: two modes change places;"
                                 + " below, how far chance in the simulation leaves open where. Both scales are"
                                 + " logarithmic.",

@@ -38,7 +38,7 @@ final class SizeTables {
     /** Returns what the answers rest on. */
     static String basis(SizeAnswers answers) {
         return "Read off a few transfers, short and long, on each of " + SizeText.grouped(answers.trials())
-                + " evenings, under the same skies.";
+                + " trials, under the same skies.";
     }
 
     /** Returns which modes change places where, in few words. */
@@ -82,7 +82,7 @@ final class SizeTables {
     /** Returns what it costs to get in with each mode, and how fast it then goes. */
     static Table pace(SizeAnswers answers) {
         return new Table(
-                "Entry price and pace: medians of all evenings; bytes as they go on the air",
+                "Entry price and pace: medians of all trials; bytes as they go on the air",
                 List.of(
                         Cell.of("mode"),
                         new Cell("first byte", "after"),
@@ -104,7 +104,7 @@ final class SizeTables {
                 Cell.of(OddsText.percent(pace.troubleShare())));
     }
 
-    /** Returns the time that 5 of 10 evenings keep for files of some sizes, and below it that which 9 of 10 keep. */
+    /** Returns the time that 5 of 10 trials keep for files of some sizes, and below it that which 9 of 10 keep. */
     static Table times(SizeAnswers answers) {
         List<Integer> shown = IntStream.range(
                         0, answers.curves().get(0).points().size())
@@ -115,7 +115,7 @@ final class SizeTables {
         Function<Integer, Cell> head = i ->
                 Cell.of(SizeText.size(answers.curves().get(0).points().get(i).bytes()));
         return new Table(
-                "Through by, for files of other sizes: on 5 of 10 evenings and, in small print, on 9 of 10",
+                "Through by, for files of other sizes: on 5 of 10 trials and, in small print, on 9 of 10",
                 Stream.concat(Stream.of(Cell.of("mode")), shown.stream().map(head))
                         .toList(),
                 answers.curves().stream().map(it -> timesRow(it, shown)).toList());
@@ -127,7 +127,7 @@ final class SizeTables {
         return row;
     }
 
-    /** Returns the time that 5 of 10 evenings keep for a file of one size and, in small print, 9 of 10. */
+    /** Returns the time that 5 of 10 trials keep for a file of one size and, in small print, 9 of 10. */
     static Cell times(SizePoint point) {
         return new Cell(
                 timeOrDash(point.medianSeconds().value()),

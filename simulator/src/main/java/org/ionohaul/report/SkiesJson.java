@@ -8,13 +8,13 @@ import org.ionohaul.study.Difference;
 import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.SkySpread;
 
-/** The skies of all evenings, and when two modes differ most, as JSON. */
+/** The skies of all trials, and when two modes differ most, as JSON. */
 final class SkiesJson {
     private SkiesJson() {}
 
     static void write(JsonGenerator json, SkyAnswers skies) throws IOException {
         json.writeObjectFieldStart("sky");
-        json.writeNumberField("evenings", skies.evenings());
+        json.writeNumberField("trials", skies.trials());
         json.writeNumberField("watched_s", skies.watchedSeconds());
         writeEnd(json, "near", skies.near());
         writeEnd(json, "far", skies.far());

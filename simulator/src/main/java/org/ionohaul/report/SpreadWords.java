@@ -20,7 +20,7 @@ final class SpreadWords {
     private SpreadWords() {}
 
     /**
-     * Returns the sentence that splits the spread of a mode's times, such as {@code Why evenings differ with Hare: 70 %
+     * Returns the sentence that splits the spread of a mode's times, such as {@code Why trials differ with Hare: 70 %
      * luck of fading, 30 % not knowing near.snr. Measuring near.snr would sharpen this forecast most.}
      *
      * @param mode what people call the mode
@@ -40,7 +40,7 @@ final class SpreadWords {
         String advice = split.worthMeasuring()
                 .map(key -> "Measuring " + key + " would sharpen this forecast most.")
                 .orElse("No single measurement would sharpen this forecast.");
-        return "Why evenings differ with " + mode + ": " + OddsText.percent(split.luckShare()) + " luck of fading, "
+        return "Why trials differ with " + mode + ": " + OddsText.percent(split.luckShare()) + " luck of fading, "
                 + unknown + ". " + advice;
     }
 
@@ -64,7 +64,7 @@ final class SpreadWords {
                         trials.modes().stream().map(it -> Cell.of(it.mode().title())))
                 .toList();
         return new Table(
-                "Why evenings differ: shares of the spread of completion times, by rank; in brackets what could be chance,"
+                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be chance,"
                         + " which counts as luck",
                 heads,
                 rows);

@@ -42,16 +42,16 @@ final class StressItems {
                     + " or invented, their comments say; the model's own constants cite their sources in the code.";
     private static final String DIFFERENCES = "When a pair differs most: of six measures of the sky (the SNR that"
             + " half and nine tenths of the time are above, the time with other stations on the air, at either end) the"
-            + " one that explains most of the spread of leads over up to 200 evenings (correlation ratio of ranks, F"
+            + " one that explains most of the spread of leads over up to 200 trials (correlation ratio of ranks, F"
             + " test at 1 % for all six together); it goes with the lead, which need not mean that it causes it.";
-    private static final String SPREAD = "Why evenings differ: trials sorted by an unknown input are cut into groups,"
+    private static final String SPREAD = "Why trials differ: trials sorted by an unknown input are cut into groups,"
             + " and what the groups' mean ranks by completion time differ by beyond chance is that input's share (first"
             + " order; epsilon squared, F test at 1 %); the rest, with what only several inputs together explain, counts"
             + " as luck.";
     private static final String SIZES = "Files of other sizes: each trial's times stay as they came; as a larger"
             + " file can't be likelier to arrive in time, quantiles and shares are put in rising order over sizes"
             + " (rearrangement: Chernozhukov, Fernandez-Val and Galichon, Biometrika 96(3), 2009).";
-    private static final String BEST_MODE = "The best mode is picked after the fact, by the same evenings that its"
+    private static final String BEST_MODE = "The best mode is picked after the fact, by the same trials that its"
             + " numbers come from, so among modes that are alike the luckiest is named and its numbers flatter: by half"
             + " a standard error if two are alike, by one if four are (the expected largest of independent normal"
             + " values), less as all meet the same skies, nothing where one is clearly ahead. That is inside the"

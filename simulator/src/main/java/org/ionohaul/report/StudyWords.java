@@ -32,7 +32,7 @@ public final class StudyWords {
             "Modes are what their files say. Real equipment that differs in timing or coding gives other results.");
 
     private static final String SIZES_INTERRUPTED =
-            "PARTIAL: interrupted while files of other sizes were sent; what is said of them rests on fewer evenings than"
+            "PARTIAL: interrupted while files of other sizes were sent; what is said of them rests on fewer trials than"
                     + " asked for, or is missing.";
 
     private StudyWords() {}
@@ -40,7 +40,7 @@ public final class StudyWords {
     /** Returns what the numbers rest on. */
     static String basis(StudyResult result) {
         String trials = SizeText.grouped(result.trialsDone())
-                + " simulated evenings (as one trial is called here, whatever the hour), each mode under the same sky, seed "
+                + " simulated trials, each mode under the same sky, seed "
                 + result.scenario().seed() + ".";
         return result.isPartial() ? interrupted(result) + " " + trials : trials;
     }
@@ -62,7 +62,7 @@ public final class StudyWords {
 
     private static String interrupted(StudyResult result) {
         return "PARTIAL: interrupted after " + SizeText.grouped(result.trialsDone()) + " of "
-                + SizeText.grouped(result.trialsAsked()) + " evenings.";
+                + SizeText.grouped(result.trialsAsked()) + " trials.";
     }
 
     /** Returns what made a report, and how to get it again. */

@@ -89,7 +89,7 @@ public final class TextReport {
     }
 
     private void addSkies(List<String> lines) {
-        Table table = EveningTables.ends(result.scenario(), findings.skies());
+        Table table = SkiesTables.ends(result.scenario(), findings.skies());
         lines.add("");
         addHeading(lines, "The sky");
         lines.addAll(TextWrap.lines(table.caption() + ".", "  ", WIDTH));
@@ -105,7 +105,7 @@ public final class TextReport {
     private static List<String> strip(CaseSummary summary) {
         List<ModeSummary> modes = summary.modes();
         List<String> lines = new ArrayList<>();
-        lines.add("  1, 5, 9: by then 1, 5, 9 of 10 evenings are through"
+        lines.add("  1, 5, 9: by then 1, 5, 9 of 10 trials are through"
                 + (summary.transfer().deadlinesSeconds().isEmpty() ? "" : "; |: deadline"));
         lines.addAll(new TimeStrip(modes, CaseScale.of(summary), WIDTH).lines());
         return lines;

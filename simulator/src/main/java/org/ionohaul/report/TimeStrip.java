@@ -8,7 +8,7 @@ import org.ionohaul.study.DeadlineChance;
 import org.ionohaul.study.ModeSummary;
 
 /**
- * A picture for a terminal: a line a mode over a common axis of time, with 1, 5 and 9 where 1, 5 and 9 of 10 evenings
+ * A picture for a terminal: a line a mode over a common axis of time, with 1, 5 and 9 where 1, 5 and 9 of 10 trials
  * are through, and upright bars at the deadlines.
  */
 final class TimeStrip {

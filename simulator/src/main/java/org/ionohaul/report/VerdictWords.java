@@ -73,12 +73,11 @@ final class VerdictWords {
             case AHEAD ->
                 verdict.cause()
                         .filter(it -> Math.round(it.meanSeconds()) > 0)
-                        .map(it ->
-                                " mostly because it spends " + TimeText.clock(it.meanSeconds()) + " less an evening on "
-                                        + CauseLegend.of(it.cause()).name() + ", where both deliver.")
+                        .map(it -> " mostly because it spends " + TimeText.clock(it.meanSeconds()) + " less a trial on "
+                                + CauseLegend.of(it.cause()).name() + ", where both deliver.")
                         .orElse("; no single thing that time goes into explains it.");
             case NEXT_IS_SOONER -> ".";
-            case OPEN, ALONE -> ": other evenings could put either first.";
+            case OPEN, ALONE -> ": other trials could put either first.";
         };
     }
 
@@ -96,8 +95,8 @@ final class VerdictWords {
         String high = percent(more.delivered());
         String low = percent(less.delivered());
         return high.equals(low)
-                ? " on " + fine(more.delivered()) + " of evenings against " + fine(less.delivered()) + "."
-                : " on " + high + " of evenings against " + low + ".";
+                ? " on " + fine(more.delivered()) + " of trials against " + fine(less.delivered()) + "."
+                : " on " + high + " of trials against " + low + ".";
     }
 
     private static String percent(Estimate share) {
@@ -121,7 +120,7 @@ final class VerdictWords {
                 .sorted(Comparator.comparing((Map.Entry<String, Proportion> it) ->
                                 -it.getValue().hits())
                         .thenComparing(Map.Entry::getKey))
-                .map(it -> it.getKey() + " (" + OddsText.percent(it.getValue().share()) + " of evenings)")
+                .map(it -> it.getKey() + " (" + OddsText.percent(it.getValue().share()) + " of trials)")
                 .toList();
         return named.isEmpty()
                 ? ""

@@ -16,7 +16,7 @@ public final class SkyPage {
     public static ChartPage of(SkyView view, String version) {
         return new ChartPage(
                 "sky.html",
-                view.scenario().title() + ": the sky of evening " + view.trial(),
+                view.scenario().title() + ": the sky of trial " + view.trial(),
                 "As a meter at each end would show it.",
                 List.of(SkyTables.ends(view)),
                 List.of(SkySection.chart(view)),

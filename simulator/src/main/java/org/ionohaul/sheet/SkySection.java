@@ -5,29 +5,29 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 
 /**
- * The sky on the page: that of all evenings, and one as an example.
+ * The sky on the page: that of all trials, and one as an example.
  *
- * @param evenings what it comes to at each end, over the study's evenings
+ * @param trials what it comes to at each end, over the study's trials
  * @param chart the picture of one, with what each data rate needs
  * @param ends what that one comes to at each end
  */
-public record SkySection(Table evenings, Chart chart, Table ends) {
+public record SkySection(Table trials, Chart chart, Table ends) {
     /**
      * Returns what a page says of a sky.
      *
-     * @param view the sky of one evening
-     * @param evenings what it comes to at each end, over the study's evenings
+     * @param view the sky of one trial
+     * @param trials what it comes to at each end, over the study's trials
      */
-    public static SkySection of(SkyView view, Table evenings) {
-        return new SkySection(evenings, chart(view), SkyTables.ends(view));
+    public static SkySection of(SkyView view, Table trials) {
+        return new SkySection(trials, chart(view), SkyTables.ends(view));
     }
 
-    /** Returns the picture of one evening. */
+    /** Returns the picture of one trial. */
     static Chart chart(SkyView view) {
         SkyChart chart = new SkyChart(view);
         return new Chart(
                 "sky-" + view.trial(),
-                "One evening of the " + TimeText.given(view.lengthSeconds()) + " after pressing send: trial "
+                "One trial of the " + TimeText.given(view.lengthSeconds()) + " after pressing send: trial "
                         + view.trial(),
                 "Blue: SNR in 3 kHz of a full-power carrier, the line through the middle of each short span, the band"
                         + " holding eight tenths of it. Orange, dashed: noise and other stations, in dB over the noise"

@@ -10,18 +10,18 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.ExplainedSpread;
 import org.ionohaul.statistics.PairedTimes;
 import org.ionohaul.trial.EndSky;
-import org.ionohaul.trial.EveningSky;
+import org.ionohaul.trial.TrialSky;
 
 /**
  * When two modes differ most: which measure of the sky goes most with the first's lead, and how the lead differs between
- * evenings by it.
+ * trials by it.
  *
  * @param isAtReceiver whether the measure is taken at the station that wants the files, else at the one that holds them
  * @param measure which
  * @param watchedSeconds the time over which it is measured, from pressing send
  * @param share share of the spread of leads that goes with it, from 0 to 1, see {@link ExplainedSpread}
  * @param pValue chance of so large a share if it did not matter, before the correction for the number of measures tried
- * @param most the fifth of evenings, sorted by the measure, in which the two differ most
+ * @param most the fifth of trials, sorted by the measure, in which the two differ most
  * @param least the fifth in which they differ least
  */
 public record Difference(
@@ -34,19 +34,19 @@ public record Difference(
         Fifth least) {
     private static final int FIFTHS = 5;
 
-    /** The fewest evenings of which anything is said: ten a fifth. */
-    static final int FEWEST_EVENINGS = 10 * FIFTHS;
+    /** The fewest trials of which anything is said: ten a fifth. */
+    static final int FEWEST_TRIALS = 10 * FIFTHS;
 
     /** All measures at both ends together may name one falsely on 1 of 100 pairs. */
     private static final double SIGNIFICANCE = 0.01 / (2 * SkyMeasure.values().length);
 
     /**
-     * A fifth of the evenings.
+     * A fifth of the trials.
      *
-     * @param place 0 for the evenings with the lowest values of the measure, 4 for those with the highest
+     * @param place 0 for the trials with the lowest values of the measure, 4 for those with the highest
      * @param from lowest value in it
      * @param to highest value in it
-     * @param firstBefore share of its evenings on which the first is through before the second, from 0 to 1
+     * @param firstBefore share of its trials on which the first is through before the second, from 0 to 1
      * @param secondBefore share on which the second is through before the first
      * @param medianLeadSeconds median of the first's lead, as in {@link Comparison}
      */
@@ -58,13 +58,13 @@ public record Difference(
      *
      * @param direction which way the files go
      * @param watchedSeconds how long each sky was watched, from pressing send
-     * @param skies an entry an evening, at least {@link #FEWEST_EVENINGS}
-     * @param first when the first mode delivers, in seconds, infinite if never, an entry an evening
+     * @param skies an entry a trial, at least {@link #FEWEST_TRIALS}
+     * @param first when the first mode delivers, in seconds, infinite if never, an entry a trial
      * @param second the same of the second
      * @return empty if nothing does beyond chance
      */
     static Optional<Difference> of(
-            Direction direction, double watchedSeconds, List<EveningSky> skies, double[] first, double[] second) {
+            Direction direction, double watchedSeconds, List<TrialSky> skies, double[] first, double[] second) {
         double[] leads = IntStream.range(0, first.length)
                 .mapToDouble(i -> first[i] == second[i] ? 0 : second[i] - first[i])
                 .toArray();
@@ -87,7 +87,7 @@ public record Difference(
     }
 
     private static double[] values(
-            Direction direction, boolean isAtReceiver, SkyMeasure measure, List<EveningSky> skies) {
+            Direction direction, boolean isAtReceiver, SkyMeasure measure, List<TrialSky> skies) {
         boolean isAtFar = isAtReceiver == (direction == Direction.UPLOAD);
         return skies.stream()
                 .map(sky -> isAtFar ? sky.far() : sky.near())
@@ -116,14 +116,14 @@ public record Difference(
                 .toArray(Fifth[]::new);
     }
 
-    private static Fifth fifth(int place, int[] evenings, double[] values, double[] first, double[] second) {
+    private static Fifth fifth(int place, int[] trials, double[] values, double[] first, double[] second) {
         PairedTimes times = PairedTimes.of(
-                IntStream.of(evenings).mapToDouble(i -> first[i]).toArray(),
-                IntStream.of(evenings).mapToDouble(i -> second[i]).toArray());
+                IntStream.of(trials).mapToDouble(i -> first[i]).toArray(),
+                IntStream.of(trials).mapToDouble(i -> second[i]).toArray());
         return new Fifth(
                 place,
-                values[evenings[0]],
-                values[evenings[evenings.length - 1]],
+                values[trials[0]],
+                values[trials[trials.length - 1]],
                 times.firstBefore().share(),
                 times.secondBefore().share(),
                 times.lead(0.5, ModeSummary.CONFIDENCE).value());

@@ -2,7 +2,7 @@ package org.ionohaul.study;
 
 import org.ionohaul.trial.EndSky;
 
-/** A number that tells one evening's sky at one end from another's. */
+/** A number that tells one trial's sky at one end from another's. */
 public enum SkyMeasure {
     /** The SINR that half of the time is above, in dB. */
     MIDDLE_SINR_DB,

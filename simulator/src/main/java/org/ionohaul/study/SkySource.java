@@ -1,6 +1,6 @@
 package org.ionohaul.study;
 
-import org.ionohaul.trial.EveningSky;
+import org.ionohaul.trial.TrialSky;
 
 /** Where a study's skies are read off again. */
 @FunctionalInterface
@@ -11,5 +11,5 @@ public interface SkySource {
      * @param trial the trial's number, zero or more
      * @param lengthSeconds how long to watch from pressing send, positive
      */
-    EveningSky evening(long trial, double lengthSeconds);
+    TrialSky skyOf(long trial, double lengthSeconds);
 }

@@ -7,10 +7,10 @@ import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.trial.EndSky;
 
 /**
- * How a measure of the sky at one end differs from evening to evening.
+ * How a measure of the sky at one end differs from trial to trial.
  *
  * @param measure which
- * @param tenth what it is at most on 1 of 10 evenings
+ * @param tenth what it is at most on 1 of 10 trials
  * @param median what it is at most on 5 of 10
  * @param ninth what it is at most on 9 of 10
  */

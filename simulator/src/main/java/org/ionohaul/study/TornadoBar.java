@@ -12,7 +12,7 @@ import org.ionohaul.statistics.Estimate;
 public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
     /**
      * Returns how much the key matters to a mode: the larger of the two median changes of completion time, in seconds,
-     * whichever way; infinite if in the median evening it decides whether the mode delivers at all.
+     * whichever way; infinite if in the median trial it decides whether the mode delivers at all.
      */
     public double swingSeconds(int caseIndex, int mode) {
         return Math.abs(largest(caseIndex, mode).value());

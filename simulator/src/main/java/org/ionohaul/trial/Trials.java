@@ -92,8 +92,8 @@ public final class Trials {
      * @param trial the trial's number, zero or more
      * @param lengthSeconds how long to watch from pressing send, positive
      */
-    public EveningSky evening(long trial, double lengthSeconds) {
-        return EveningSky.of(sky(trial), lengthSeconds);
+    public TrialSky skyOf(long trial, double lengthSeconds) {
+        return TrialSky.of(sky(trial), lengthSeconds);
     }
 
     private TrialStreams streams(long trial) {

@@ -12,7 +12,7 @@ import org.ionohaul.study.CasePoint;
 import org.ionohaul.study.Margin;
 import org.ionohaul.study.Variation;
 
-/** Which mode is best at each value of one key: a bar a value, as long as the share of evenings on which it is first. */
+/** Which mode is best at each value of one key: a bar a value, as long as the share of trials on which it is first. */
 final class BestStrip {
     private static final int ROW_PIXELS = 42;
     private static final int FRAME_PIXELS = 70;
@@ -44,7 +44,7 @@ final class BestStrip {
         }
         Json options = Json.of("""
                 {"grid": {"left": 12, "right": 22, "top": 10, "bottom": 44, "containLabel": true}, "tooltip": {"trigger": "item"},
-                 "xAxis": {"type": "value", "min": 0, "max": 100, "interval": 20, "name": "% of evenings ahead of the next mode",
+                 "xAxis": {"type": "value", "min": 0, "max": 100, "interval": 20, "name": "% of trials ahead of the next mode",
                   "nameGap": 26},
                  "yAxis": {"type": "category", "inverse": true, "data": ?, "axisTick": {"show": false},
                   "axisLabel": {"width": 110, "overflow": "truncate", "interval": 0, "color": ?}},
@@ -55,7 +55,7 @@ final class BestStrip {
         return new Chart(
                 id,
                 "Which mode is best, and by how much",
-                "The bar says on how many evenings the best mode is through before the next; the whisker, how far chance in"
+                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
                         + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
                 "A bar a value of " + variation.sweeps().get(0).key() + ". The table has the numbers.",
                 FRAME_PIXELS + ROW_PIXELS * values.size(),

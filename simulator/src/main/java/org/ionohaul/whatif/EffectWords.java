@@ -25,7 +25,7 @@ final class EffectWords {
         String head = change + ", ";
         if (!effect.changesAnything()) {
             return deadline.map(it -> head + mode + " " + it + ".")
-                    .orElse(head + "not one evening differs for " + mode + ".");
+                    .orElse(head + "not one trial differs for " + mode + ".");
         }
         if (!effect.isBeyondChance() && deadline.isEmpty()) {
             return head + "nothing changes for " + mode + " that could not be chance" + range(effect) + ".";
@@ -38,18 +38,18 @@ final class EffectWords {
         double seconds = effect.medianChangeSeconds().value();
         if (Double.isInfinite(seconds)) {
             return seconds < 0
-                    ? "gets through on many evenings on which it would not otherwise"
-                    : "no longer gets through on many evenings";
+                    ? "gets through on many trials on which it would not otherwise"
+                    : "no longer gets through on many trials";
         }
         if (!effect.isBeyondChance()) {
             return "is neither sooner nor later beyond chance" + range(effect);
         }
         String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.clock(Math.abs(seconds));
-        return "is through " + amount + (isSooner(effect) ? " sooner" : " later") + " on the median evening"
+        return "is through " + amount + (isSooner(effect) ? " sooner" : " later") + " on the median trial"
                 + range(effect);
     }
 
-    /** Which way: the sign of the median, and of the evenings where the median rounds to nothing. */
+    /** Which way: the sign of the median, and of the trials where the median rounds to nothing. */
     private static boolean isSooner(PairedEffect effect) {
         double seconds = effect.medianChangeSeconds().value();
         return seconds == 0 ? effect.quickerTrials() > effect.slowerTrials() : seconds < 0;
@@ -87,7 +87,7 @@ final class EffectWords {
 
     private static String deadline(double seconds, Estimate change) {
         return "keeps " + TimeText.given(seconds) + " on " + hundredths(change.value())
-                + (change.value() > 0 ? " more" : " fewer") + " of 100 evenings ("
+                + (change.value() > 0 ? " more" : " fewer") + " of 100 trials ("
                 + ordered(hundredths(change.low()), hundredths(change.high()), change) + ")";
     }
 

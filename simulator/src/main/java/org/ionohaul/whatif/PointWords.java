@@ -16,9 +16,9 @@ import org.ionohaul.study.PairedEffect;
 final class PointWords {
     /** How to read a change. */
     static final String CHANGE =
-            "Change: of the time on the median evening, under the same sky, over evenings on which the file gets through"
+            "Change: of the time on the median trial, under the same sky, over trials on which the file gets through"
                     + " with at least one of the two values; below zero is sooner. In brackets if it could be chance."
-                    + " \"Arrives\" and \"fails\": on most of those evenings it gets through only after the change, or no"
+                    + " \"Arrives\" and \"fails\": on most of those trials it gets through only after the change, or no"
                     + " longer.";
 
     /** How to read which mode is best. */

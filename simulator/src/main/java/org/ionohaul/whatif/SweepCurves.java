@@ -42,8 +42,8 @@ final class SweepCurves {
 
     List<Chart> charts(String id) {
         List<Chart> charts = new ArrayList<>();
-        charts.add(times(id + "-median", "5 of 10 evenings", ModePoint::medianSeconds));
-        charts.add(times(id + "-ninth", "9 of 10 evenings", ModePoint::ninthSeconds));
+        charts.add(times(id + "-median", "5 of 10 trials", ModePoint::medianSeconds));
+        charts.add(times(id + "-ninth", "9 of 10 trials", ModePoint::ninthSeconds));
         List<String> heads = tables.deadlineHeads(caseIndex).toList();
         for (int i = 0; i < heads.size(); i++) {
             charts.add(chances(id + "-deadline-" + (i + 1), heads.get(i), i));
@@ -51,7 +51,7 @@ final class SweepCurves {
         return charts;
     }
 
-    private Chart times(String id, String evenings, Function<ModePoint, Estimate> measure) {
+    private Chart times(String id, String trials, Function<ModePoint, Estimate> measure) {
         TimeScale scale = scale(measure);
         double unit = scale.isInMinutes() ? 60 : 1;
         List<Double> marks = scale.marksSeconds(7);
@@ -62,8 +62,8 @@ final class SweepCurves {
                 """, scale.endSeconds() / unit, marks.get(1) / unit, scale.unit() + " after pressing send");
         return chart(
                 id,
-                "Through on " + evenings,
-                "The lower the line, the sooner " + evenings
+                "Through on " + trials,
+                "The lower the line, the sooner " + trials
                         + " are through. Where a line is missing, fewer get through at" + " all.",
                 upright,
                 it -> scaled(measure.apply(it), 1 / unit),
@@ -93,7 +93,7 @@ final class SweepCurves {
         return chart(
                 id,
                 "Through " + head,
-                "The higher the line, the more evenings are through by then.",
+                "The higher the line, the more trials are through by then.",
                 upright,
                 it -> scaled(it.deadlines().get(deadline).chance(), 100),
                 100,

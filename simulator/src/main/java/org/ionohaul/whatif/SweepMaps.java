@@ -54,13 +54,13 @@ final class SweepMaps {
         charts.add(best(id + "-best"));
         charts.add(measure(
                 id + "-median",
-                "Through on 5 of 10 evenings, with the best mode",
+                "Through on 5 of 10 trials, with the best mode",
                 "Minutes and seconds after pressing send; darker is later.",
                 ModePoint::medianSeconds,
                 Cells::time));
         charts.add(measure(
                 id + "-ninth",
-                "Through on 9 of 10 evenings, with the best mode",
+                "Through on 9 of 10 trials, with the best mode",
                 "Minutes and seconds after pressing send; darker is later.",
                 ModePoint::ninthSeconds,
                 Cells::time));
@@ -70,7 +70,7 @@ final class SweepMaps {
             charts.add(measure(
                     id + "-deadline-" + (i + 1),
                     "Through " + heads.get(i) + ", with the best mode",
-                    "In % of evenings; darker is more.",
+                    "In % of trials; darker is more.",
                     it -> it.deadlines().get(deadline).chance(),
                     Cells::chance));
         }
@@ -84,7 +84,7 @@ final class SweepMaps {
         return chart(
                 id,
                 "Which mode is best, and by how much",
-                key + ". The number: on how many of 100 evenings it is through before the next. Two letters on grey: "
+                key + ". The number: on how many of 100 trials it is through before the next. Two letters on grey: "
                         + PointWords.TOO_CLOSE + " between them.",
                 points().stream().map(this::bestTile).toList(),
                 tables.map("Which mode is best, and by how much", caseIndex, this::bestCell));

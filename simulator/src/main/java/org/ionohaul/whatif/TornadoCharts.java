@@ -63,7 +63,7 @@ final class TornadoCharts {
         boolean isInMinutes = longest(PairedEffect::medianChangeSeconds) > 120;
         charts.add(chart(
                 id + "-tornado",
-                title + ": time on the median evening",
+                title + ": time on the median trial",
                 new Measure(
                         PairedEffect::medianChangeSeconds,
                         it -> new Cell(PointWords.change(it), PointWords.changeRange(it)),
@@ -80,7 +80,7 @@ final class TornadoCharts {
                     new Measure(
                             it -> it.deadlineChanges().get(deadline),
                             it -> PointWords.points(it.deadlineChanges().get(deadline)),
-                            "change, of 100 evenings",
+                            "change, of 100 trials",
                             0.01,
                             "To the right is more often, to the left less.")));
         }

@@ -25,12 +25,12 @@ final class TornadoTables {
     Table ofMode(int caseIndex, int mode) {
         ModePoint stands = tornado.reference().cases().get(caseIndex).modes().get(mode);
         Stream<Cell> deadlines = stands.deadlines().stream()
-                .map(it -> new Cell("by " + TimeText.given(it.deadlineSeconds()), "of 100 evenings"));
+                .map(it -> new Cell("by " + TimeText.given(it.deadlineSeconds()), "of 100 trials"));
         List<Cell> heads = Stream.concat(
                         Stream.of(
                                 Cell.of("key"),
                                 Cell.of("value"),
-                                new Cell("change", "median evening"),
+                                new Cell("change", "median trial"),
                                 Cell.of("9 of 10")),
                         deadlines)
                 .toList();

@@ -25,7 +25,7 @@ final class TornadoWords {
     /** Returns what the numbers rest on. */
     String basis() {
         return SizeText.grouped(tornado.scenario().trials())
-                + " simulated evenings a value, the same skies for every value and mode, seed "
+                + " simulated trials a value, the same skies for every value and mode, seed "
                 + tornado.scenario().seed()
                 + ". Each key alone is set to either end of its range; the key that matters most comes first.";
     }
@@ -88,9 +88,8 @@ final class TornadoWords {
 
     private static String within(ModePoint point) {
         return Double.isFinite(point.ninthSeconds().value())
-                ? "9 of 10 evenings within "
-                        + TimeText.clock(point.ninthSeconds().value()) + "."
-                : "on " + OddsText.simulated(point.delivered()) + " evenings it gets through.";
+                ? "9 of 10 trials within " + TimeText.clock(point.ninthSeconds().value()) + "."
+                : "on " + OddsText.simulated(point.delivered()) + " trials it gets through.";
     }
 
     private String effect(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {

@@ -38,8 +38,8 @@ final class VariationTables {
         List<Cell> heads = joined(Stream.of(
                 Stream.of(keys()),
                 deadlineHeads(caseIndex).map(Cell::of),
-                Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "median evening")),
-                deadlineHeads(caseIndex).map(it -> new Cell("change " + it, "of 100 evenings"))));
+                Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "median trial")),
+                deadlineHeads(caseIndex).map(it -> new Cell("change " + it, "of 100 trials"))));
         return new Table(
                 modes.get(mode).title() + ", every number with its 95 % interval",
                 heads,
@@ -109,7 +109,7 @@ final class VariationTables {
     /** Returns which mode is best, the first key's values down, the second's across. */
     Table bestMap(int caseIndex) {
         return map(
-                "Which mode is best; below it the time that it keeps on 9 of 10 evenings",
+                "Which mode is best; below it the time that it keeps on 9 of 10 trials",
                 caseIndex,
                 it -> new Cell(
                         PointWords.best(it, modes),

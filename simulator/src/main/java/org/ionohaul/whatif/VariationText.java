@@ -66,7 +66,7 @@ public final class VariationText {
         ModePoint point =
                 variation.points().get(0).cases().get(caseIndex).modes().get(mode);
         return variation.scenario().modes().get(mode).title()
-                + ": the same at every value, evening by evening; 5 of 10 "
+                + ": the same at every value, trial by trial; 5 of 10 "
                 + PointWords.time(point.medianSeconds()) + ", 9 of 10 " + PointWords.time(point.ninthSeconds()) + ".";
     }
 }

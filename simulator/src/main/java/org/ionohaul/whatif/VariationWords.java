@@ -25,7 +25,7 @@ final class VariationWords {
     /** Returns what the numbers rest on. */
     String basis() {
         return SizeText.grouped(variation.scenario().trials())
-                + " simulated evenings a value, the same skies for every value and mode, seed "
+                + " simulated trials a value, the same skies for every value and mode, seed "
                 + variation.scenario().seed() + ". Varied: " + String.join(" and ", keys()) + ".";
     }
 
@@ -138,7 +138,7 @@ final class VariationWords {
                 + ".";
     }
 
-    /** Returns the modes that the change does nothing to, in any evening of a case. */
+    /** Returns the modes that the change does nothing to, in any trial of a case. */
     List<Integer> untouched(int caseIndex) {
         return IntStream.range(0, modes.size())
                 .filter(mode -> variation.points().stream()

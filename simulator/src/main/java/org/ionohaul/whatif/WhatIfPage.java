@@ -64,9 +64,9 @@ public record WhatIfPage(
         return List.of(
                 new MethodItem(
                         "The same skies",
-                        "Evening number 7 has the same fading, noise and other stations at every value and with every mode"
+                        "Trial number 7 has the same fading, noise and other stations at every value and with every mode"
                                 + " (common random numbers), as far as the value itself does not change them. So a small"
-                                + " effect shows that would drown among evenings drawn anew."),
+                                + " effect shows that would drown among trials drawn anew."),
                 new MethodItem("Change", PointWords.CHANGE),
                 new MethodItem("Best mode", PointWords.BEST),
                 new MethodItem(

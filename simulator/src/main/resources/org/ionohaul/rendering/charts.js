@@ -43,8 +43,8 @@
         shape: { x: from[0], y: from[1], width: Math.max(0.6, to[0] - from[0]), height: api.value(3) }
       };
     },
-    // One evening among many; data: x, y, width of a column, and 0 for a dot, 1 for a ring, 2 for a cross.
-    evening(params, api) {
+    // One trial among many; data: x, y, width of a column, and 0 for a dot, 1 for a ring, 2 for a cross.
+    trial(params, api) {
       const [x, y] = api.coord([api.value(0), api.value(1)]);
       const r = 0.46 * Math.min(...api.size([api.value(2), 1]));
       const style = { stroke: api.visual('color'), fill: 'none', lineWidth: 1.4 };

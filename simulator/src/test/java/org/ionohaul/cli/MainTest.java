@@ -95,7 +95,7 @@ final class MainTest {
         assertEquals(ExitCode.DONE, run(study("--trials", "10")), err::toString);
         Path results = folder.resolve("river-watch-41");
         assertAll(
-                () -> assertTrue(out.toString().contains("9 of 10 evenings"), out::toString),
+                () -> assertTrue(out.toString().contains("9 of 10 trials"), out::toString),
                 () -> assertTrue(Files.exists(results.resolve("report.html"))),
                 () -> assertTrue(Files.exists(results.resolve("summary.json"))),
                 () -> assertTrue(Files.exists(results.resolve("trials.csv"))),
@@ -112,7 +112,7 @@ final class MainTest {
     @Test
     void anInterruptedStudyKeepsWhatIsDoneAndSaysSo() throws IOException {
         assertEquals(ExitCode.PARTIAL, run(study("--trials", "100")));
-        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 100 evenings."), out::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 100 trials."), out::toString);
         assertTrue(
                 Files.readString(folder.resolve("river-watch-41/summary.json")).contains("\"partial\" : true"));
     }
@@ -244,7 +244,7 @@ final class MainTest {
     void anInterruptedStudyOfAskedPrecisionGoesOnToTheSameBytes() throws IOException {
         String[] arguments = study("--precision", "P(deadline) within 3 points", "--size-trials", "0");
         assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
-        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 400 evenings."), out::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted after 21 of 400 trials."), out::toString);
         assertResumedIsWhole(arguments);
     }
 
@@ -288,19 +288,19 @@ final class MainTest {
                 ExitCode.DONE,
                 patient.execute(study("--precision", "P(deadline) within 3 points", "--size-trials", "0")),
                 err::toString);
-        assertTrue(out.toString().contains("400 simulated evenings"), out::toString);
+        assertTrue(out.toString().contains("400 simulated trials"), out::toString);
         assertFalse(out.toString().contains("the goal was not reached"), out::toString);
         assertEquals(ExitCode.BAD_INPUT, patient.execute(study("--precision", "rather good")));
         assertTrue(err.toString().contains("within 2 points"), err::toString);
     }
 
     @Test
-    void aPrecisionThatSoFewEveningsDoNotGiveIsToldNotToBeReached() {
+    void aPrecisionThatSoFewTrialsDoNotGiveIsToldNotToBeReached() {
         CommandLine patient = program(this::trials, Interruption.never());
         String[] arguments =
                 study("--precision", "P(deadline) within 3 points", "--trials", "40", "--size-trials", "0");
         assertEquals(ExitCode.DONE, patient.execute(arguments), err::toString);
-        assertTrue(out.toString().contains("the goal was not reached within 40 evenings"), out::toString);
+        assertTrue(out.toString().contains("the goal was not reached within 40 trials"), out::toString);
     }
 
     @Test

@@ -56,7 +56,7 @@ final class WordsTest {
     }
 
     @Test
-    void aFewGoodEveningsAreNoGreatOdds() {
+    void aFewGoodTrialsAreNoGreatOdds() {
         assertEquals("all simulated", OddsText.simulated(new Estimate(1, 0.34, 1)));
         assertEquals("more than 99 of 100", OddsText.simulated(new Estimate(1, 0.996, 1)));
         assertEquals("none of the simulated", OddsText.simulated(new Estimate(0, 0, 0.66)));

@@ -24,7 +24,7 @@ final class CaseChartsTest {
     private static final CaseSummary SUMMARY =
             FabricatedStudy.findings(FabricatedStudy.TRIALS).summary().cases().get(0);
 
-    /** Evening k of fifty (k = 0 to 49) of "Quick" is trial 2k, through after 10 (2k + 1) s; trials from 95 on never. */
+    /** Trial k of fifty (k = 0 to 49) of "Quick" is trial 2k, through after 10 (2k + 1) s; trials from 95 on never. */
     @Test
     void fiftyMarksAreDrawnDotsWithinTheAxisRingsBeyondItAndCrossesForNever() {
         String dots = new DotPlot(new TimeScale(400), TRIALS.modes())

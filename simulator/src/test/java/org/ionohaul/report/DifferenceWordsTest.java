@@ -22,16 +22,16 @@ final class DifferenceWordsTest {
                 new Fifth(0, 2, 6.2, 0, 0.9, Double.NEGATIVE_INFINITY),
                 new Fifth(4, 14.4, 20, 0.61, 0.3, 20));
         assertEquals(
-                "They differ most on the fifth of evenings with the lowest middle SNR at Flood Desk over the first 11 minutes"
+                "They differ most on the fifth of trials with the lowest middle SNR at Flood Desk over the first 11 minutes"
                         + " (up to 6 dB): there Tough is first on 90 % of them, mostly as the only one to get through, and on 10 % neither does. They"
                         + " differ least on the fifth with the highest (from 14 dB): there Quick is first on 61 % of them, on the median one by 0:20.",
                 new DifferenceWords(FabricatedStudy.result().scenario(), Direction.UPLOAD, difference, "Quick", "Tough")
                         .sentence());
     }
 
-    /** Of 100 evenings, each a tenth of a decibel worse, the last 20 begin at 12.0 dB and end at 10.1. */
+    /** Of 100 trials, each a tenth of a decibel worse, the last 20 begin at 12.0 dB and end at 10.1. */
     @Test
-    void theFabricatedEveningsDifferByWhatTheFarEndHears() {
+    void theFabricatedTrialsDifferByWhatTheFarEndHears() {
         List<String> sentences = CaseWords.differences(
                 FabricatedStudy.result().scenario(),
                 FabricatedStudy.findings(100).summary().cases().get(0),

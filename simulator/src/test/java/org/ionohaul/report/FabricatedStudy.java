@@ -41,7 +41,7 @@ import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudySummary;
 import org.ionohaul.study.TrialRow;
 import org.ionohaul.trial.EndSky;
-import org.ionohaul.trial.EveningSky;
+import org.ionohaul.trial.TrialSky;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Combining;
@@ -110,14 +110,14 @@ public final class FabricatedStudy {
 
     public static Findings findings(StudyResult result) {
         StudySummary summary = StudySummary.of(result);
-        SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::evening);
+        SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::trial);
         return new Findings(
                 result, summary, SizeAnswers.of(result), false, skies, sky(result.scenario()), provenance());
     }
 
-    /** The later the evening, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */
-    private static EveningSky evening(long trial, double seconds) {
-        return new EveningSky(new EndSky(17, 12, 0.25), new EndSky(20 - trial / 10.0, 11, 0.5));
+    /** The later the trial, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */
+    private static TrialSky trial(long trial, double seconds) {
+        return new TrialSky(new EndSky(17, 12, 0.25), new EndSky(20 - trial / 10.0, 11, 0.5));
     }
 
     /** Returns ten minutes of a sky that does not change: 17 dB at the near end, 11 dB at the far one. */

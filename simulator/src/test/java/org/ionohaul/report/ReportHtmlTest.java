@@ -52,7 +52,7 @@ final class ReportHtmlTest {
     @Test
     void theAnswerComesBeforeAnyTableAndTheCautionIsThere() throws IOException {
         String page = page(100);
-        int answer = page.indexOf("About 9 of 10 evenings");
+        int answer = page.indexOf("About 9 of 10 trials");
         assertAll(
                 () -> assertTrue(answer > 0 && answer < page.indexOf("<table")),
                 () -> assertTrue(page.contains("never stake a life on one number")),
@@ -119,7 +119,7 @@ final class ReportHtmlTest {
 
     @Test
     void anInterruptedStudySaysSo() throws IOException {
-        assertTrue(page(40).contains("PARTIAL: interrupted after 40 of 100 evenings."));
+        assertTrue(page(40).contains("PARTIAL: interrupted after 40 of 100 trials."));
         assertFalse(page(100).contains("PARTIAL"));
     }
 

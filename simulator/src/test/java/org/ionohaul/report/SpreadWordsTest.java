@@ -17,7 +17,7 @@ final class SpreadWordsTest {
                         new InputShare("near.snr", 0.03, 0.2),
                         new InputShare("sky.path.1.delay", 0.02, 0.004)));
         assertEquals(
-                "Why evenings differ with Hare: 60 % luck of fading, 35 % not knowing far.snr, 2 % not knowing"
+                "Why trials differ with Hare: 60 % luck of fading, 35 % not knowing far.snr, 2 % not knowing"
                         + " sky.path.1.delay. Measuring far.snr would sharpen this forecast most.",
                 SpreadWords.sentence("Hare", split));
     }
@@ -25,7 +25,7 @@ final class SpreadWordsTest {
     @Test
     void whereNothingMattersNoMeasurementIsAdvised() {
         assertEquals(
-                "Why evenings differ with Hare: 97 % luck of fading, hardly anything for not knowing inputs. No single"
+                "Why trials differ with Hare: 97 % luck of fading, hardly anything for not knowing inputs. No single"
                         + " measurement would sharpen this forecast.",
                 SpreadWords.sentence("Hare", new SpreadSplit(0.97, List.of(new InputShare("far.snr", 0.03, 0.2)))));
     }

@@ -73,8 +73,8 @@ final class SummaryJsonTest {
 
     /** Of 20, 19.9 ... 10.1 dB the 50th smallest. */
     @Test
-    void theSkiesOfAllEveningsAreSummedUp() throws IOException {
-        assertEquals("100", at("/sky/evenings"));
+    void theSkiesOfAllTrialsAreSummedUp() throws IOException {
+        assertEquals("100", at("/sky/trials"));
         assertEquals(15.0, Double.parseDouble(at("/sky/far/middle_sinr_db/median")), 1e-9);
         assertEquals("receiver", at("/cases/0/comparisons/0/differ_by/at"));
     }

@@ -22,8 +22,8 @@ final class TextReportTest {
         // Tough: the 90th of 100 trials takes 200 + 5 x 89 = 645 s, the 95th 670 s.
         String text = String.join(" ", lines(100)).replaceAll(" +", " ");
         assertTrue(
-                text.contains("About 9 of 10 evenings the photo is through within 11 minutes with Tough; plan for 12"
-                        + " minutes, which 19 of 20 evenings keep."),
+                text.contains("About 9 of 10 trials the photo is through within 11 minutes with Tough; plan for 12"
+                        + " minutes, which 19 of 20 trials keep."),
                 text);
     }
 
@@ -62,9 +62,9 @@ final class TextReportTest {
 
     /** They are simulated besides, and fewer. */
     @Test
-    void ofFilesOfOtherSizesItSaysOnHowManyEveningsTheyRest() {
+    void ofFilesOfOtherSizesItSaysOnHowManyTrialsTheyRest() {
         String text = String.join(" ", lines(40)).replaceAll(" +", " ");
-        assertTrue(text.contains("Read off a few transfers, short and long, on each of 40 evenings"), text);
+        assertTrue(text.contains("Read off a few transfers, short and long, on each of 40 trials"), text);
     }
 
     @Test
@@ -77,7 +77,7 @@ final class TextReportTest {
     @Test
     void anInterruptedStudySaysSoBeforeAnyNumber() {
         assertTrue(
-                lines(40).get(1).startsWith("PARTIAL: interrupted after 40 of 100 evenings."),
+                lines(40).get(1).startsWith("PARTIAL: interrupted after 40 of 100 trials."),
                 lines(40).get(1));
     }
 }

@@ -150,7 +150,7 @@ final class CaseSummaryTest {
         assertEquals(new Proportion(1, 8), failures.stillSending());
     }
 
-    /** Without a deadline the one file more decides who is best; the other is sooner on 30 of 31 other evenings. */
+    /** Without a deadline the one file more decides who is best; the other is sooner on 30 of 31 other trials. */
     @Test
     void aBestModeThatIsUsuallyLaterIsNotCalledAhead() {
         List<SessionResult> quick =

@@ -10,28 +10,28 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.trial.EndSky;
-import org.ionohaul.trial.EveningSky;
+import org.ionohaul.trial.TrialSky;
 import org.junit.jupiter.api.Test;
 
 /** When two invented modes differ, under skies of which just the far end's middle SINR matters. */
 final class DifferenceTest {
-    private static final int EVENINGS = 100;
+    private static final int TRIALS = 100;
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
     private final UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(11L);
 
-    /** Evening i has i dB at the far end; everything else is chance. */
-    private final List<EveningSky> skies = IntStream.range(0, EVENINGS)
-            .mapToObj(i -> new EveningSky(
+    /** Trial i has i dB at the far end; everything else is chance. */
+    private final List<TrialSky> skies = IntStream.range(0, TRIALS)
+            .mapToObj(i -> new TrialSky(
                     new EndSky(random.nextDouble(), random.nextDouble(), random.nextDouble()),
                     new EndSky(i, random.nextDouble(), random.nextDouble())))
             .toList();
 
     private static double[] times(java.util.function.IntToDoubleFunction time) {
-        return IntStream.range(0, EVENINGS).mapToDouble(time).toArray();
+        return IntStream.range(0, TRIALS).mapToDouble(time).toArray();
     }
 
-    /** The first takes 50 s, the second 250 s less 2 s a dB: its lead is 180 s on the median of the 20 weakest evenings. */
+    /** The first takes 50 s, the second 250 s less 2 s a dB: its lead is 180 s on the median of the 20 weakest trials. */
     @Test
     void theMeasureThatGoesWithTheLeadIsNamedWithItsFifths() {
         Difference found = Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), times(i -> 250 - 2 * i))
@@ -53,7 +53,7 @@ final class DifferenceTest {
                         .isAtReceiver());
     }
 
-    /** On the 20 weakest evenings just the first arrives, on the 20 next to them neither: no more difference than a tie. */
+    /** On the 20 weakest trials just the first arrives, on the 20 next to them neither: no more difference than a tie. */
     @Test
     void neverArrivingCountsAsDifferingMost() {
         Difference found = Difference.of(
@@ -67,7 +67,7 @@ final class DifferenceTest {
         assertEquals(new Difference.Fifth(1, 20, 39, 0, 0, 0), found.least());
     }
 
-    /** Only the first arrives on the 60 weakest evenings, so three fifths are alike; the weakest is told. */
+    /** Only the first arrives on the 60 weakest trials, so three fifths are alike; the weakest is told. */
     @Test
     void ofFifthsThatAreAlikeTheOutermostIsTold() {
         Difference found = Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), times(i -> i < 60 ? NEVER : 60))

@@ -26,7 +26,7 @@ final class VariationTest {
         return new PlannedPoint(Map.of(key, value));
     }
 
-    /** Forty evenings of one mode, every second one quicker by so much. */
+    /** Forty trials of one mode, every second one quicker by so much. */
     private static StudyResult study(double savedSeconds) {
         List<SessionResult> sessions = IntStream.range(0, 40)
                 .mapToObj(i -> InventedStudy.delivered(100 + 5 * i - (i % 2 == 0 ? savedSeconds : 0)))

@@ -13,7 +13,7 @@ import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
 
-final class EveningSkyTest {
+final class TrialSkyTest {
     private static Sky sky(double dopplerSpreadHz, long trial) {
         return new Sky(
                 new SkyConditions(
@@ -27,16 +27,16 @@ final class EveningSkyTest {
 
     @Test
     void aSteadySkyIsWhatTheScenarioSays() {
-        EveningSky evening = EveningSky.of(sky(0, 0), 600);
-        assertEquals(17, evening.near().middleSinrDb(), 1e-9);
-        assertEquals(17, evening.near().worstTenthSinrDb(), 1e-9);
-        assertEquals(11, evening.far().middleSinrDb(), 1e-9);
-        assertEquals(0, evening.far().occupiedShare());
+        TrialSky trial = TrialSky.of(sky(0, 0), 600);
+        assertEquals(17, trial.near().middleSinrDb(), 1e-9);
+        assertEquals(17, trial.near().worstTenthSinrDb(), 1e-9);
+        assertEquals(11, trial.far().middleSinrDb(), 1e-9);
+        assertEquals(0, trial.far().occupiedShare());
     }
 
     /**
      * The power of Rayleigh fading is exponential: its median is ln 2 of the mean, its lower decile -ln 0.9. Of 200 looks
-     * that are independent the quantiles have standard errors of about 0.45 and 1.3 dB, so the means of 100 evenings of a
+     * that are independent the quantiles have standard errors of about 0.45 and 1.3 dB, so the means of 100 trials of a
      * tenth of that; allowed are 4 of them.
      */
     @Test
@@ -44,7 +44,7 @@ final class EveningSkyTest {
         double middle = 0;
         double worst = 0;
         for (int trial = 0; trial < 100; trial++) {
-            EndSky near = EveningSky.of(sky(1, trial), 3600).near();
+            EndSky near = TrialSky.of(sky(1, trial), 3600).near();
             middle += near.middleSinrDb() / 100;
             worst += near.worstTenthSinrDb() / 100;
         }
@@ -54,6 +54,6 @@ final class EveningSkyTest {
 
     @Test
     void aWhileIsPositive() {
-        assertThrows(IllegalArgumentException.class, () -> EveningSky.of(sky(0, 0), Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> TrialSky.of(sky(0, 0), Double.NaN));
     }
 }

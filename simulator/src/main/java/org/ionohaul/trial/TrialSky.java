@@ -9,12 +9,12 @@ import org.ionohaul.channel.Sky;
  * @param near at the station that dials
  * @param far at the station that is called
  */
-public record EveningSky(EndSky near, EndSky far) {
+public record TrialSky(EndSky near, EndSky far) {
     /** Reads a sky off, over a positive number of seconds from pressing send. */
-    public static EveningSky of(Sky sky, double lengthSeconds) {
+    public static TrialSky of(Sky sky, double lengthSeconds) {
         if (!(lengthSeconds > 0 && lengthSeconds < 1e9)) {
             throw new IllegalArgumentException("lengthSeconds must be positive: " + lengthSeconds);
         }
-        return new EveningSky(EndSky.of(sky, End.NEAR, lengthSeconds), EndSky.of(sky, End.FAR, lengthSeconds));
+        return new TrialSky(EndSky.of(sky, End.NEAR, lengthSeconds), EndSky.of(sky, End.FAR, lengthSeconds));
     }
 }

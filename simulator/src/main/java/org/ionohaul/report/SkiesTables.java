@@ -14,17 +14,17 @@ import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.SkyMeasure;
 import org.ionohaul.study.SkySpread;
 
-/** What is said about the skies of all evenings. */
-final class EveningTables {
-    private EveningTables() {}
+/** What is said about the skies of all trials. */
+final class SkiesTables {
+    private SkiesTables() {}
 
-    /** Returns what the skies were at each end: on the middle one of the evenings and, in small print, on eight of ten. */
+    /** Returns what the skies were at each end: on the middle one of the trials and, in small print, on eight of ten. */
     static Table ends(Scenario scenario, SkyAnswers skies) {
         return new Table(
-                "The skies of " + SizeText.grouped(skies.evenings()) + " evenings, "
+                "The skies of " + SizeText.grouped(skies.trials()) + " trials, "
                         + TimeText.given(skies.watchedSeconds())
                         + " each: SNR of a full-power carrier in 3 kHz, noise and other stations counted, on the middle"
-                        + " evening and, in small print, on 8 of 10",
+                        + " trial and, in small print, on 8 of 10",
                 List.of(
                         Cell.of("at"),
                         new Cell("SNR", "half the time above"),
@@ -37,7 +37,7 @@ final class EveningTables {
         List<SkySpread> spreads = end == End.NEAR ? skies.near() : skies.far();
         return Stream.concat(
                         Stream.of(Cell.of(scenario.station(end).name())),
-                        spreads.stream().map(EveningTables::cell))
+                        spreads.stream().map(SkiesTables::cell))
                 .toList();
     }
 
