@@ -3,6 +3,9 @@ package org.ionohaul.report;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.DataRateShare;
+import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.OddsText;
@@ -12,10 +15,7 @@ import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
-import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.DataRateShare;
-import org.ionohaul.study.ModeSummary;
 
 /** The pictures that show one case. */
 final class CaseCharts {

@@ -2,8 +2,8 @@ package org.ionohaul.report;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.rendering.TimeScale;
-import org.ionohaul.study.CaseSummary;
 
 /** The axis of time that suits a case: long enough for nearly all that is reached and for the deadlines. */
 final class CaseScale {

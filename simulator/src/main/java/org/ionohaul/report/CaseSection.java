@@ -2,13 +2,13 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.Optional;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.SpreadSplit;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.SpreadSplit;
 
 /**
  * One case on the page.

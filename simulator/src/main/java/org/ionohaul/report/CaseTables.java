@@ -9,6 +9,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.Comparison;
+import org.ionohaul.analysis.DataRateShare;
+import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.FileTimes;
+import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.OutcomeShare;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
@@ -19,13 +26,6 @@ import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.CaseSummary;
-import org.ionohaul.study.Comparison;
-import org.ionohaul.study.DataRateShare;
-import org.ionohaul.study.DeadlineChance;
-import org.ionohaul.study.FileTimes;
-import org.ionohaul.study.ModeSummary;
-import org.ionohaul.study.OutcomeShare;
 
 /** The tables that sum up one case: what was sent one way, a row a mode. */
 final class CaseTables {

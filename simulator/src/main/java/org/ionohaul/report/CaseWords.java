@@ -7,6 +7,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.Comparison;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -17,11 +21,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.OrderedSample;
-import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.Comparison;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.ModeSummary;
 
 /** What is said about a case in plain words. */
 final class CaseWords {

@@ -12,7 +12,6 @@ import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
-import org.ionohaul.study.ModeSummary;
 import org.ionohaul.study.ModeTrials;
 
 /** How many trials are through by which time: one rising line a mode, with the band of its uncertainty. */
@@ -59,7 +58,7 @@ final class CompletionChart {
     private List<Estimate> shares(ModeTrials mode) {
         OrderedSample completion = OrderedSample.of(mode.completionSeconds());
         return instantsSeconds.stream()
-                .map(it -> completion.atMost(it).wilson(ModeSummary.CONFIDENCE))
+                .map(it -> completion.atMost(it).wilson(Estimate.CONFIDENCE))
                 .toList();
     }
 

@@ -1,11 +1,11 @@
 package org.ionohaul.report;
 
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.Difference.Fifth;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.Difference.Fifth;
 
 /** When two modes differ most, in plain words. */
 final class DifferenceWords {

@@ -1,11 +1,11 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SkyAnswers;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.sheet.SkyView;
-import org.ionohaul.study.SizeAnswers;
-import org.ionohaul.study.SkyAnswers;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 
 /**
  * Everything that is to be reported of a study.

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.Promise;
+import org.ionohaul.analysis.PromiseTable;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -16,8 +18,6 @@ import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.Promise;
-import org.ionohaul.study.PromiseTable;
 import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.StudyResult;
 

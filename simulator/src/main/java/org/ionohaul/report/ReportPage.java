@@ -2,9 +2,9 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.sheet.SkySection;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudySummary;
 
 /**
  * The page of a study, as the template wants it.

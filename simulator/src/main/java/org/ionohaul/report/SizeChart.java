@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.Crossing;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Json;
 import org.ionohaul.rendering.ModeSeries;
 import org.ionohaul.rendering.Palette;
@@ -12,10 +16,6 @@ import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.Crossing;
-import org.ionohaul.study.SizeAnswers;
-import org.ionohaul.study.SizeCurve;
-import org.ionohaul.study.SizePoint;
 
 /**
  * Completion time against file size: a line a mode through what 5 of 10 trials keep, its band from 1 of 10 to 9 of 10;

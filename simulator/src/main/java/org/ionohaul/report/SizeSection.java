@@ -1,10 +1,10 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.SizeAnswers;
 
 /**
  * Files of other sizes in one direction, on the page.

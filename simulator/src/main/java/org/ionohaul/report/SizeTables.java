@@ -8,6 +8,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.Crossing;
+import org.ionohaul.analysis.Pace;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.OddsText;
@@ -16,11 +21,6 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.Crossing;
-import org.ionohaul.study.Pace;
-import org.ionohaul.study.SizeAnswers;
-import org.ionohaul.study.SizeCurve;
-import org.ionohaul.study.SizePoint;
 
 /** What is said about files of other sizes in one direction. */
 final class SizeTables {

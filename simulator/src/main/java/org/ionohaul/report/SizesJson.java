@@ -3,12 +3,12 @@ package org.ionohaul.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
-import org.ionohaul.study.Crossing;
-import org.ionohaul.study.Pace;
-import org.ionohaul.study.SizeAnswers;
-import org.ionohaul.study.SizeCurve;
-import org.ionohaul.study.SizeDuel;
-import org.ionohaul.study.SizePoint;
+import org.ionohaul.analysis.Crossing;
+import org.ionohaul.analysis.Pace;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizeDuel;
+import org.ionohaul.analysis.SizePoint;
 
 /** Answers for files of every size, as JSON. */
 final class SizesJson {

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.SkyAnswers;
-import org.ionohaul.study.SkySpread;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.SkyAnswers;
+import org.ionohaul.analysis.SkySpread;
 
 /** The skies of all trials, and when two modes differ most, as JSON. */
 final class SkiesJson {

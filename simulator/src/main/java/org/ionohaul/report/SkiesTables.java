@@ -2,6 +2,9 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.SkyAnswers;
+import org.ionohaul.analysis.SkyMeasure;
+import org.ionohaul.analysis.SkySpread;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.DecibelText;
@@ -10,9 +13,6 @@ import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.SkyAnswers;
-import org.ionohaul.study.SkyMeasure;
-import org.ionohaul.study.SkySpread;
 
 /** What is said about the skies of all trials. */
 final class SkiesTables {

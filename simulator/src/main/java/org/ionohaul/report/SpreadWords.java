@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.SpreadSplit;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.SpreadSplit;
 
 /** What is said about luck and ignorance. */
 final class SpreadWords {

@@ -3,10 +3,10 @@ package org.ionohaul.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.Optional;
+import org.ionohaul.analysis.SpreadSplit;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.ModeTrials;
-import org.ionohaul.study.SpreadSplit;
 
 /** Luck against ignorance, as JSON. */
 final class SpreadsJson {

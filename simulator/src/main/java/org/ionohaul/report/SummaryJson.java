@@ -12,6 +12,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.CauseTime;
+import org.ionohaul.analysis.Comparison;
+import org.ionohaul.analysis.DataRateShare;
+import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.Failures;
+import org.ionohaul.analysis.FileTimes;
+import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.OutcomeShare;
+import org.ionohaul.analysis.Verdict;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
@@ -19,18 +30,7 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
-import org.ionohaul.study.CaseSummary;
-import org.ionohaul.study.CauseTime;
-import org.ionohaul.study.Comparison;
-import org.ionohaul.study.DataRateShare;
-import org.ionohaul.study.DeadlineChance;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.Failures;
-import org.ionohaul.study.FileTimes;
-import org.ionohaul.study.ModeSummary;
-import org.ionohaul.study.OutcomeShare;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.Verdict;
 
 /**
  * The summary of a study for programs, as JSON (RFC 8259). What was not reached or has no limit is {@code null}.
@@ -74,7 +74,7 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
         json.writeNumberField("trials_done", result.trialsDone());
         json.writeBooleanField("partial", findings.isPartial());
         json.writeNumberField("horizon_s", scenario.horizonSeconds());
-        json.writeNumberField("confidence", ModeSummary.CONFIDENCE);
+        json.writeNumberField("confidence", Estimate.CONFIDENCE);
         json.writeStringField("quantile_definition", OrderedSample.QUANTILE_DEFINITION);
         writeInputs(json);
         json.writeArrayFieldStart("changes");

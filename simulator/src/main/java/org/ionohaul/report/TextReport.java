@@ -3,16 +3,16 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SpreadSplit;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.ModeSummary;
-import org.ionohaul.study.SizeAnswers;
-import org.ionohaul.study.SpreadSplit;
 import org.ionohaul.study.StudyResult;
 
 /** What a study found, for a terminal. */

@@ -2,10 +2,10 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
-import org.ionohaul.study.DeadlineChance;
-import org.ionohaul.study.ModeSummary;
 
 /**
  * A picture for a terminal: a line a mode over a common axis of time, with 1, 5 and 9 where 1, 5 and 9 of 10 trials

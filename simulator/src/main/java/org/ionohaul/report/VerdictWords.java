@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.CauseTime;
+import org.ionohaul.analysis.Failures;
+import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.Verdict;
+import org.ionohaul.analysis.Verdict.Arrival;
+import org.ionohaul.analysis.Verdict.Reason;
+import org.ionohaul.analysis.Verdict.Standing;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
-import org.ionohaul.study.CaseSummary;
-import org.ionohaul.study.CauseTime;
-import org.ionohaul.study.Failures;
-import org.ionohaul.study.ModeSummary;
-import org.ionohaul.study.Verdict;
-import org.ionohaul.study.Verdict.Arrival;
-import org.ionohaul.study.Verdict.Reason;
-import org.ionohaul.study.Verdict.Standing;
 
 /** What decides a case, in plain words. */
 final class VerdictWords {

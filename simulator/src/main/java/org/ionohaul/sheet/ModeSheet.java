@@ -102,7 +102,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
     private Table dataRates() {
         return new Table(
                 "Data rates",
-                cells("data_rate", "frame", "alone", "longest over", "lasts", "then net"),
+                cells("data rate", "frame", "alone", "longest over", "lasts", "then net"),
                 card.dataRates().stream()
                         .map(dataRate -> cells(
                                 String.valueOf(dataRate.number()),
@@ -115,7 +115,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
     }
 
     private Table needs() {
-        List<Cell> heads = new ArrayList<>(cells("data_rate"));
+        List<Cell> heads = new ArrayList<>(cells("data rate"));
         card.dataRates()
                 .get(0)
                 .paths()

@@ -8,6 +8,9 @@ package org.ionohaul.statistics;
  * @param high upper end, at least {@code value}; infinite when the sample sets no upper limit
  */
 public record Estimate(double value, double low, double high) {
+    /** Confidence of every interval that is shown or stops a study. */
+    public static final double CONFIDENCE = 0.95;
+
     /** Checks the order of the three numbers. */
     public Estimate {
         if (!(low <= value && value <= high)) {

@@ -17,7 +17,7 @@ public record ModeTrials(Mode mode, List<TrialRow> rows) {
     }
 
     /** Returns when a trial's receiver held a file whole, from 0, in seconds, infinite if never. */
-    static double fileSeconds(TrialRow row, int file) {
+    public static double fileSeconds(TrialRow row, int file) {
         OptionalLong nanos = row.fileDeliveredNanos(file);
         return nanos.isPresent() ? nanos.getAsLong() / 1e9 : Double.POSITIVE_INFINITY;
     }

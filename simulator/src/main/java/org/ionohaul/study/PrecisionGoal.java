@@ -49,7 +49,7 @@ public sealed interface PrecisionGoal {
         @Override
         public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
             return transfer.deadlinesSeconds().stream()
-                    .map(deadline -> completionSeconds.atMost(deadline).wilson(ModeSummary.CONFIDENCE))
+                    .map(deadline -> completionSeconds.atMost(deadline).wilson(Estimate.CONFIDENCE))
                     .allMatch(chance -> chance.high() - chance.low() <= 2 * halfWidth);
         }
     }
@@ -74,7 +74,7 @@ public sealed interface PrecisionGoal {
 
         @Override
         public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
-            Estimate quantile = completionSeconds.quantile(probability, ModeSummary.CONFIDENCE);
+            Estimate quantile = completionSeconds.quantile(probability, Estimate.CONFIDENCE);
             return quantile.low() == Double.POSITIVE_INFINITY
                     || (Double.isFinite(quantile.high())
                             && quantile.high() - quantile.low() <= 2 * halfWidthShare * quantile.value());

@@ -42,7 +42,7 @@ public final class TrialRow {
     private static final int SIZE_COUNT = LEVEL_COUNT + 1;
     private static final int BUDGET = SIZE_COUNT + 1;
     private static final int FILES = BUDGET + CAUSES.size() * Long.BYTES;
-    private static final int BYTES_A_LEVEL = Long.BYTES + 2 * Integer.BYTES;
+    private static final int BYTES_A_DATA_RATE = Long.BYTES + 2 * Integer.BYTES;
 
     private final ByteBuffer bytes;
     private final int at;
@@ -156,7 +156,7 @@ public final class TrialRow {
 
     /** Returns the use of a data rate; {@code dataRate} from 1 (most robust) to {@link #dataRates()}. */
     public DataRateUse dataRate(int dataRate) {
-        int start = at + dataRatesStart() + Objects.checkIndex(dataRate - 1, dataRates()) * BYTES_A_LEVEL;
+        int start = at + dataRatesStart() + Objects.checkIndex(dataRate - 1, dataRates()) * BYTES_A_DATA_RATE;
         return new DataRateUse(
                 bytes.getLong(start),
                 bytes.getInt(start + Long.BYTES),
@@ -174,7 +174,7 @@ public final class TrialRow {
      * @param sizeIndex index of the size in {@link SizeGrid#BYTES}
      */
     public double reachedSeconds(int sizeIndex) {
-        int start = dataRatesStart() + dataRates() * BYTES_A_LEVEL;
+        int start = dataRatesStart() + dataRates() * BYTES_A_DATA_RATE;
         return sizeIndex < sizes()
                 ? bytes.getInt(at + start + sizeIndex * Integer.BYTES) / 1e3
                 : Double.POSITIVE_INFINITY;
@@ -240,7 +240,7 @@ public final class TrialRow {
     }
 
     private static int length(int files, int dataRates, int sizes) {
-        return FILES + files * Long.BYTES + dataRates * BYTES_A_LEVEL + sizes * Integer.BYTES;
+        return FILES + files * Long.BYTES + dataRates * BYTES_A_DATA_RATE + sizes * Integer.BYTES;
     }
 
     private static byte count(int number) {

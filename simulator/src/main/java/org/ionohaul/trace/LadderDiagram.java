@@ -185,8 +185,9 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
         for (TraceStep step : notable()) {
             double wanted = TOP + step.atNanos() * 1e-9 * perSecond + 4;
             double y = Math.max(wanted, free);
-            String who =
-                    step.kind() == Kind.LEVEL ? "data rate " : step.at().name().toLowerCase(Locale.ROOT) + ": ";
+            String who = step.kind() == Kind.DATA_RATE
+                    ? "data rate "
+                    : step.at().name().toLowerCase(Locale.ROOT) + ": ";
             svg.line(FAR + 2, wanted - 4, NOTES - 3, y - 4, Palette.RULE, 0.7);
             svg.text(
                     NOTES,

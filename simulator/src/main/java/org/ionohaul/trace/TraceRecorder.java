@@ -98,7 +98,7 @@ public final class TraceRecorder implements SessionTrace {
         String move = chosen == before
                 ? "stays at " + chosen
                 : (chosen < before ? "down " : "up ") + before + " -> " + chosen;
-        note(Kind.LEVEL, at, move + ": " + policy.reason(), chosen, atNanos);
+        note(Kind.DATA_RATE, at, move + ": " + policy.reason(), chosen, atNanos);
     }
 
     @Override

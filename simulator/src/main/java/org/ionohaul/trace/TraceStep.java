@@ -39,7 +39,7 @@ record TraceStep(
         /** A burst travelled. */
         BURST,
         /** A data rate was chosen. */
-        LEVEL,
+        DATA_RATE,
         /** An answer did not come. */
         SILENCE,
         /** Others occupied the channel. */

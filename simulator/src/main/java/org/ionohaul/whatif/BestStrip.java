@@ -2,15 +2,15 @@ package org.ionohaul.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Margin;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Json;
 import org.ionohaul.rendering.Palette;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.CasePoint;
-import org.ionohaul.study.Margin;
-import org.ionohaul.study.Variation;
 
 /** Which mode is best at each value of one key: a bar a value, as long as the share of trials on which it is first. */
 final class BestStrip {

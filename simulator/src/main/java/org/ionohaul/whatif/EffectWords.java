@@ -3,10 +3,10 @@ package org.ionohaul.whatif;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.PairedEffect;
 
 /** What a change of a key does to a mode, in a plain sentence with its uncertainty. */
 final class EffectWords {

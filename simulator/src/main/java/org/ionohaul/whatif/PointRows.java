@@ -10,14 +10,14 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Margin;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.CasePoint;
-import org.ionohaul.study.Margin;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.VariationPoint;
 
 /**
  * Points as lines of a file, one each case and mode: comma-separated as in RFC 4180, UTF-8, times in seconds after pressing

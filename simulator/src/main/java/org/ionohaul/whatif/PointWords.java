@@ -3,14 +3,14 @@ package org.ionohaul.whatif;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Margin;
+import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.CasePoint;
-import org.ionohaul.study.Margin;
-import org.ionohaul.study.PairedEffect;
 
 /** What is said about a point of a variation: which mode is best there and by how much, and what the change did. */
 final class PointWords {

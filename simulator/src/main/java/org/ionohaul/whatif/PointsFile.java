@@ -5,9 +5,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.ionohaul.analysis.PointsDone;
+import org.ionohaul.analysis.PointsFormat;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.study.PointsDone;
-import org.ionohaul.study.PointsFormat;
 
 /**
  * The file beside partial results that lets a variation go on.

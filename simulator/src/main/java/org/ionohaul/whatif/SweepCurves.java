@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
@@ -13,8 +15,6 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.Variation;
 
 /** How times and chances run over the values of one key: a line a mode, with the band of its uncertainty. */
 final class SweepCurves {

@@ -6,6 +6,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Margin;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
@@ -14,11 +18,7 @@ import org.ionohaul.rendering.Palette;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.CasePoint;
 import org.ionohaul.study.KeySweep;
-import org.ionohaul.study.Margin;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.Variation;
 
 /** Two keys at a time: a map a measure, the first key's values down, the second's across, every cell labelled. */
 final class SweepMaps {

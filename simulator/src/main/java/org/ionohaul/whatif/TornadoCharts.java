@@ -6,6 +6,11 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.PairedEffect;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Json;
@@ -13,11 +18,6 @@ import org.ionohaul.rendering.Palette;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.PairedEffect;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
-import org.ionohaul.study.VariationPoint;
 
 /** What each key does at either end of its range: two lying bars a key, the longest on top, with their intervals. */
 final class TornadoCharts {

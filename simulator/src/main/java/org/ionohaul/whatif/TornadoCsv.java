@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
 
 /**
  * The scenario as it stands, then each key at either end, a line each case and mode, as {@link PointRows} writes them.

@@ -2,10 +2,10 @@ package org.ionohaul.whatif;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.report.Provenance;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
 
 /** A tornado as a page: per case plain sentences, bars for the best mode, and a table a mode. */
 final class TornadoPage {

@@ -2,16 +2,16 @@ package org.ionohaul.whatif;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.study.CasePoint;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
-import org.ionohaul.study.VariationPoint;
 
 /** The tables of a tornado. */
 final class TornadoTables {

@@ -2,12 +2,12 @@ package org.ionohaul.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.report.StudyWords;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
 
 /** Which inputs matter most, for a terminal: for the best mode of each case, the keys in order of what they change. */
 public final class TornadoText {

@@ -2,15 +2,15 @@ package org.ionohaul.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.TornadoBar;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.study.CasePoint;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.TornadoBar;
-import org.ionohaul.study.VariationPoint;
 
 /** What is said about a tornado in plain words. */
 final class TornadoWords {

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.Variation;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.study.KeySweep;
-import org.ionohaul.study.Variation;
-import org.ionohaul.study.VariationPoint;
 
 /** Every point of a variation, a line each case and mode, as {@link PointRows} writes them. */
 public record VariationCsv(Variation variation) implements ResultFolder.Entry {

@@ -3,10 +3,10 @@ package org.ionohaul.whatif;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.report.Provenance;
-import org.ionohaul.study.Variation;
 
 /** A variation as a page: per case plain sentences, pictures, and a table a mode. */
 final class VariationPage {

@@ -5,6 +5,11 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.PairedEffect;
+import org.ionohaul.analysis.Variation;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.OddsText;
@@ -12,12 +17,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.study.CasePoint;
 import org.ionohaul.study.KeySweep;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.PairedEffect;
-import org.ionohaul.study.Variation;
-import org.ionohaul.study.VariationPoint;
 
 /** The tables of a variation. */
 final class VariationTables {

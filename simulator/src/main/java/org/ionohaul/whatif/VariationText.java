@@ -2,13 +2,13 @@ package org.ionohaul.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.report.StudyWords;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.Variation;
 
 /** What changes when keys are varied, for a terminal: plain sentences, which mode is best where, a table a mode. */
 public final class VariationText {

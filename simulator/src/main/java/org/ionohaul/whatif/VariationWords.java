@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.study.CasePoint;
 import org.ionohaul.study.KeySweep;
-import org.ionohaul.study.Variation;
 
 /** What is said about a variation in plain words. */
 final class VariationWords {

@@ -7,10 +7,10 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.Provenance;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.Variation;
 
 /** What is found when keys are varied, as one page that needs nothing else. */
 public record WhatIfHtml(WhatIfPage page) implements ResultFolder.Entry {

@@ -38,7 +38,7 @@ final class ModeCommandTest {
         Path results = folder.resolve("mode-steady-wagon");
         assertTrue(out.toString().startsWith(Files.readString(results.resolve("card.txt"))));
         List<String> curve = Files.readAllLines(results.resolve("loss.csv"));
-        assertEquals("mode,data rate,path,snr_db,frame_loss", curve.get(0));
+        assertEquals("mode,data_rate,path,snr_db,frame_loss", curve.get(0));
         assertTrue(curve.get(1).startsWith("steady-wagon,1,flat,-"), curve.get(1));
         assertTrue(Files.readString(results.resolve("card.html")).contains("Frames lost, path: "));
     }

@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Json;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
-import org.ionohaul.study.CaseSummary;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.DeadlineChance;
-import org.ionohaul.study.ModeSummary;
 import org.junit.jupiter.api.Test;
 
 /** What charts say, against the tables and against what can be reckoned on paper. */

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.Difference.Fifth;
+import org.ionohaul.analysis.SkyMeasure;
 import org.ionohaul.scenario.Direction;
-import org.ionohaul.study.Difference;
-import org.ionohaul.study.Difference.Fifth;
-import org.ionohaul.study.SkyMeasure;
 import org.junit.jupiter.api.Test;
 
 final class DifferenceWordsTest {

@@ -3,8 +3,8 @@ package org.ionohaul.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.ionohaul.study.SpreadSplit;
-import org.ionohaul.study.SpreadSplit.InputShare;
+import org.ionohaul.analysis.SpreadSplit;
+import org.ionohaul.analysis.SpreadSplit.InputShare;
 import org.junit.jupiter.api.Test;
 
 final class SpreadWordsTest {

@@ -2,7 +2,7 @@ package org.ionohaul.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import org.ionohaul.study.StudySummary;
+import org.ionohaul.analysis.StudySummary;
 import org.junit.jupiter.api.Test;
 
 /** Expected numbers are reckoned by hand from the rule of {@link FabricatedStudy}. */

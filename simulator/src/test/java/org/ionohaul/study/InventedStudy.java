@@ -34,9 +34,9 @@ import org.ionohaul.waveform.Modulation;
 import org.ionohaul.waveform.Receiver;
 
 /** Scenarios and sessions made up for tests: no radio, just instants. */
-final class InventedStudy {
-    static final long SECOND = 1_000_000_000L;
-    static final Transfer LETTER = new Transfer(
+public final class InventedStudy {
+    public static final long SECOND = 1_000_000_000L;
+    public static final Transfer LETTER = new Transfer(
             "letter",
             List.of(new PayloadFile("letter", 2000)),
             List.of(Direction.UPLOAD, Direction.DOWNLOAD),
@@ -44,7 +44,7 @@ final class InventedStudy {
 
     private InventedStudy() {}
 
-    static Scenario scenario(int trials, Transfer transfer, String... modes) {
+    public static Scenario scenario(int trials, Transfer transfer, String... modes) {
         StationTimes times = new StationTimes(0, 0, 0, 0);
         return new Scenario(
                 "invented",
@@ -62,7 +62,7 @@ final class InventedStudy {
                 });
     }
 
-    static Mode mode(String name) {
+    public static Mode mode(String name) {
         BurstShape burst = new BurstShape(
                 1,
                 0,
@@ -95,7 +95,7 @@ final class InventedStudy {
     }
 
     /** A session that delivers in so many seconds, 5 of them dialling. */
-    static SessionResult delivered(double seconds) {
+    public static SessionResult delivered(double seconds) {
         long nanos = Math.round(seconds * SECOND);
         return new SessionResult(
                 Outcome.CLOSED,
@@ -113,12 +113,12 @@ final class InventedStudy {
     }
 
     /** A session that gives up after so many seconds, all but the first spent redialling, with half of the bytes held. */
-    static SessionResult gaveUp(double seconds) {
+    public static SessionResult gaveUp(double seconds) {
         return unfinished(Outcome.GAVE_UP, seconds);
     }
 
     /** A session that never lost its link and still runs at the horizon, after so many seconds. */
-    static SessionResult running(double seconds) {
+    public static SessionResult running(double seconds) {
         return unfinished(Outcome.RUNNING, seconds);
     }
 
@@ -140,7 +140,7 @@ final class InventedStudy {
     }
 
     /** A session that dials for so many seconds and gives up. */
-    static SessionResult neverLinked(double seconds) {
+    public static SessionResult neverLinked(double seconds) {
         long nanos = Math.round(seconds * SECOND);
         return new SessionResult(
                 Outcome.GAVE_UP,
@@ -161,7 +161,7 @@ final class InventedStudy {
      * A session whose receiver holds its first 100 bytes after so many seconds and then so many bytes a second, until
      * the file or the hour is over; of each second after the entry a quarter goes into repeats.
      */
-    static SessionResult steady(double entrySeconds, double bytesPerSecond, long bytes) {
+    public static SessionResult steady(double entrySeconds, double bytesPerSecond, long bytes) {
         List<Long> instants = new ArrayList<>();
         List<Long> held = new ArrayList<>();
         for (long b = 100; b <= bytes; b += 100) {
@@ -204,7 +204,7 @@ final class InventedStudy {
     }
 
     /** Trials that depend on their number alone and take a while that differs. */
-    static TrialSource chance(Scenario scenario) {
+    public static TrialSource chance(Scenario scenario) {
         return trial -> {
             UniformRandomProvider random = new TrialStreams(scenario.seed(), trial).open(Purpose.FADING, 0);
             List<SessionResult> results = new ArrayList<>();
@@ -221,13 +221,14 @@ final class InventedStudy {
     }
 
     /** The result of trials of one transfer, one way, given as one list of sessions a mode. */
-    static CaseTrials oneCase(List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+    public static CaseTrials oneCase(
+            List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer = new Transfer("letter", LETTER.files(), List.of(Direction.UPLOAD), deadlines);
         return oneTransfer(transfer, modes, sessionsByMode).cases().get(0);
     }
 
     /** The result of trials of one file of so many bytes, one way, given as one list of sessions a mode. */
-    static StudyResult oneFileStudy(long bytes, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+    public static StudyResult oneFileStudy(long bytes, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer =
                 new Transfer("file", List.of(new PayloadFile("file", bytes)), List.of(Direction.UPLOAD), List.of());
         return oneTransfer(transfer, modes, sessionsByMode);

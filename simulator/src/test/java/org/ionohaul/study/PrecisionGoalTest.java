@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.OrderedSample;
 import org.junit.jupiter.api.Test;

@@ -69,8 +69,8 @@ final class StoppingCoverageTest {
                 goal,
                 random::nextDouble,
                 share,
-                sample -> sample.atMost(share).wilson(ModeSummary.CONFIDENCE),
-                sample -> sample.atMost(share).exact(ModeSummary.CONFIDENCE));
+                sample -> sample.atMost(share).wilson(Estimate.CONFIDENCE),
+                sample -> sample.atMost(share).exact(Estimate.CONFIDENCE));
     }
 
     /** Two of a hundred never arrive, so that the quantile asked for is a little further up among those that do. */
@@ -86,8 +86,8 @@ final class StoppingCoverageTest {
                 new PrecisionGoal.CompletionQuantile(probability, 0.1),
                 () -> random.nextDouble() < NEVER_SHARE ? Double.POSITIVE_INFINITY : seconds.getAsDouble(),
                 truth,
-                sample -> sample.quantile(probability, ModeSummary.CONFIDENCE),
-                sample -> sample.quantile(probability, ModeSummary.CONFIDENCE));
+                sample -> sample.quantile(probability, Estimate.CONFIDENCE),
+                sample -> sample.quantile(probability, Estimate.CONFIDENCE));
     }
 
     private static Line repeat(

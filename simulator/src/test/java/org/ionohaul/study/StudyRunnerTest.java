@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
 import org.junit.jupiter.api.Test;

@@ -223,7 +223,7 @@ final class PolicyComparisonTest {
     @Test
     void noPolicyBeatsTheOneThatKnowsTheSky() throws IOException, ScenarioProblems {
         List<String> lines = new ArrayList<>();
-        lines.add("sky,policy,median_s,ninety_percent_s,airtime_at_wrong_level,time_over_omniscient,standard_error");
+        lines.add("sky,policy,median_s,ninety_percent_s,airtime_at_wrong_rate,time_over_omniscient,standard_error");
         for (String condition : List.of("mid-latitude quiet", "mid-latitude moderate", "mid-latitude disturbed")) {
             Scenario scenario = scenario(condition);
             double[] yardstick = run(scenario, scenario.modes().get(0), TRIALS).seconds;

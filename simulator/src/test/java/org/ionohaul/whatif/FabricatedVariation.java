@@ -1,14 +1,14 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
+import org.ionohaul.analysis.PointsDone;
+import org.ionohaul.analysis.Tornado;
+import org.ionohaul.analysis.Variation;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.PlannedPoint;
-import org.ionohaul.study.PointsDone;
-import org.ionohaul.study.Tornado;
-import org.ionohaul.study.Variation;
-import org.ionohaul.study.VariationPoint;
 
 /**
  * Variations made up without simulating: {@link FabricatedStudy} with everything so many seconds later the further its

@@ -8,12 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.ModePoint;
+import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
-import org.ionohaul.study.DeadlineChance;
-import org.ionohaul.study.ModePoint;
-import org.ionohaul.study.PairedEffect;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -1,0 +1,67 @@
+package org.ionohaul.analysis;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.PairedTimes;
+
+/**
+ * What a change did to a mode, trial by trial under the same skies. All intervals have confidence {@link
+ * Estimate#CONFIDENCE}.
+ *
+ * @param medianChangeSeconds median change of completion time, in seconds, below zero if it became quicker; over trials in
+ *     which it delivers before or after the change; infinite if in most of them it delivers only before or only after
+ * @param quickerTrials in how many trials it delivers sooner
+ * @param slowerTrials in how many trials it delivers later
+ * @param pValue chance of so uneven a split if the change did nothing
+ * @param deadlineChanges for each deadline, how much more often it is kept, as a share from -1 to 1
+ * @param varianceRatio variance of the change over what it would be without common skies, over trials in which it delivers
+ *     before and after; NaN if it can't be told
+ */
+public record PairedEffect(
+        Estimate medianChangeSeconds,
+        int quickerTrials,
+        int slowerTrials,
+        double pValue,
+        List<Estimate> deadlineChanges,
+        double varianceRatio) {
+    /** Copies the list. */
+    public PairedEffect {
+        deadlineChanges = List.copyOf(deadlineChanges);
+    }
+
+    /** Returns whether so uneven a split of quicker and slower trials can hardly be chance. */
+    public boolean isBeyondChance() {
+        return pValue < 1 - Estimate.CONFIDENCE;
+    }
+
+    /** Returns whether any trial became quicker or slower at all. */
+    public boolean changesAnything() {
+        return quickerTrials + slowerTrials > 0;
+    }
+
+    /**
+     * Compares a mode's trials before and after a change.
+     *
+     * @param times completion times, before first
+     * @param deadlinesBefore deadlines before the change
+     * @param deadlinesAfter as many deadlines, after the change
+     */
+    static PairedEffect of(PairedTimes times, List<Double> deadlinesBefore, List<Double> deadlinesAfter) {
+        return new PairedEffect(
+                times.lead(0.5, Estimate.CONFIDENCE),
+                times.secondBefore().hits(),
+                times.firstBefore().hits(),
+                times.signs().exactPValue(),
+                IntStream.range(0, deadlinesBefore.size())
+                        .mapToObj(i -> negative(times.deadlineKeptByOne(deadlinesBefore.get(i), deadlinesAfter.get(i))
+                                .shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
+                        .toList(),
+                times.varianceRatio());
+    }
+
+    private static Estimate negative(Estimate estimate) {
+        // Zero has a sign, which must not show.
+        return new Estimate(0 - estimate.value(), 0 - estimate.high(), 0 - estimate.low());
+    }
+}

@@ -1,0 +1,51 @@
+package org.ionohaul.analysis;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.study.SizeTransfers;
+import org.ionohaul.study.StudyResult;
+
+/**
+ * What one direction's trials say about files of every size.
+ *
+ * @param direction which way
+ * @param trials how many trials of each mode they rest on
+ * @param curves one curve a mode, in the scenario's order
+ * @param duels every pair of modes
+ */
+public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curves, List<SizeDuel> duels) {
+    /** Copies the lists. */
+    public SizeAnswers {
+        curves = List.copyOf(curves);
+        duels = List.copyOf(duels);
+    }
+
+    /**
+     * Reads the answers off a study, one entry a direction that occurs in it.
+     *
+     * @param result a study of {@link SizeTransfers}, or of any transfers as far as they go
+     */
+    public static List<SizeAnswers> of(StudyResult result) {
+        return result.directions().stream().map(it -> of(result, it)).toList();
+    }
+
+    /**
+     * Reads the answers off a study.
+     *
+     * @param result a study of {@link SizeTransfers}, or of any transfers as far as they go
+     * @param direction a direction that occurs in it
+     */
+    static SizeAnswers of(StudyResult result, Direction direction) {
+        List<SizeTimes> modes = SizeTimes.of(result, direction);
+        return new SizeAnswers(
+                direction,
+                result.trialsDone(),
+                modes.stream().map(SizeCurve::of).toList(),
+                IntStream.range(0, modes.size())
+                        .boxed()
+                        .flatMap(i -> IntStream.range(i + 1, modes.size())
+                                .mapToObj(j -> SizeDuel.of(modes.get(i), modes.get(j))))
+                        .toList());
+    }
+}

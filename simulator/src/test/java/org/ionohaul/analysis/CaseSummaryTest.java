@@ -1,0 +1,256 @@
+package org.ionohaul.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Proportion;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.InventedStudy;
+import org.junit.jupiter.api.Test;
+
+/** What a case's trials come to, by hand from invented sessions. */
+final class CaseSummaryTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    /** 14 deliveries at 10, 20 ... 140 s, 4 break-offs and 2 still running, of 20. */
+    private final ModeSummary mixed = CaseSummary.of(
+                    InventedStudy.oneCase(List.of(60.0, 120.0), List.of("hare"), List.of(mixedSessions())), 3600)
+            .best();
+
+    private static List<SessionResult> mixedSessions() {
+        Stream<SessionResult> delivered = IntStream.rangeClosed(1, 14).mapToObj(i -> InventedStudy.delivered(10 * i));
+        Stream<SessionResult> gaveUp = IntStream.range(0, 4).mapToObj(i -> InventedStudy.gaveUp(15));
+        Stream<SessionResult> running = IntStream.range(0, 2).mapToObj(i -> InventedStudy.running(3600));
+        return Stream.of(delivered, gaveUp, running).flatMap(it -> it).toList();
+    }
+
+    @Test
+    void everyTrialHasOneOutcome() {
+        assertEquals(
+                List.of(14, 0, 0, 4, 2),
+                mixed.outcomes().stream().map(it -> it.count().hits()).toList());
+        assertEquals(
+                List.of(Outcome.values()),
+                mixed.outcomes().stream().map(OutcomeShare::outcome).toList());
+        assertEquals(0.7, mixed.delivered().value());
+    }
+
+    @Test
+    void thoseThatNeverArriveCountAmongTheTimes() {
+        assertEquals(20, mixed.tenthSeconds().value());
+        assertEquals(100, mixed.medianSeconds().value());
+        assertEquals(NEVER, mixed.ninthSeconds().value());
+        // Ranks 6 and 15 of 20: the table value for the median.
+        assertEquals(60, mixed.medianSeconds().low());
+        assertEquals(NEVER, mixed.medianSeconds().high());
+    }
+
+    @Test
+    void deadlinesCountThoseThatNeverArriveAsMissed() {
+        assertEquals(new Proportion(6, 20), mixed.deadlines().get(0).count());
+        assertEquals(new Proportion(12, 20), mixed.deadlines().get(1).count());
+    }
+
+    @Test
+    void paceIsBytesOverTheMedianTime() {
+        assertEquals(2000 / (100 / 60.0), mixed.medianBytesPerMinute().value(), 1e-9);
+        assertEquals(0, mixed.medianBytesPerMinute().low());
+        assertEquals(2000, mixed.medianBytesPerMinute().high(), 1e-9);
+    }
+
+    /** By hand: 19/20 at 10 s, the four leave at 15 s, then 1/15 of 19/20 at each of 20, 30 ... 90 s: 0.4433. */
+    @Test
+    void survivalCurveTakesThoseWhoBrokeOffAsUnknown() {
+        assertEquals(90, mixed.medianIfNobodyBrokeOffSeconds());
+    }
+
+    @Test
+    void timeBudgetSumsToTheElapsedTime() {
+        assertEquals((1050 + 4 * 15 + 2 * 3600) / 20.0, mixed.meanElapsedSeconds(), 1e-9);
+        assertEquals(
+                mixed.meanElapsedSeconds(),
+                mixed.causes().stream().mapToDouble(CauseTime::meanSeconds).sum(),
+                1e-9);
+        assertEquals(
+                new CauseTime(Cause.DIALLING, 14 * 5 / 20.0), mixed.causes().get(0));
+    }
+
+    @Test
+    void dataRatesShareTheAirtime() {
+        assertEquals(List.of(new DataRateShare(1, 1, 14 * 20, 14 * 4)), mixed.dataRates());
+    }
+
+    @Test
+    void theModeThatKeepsDeadlinesIsBest() {
+        CaseSummary summary = summary(List.of(60.0), "hare", many(70), "tortoise", many(50), "snail", many(90));
+        assertEquals(List.of(1, 0, 2), summary.ranking());
+        assertEquals("tortoise", summary.best().mode().name());
+        assertEquals(
+                List.of("hare", "snail"),
+                summary.comparisons().stream().map(Comparison::second).toList());
+    }
+
+    @Test
+    void withoutDeadlinesTheModeThatArrivesMoreOftenIsBest() {
+        List<SessionResult> fastButFickle =
+                Stream.concat(many(20).stream().limit(30), failures().limit(10)).toList();
+        CaseSummary summary = summary(List.of(), "hare", fastButFickle, "tortoise", many(90));
+        assertEquals(List.of(1, 0), summary.ranking());
+        assertEquals(Verdict.Reason.MORE_ARRIVES, summary.verdict().reason());
+        assertEquals(Optional.empty(), summary.verdict().cause());
+        assertEquals(Verdict.Arrival.BEST, summary.verdict().moreArrives());
+    }
+
+    /** 6 of 40 fail, all under skies that the other survives: the intervals 71-93 % and 91-100 % overlap, p = 0.03. */
+    @Test
+    void deliveredSharesAreComparedTrialByTrialNotByTheirIntervals() {
+        List<SessionResult> fickle =
+                Stream.concat(many(90).stream().limit(34), failures().limit(6)).toList();
+        CaseSummary summary = summary(List.of(), "hare", fickle, "tortoise", many(90));
+        assertTrue(summary.modes().get(0).delivered().high()
+                > summary.modes().get(1).delivered().low());
+        assertEquals(0.03125, summary.comparisons().get(0).delivered().exactPValue(), 1e-12);
+        assertEquals(Verdict.Reason.MORE_ARRIVES, summary.verdict().reason());
+    }
+
+    /** Both miss no deadline because of the two of forty that fail: 180 s more are what makes the difference. */
+    @Test
+    void whereTimeMakesMostOfTheDifferenceItIsNamedThoughMoreArrives() {
+        List<SessionResult> slowAndFickle =
+                Stream.concat(many(200).stream().limit(34), failures().limit(6)).toList();
+        Verdict verdict = summary(List.of(60.0), "hare", slowAndFickle, "tortoise", many(20))
+                .verdict();
+        assertEquals(Verdict.Reason.LESS_TIME, verdict.reason());
+        assertEquals(Verdict.Arrival.BEST, verdict.moreArrives());
+    }
+
+    @Test
+    void failuresAreToldApart() {
+        // Ten seconds of patience end what would go on; the first never had a link.
+        List<SessionResult> sessions = List.of(
+                InventedStudy.neverLinked(5),
+                InventedStudy.neverLinked(10),
+                InventedStudy.gaveUp(9),
+                InventedStudy.gaveUp(9),
+                InventedStudy.gaveUp(10),
+                InventedStudy.running(10),
+                InventedStudy.delivered(9),
+                InventedStudy.delivered(10));
+        CaseTrials trials = InventedStudy.oneCase(List.of(), List.of("hare"), List.of(sessions));
+        Failures failures = CaseSummary.of(trials, 10).best().failures();
+        assertEquals(new Proportion(2, 8), failures.neverLinked());
+        assertEquals(new Proportion(2, 8), failures.linksLost());
+        assertEquals(new Proportion(1, 8), failures.outOfPatience());
+        assertEquals(new Proportion(1, 8), failures.stillSending());
+    }
+
+    /** Without a deadline the one file more decides who is best; the other is sooner on 30 of 31 other trials. */
+    @Test
+    void aBestModeThatIsUsuallyLaterIsNotCalledAhead() {
+        List<SessionResult> quick =
+                Stream.concat(many(20).stream().limit(39), failures().limit(1)).toList();
+        CaseSummary summary = summary(List.of(), "hare", quick, "tortoise", many(90));
+        assertEquals("tortoise", summary.best().mode().name());
+        assertEquals(Verdict.Standing.NEXT_IS_SOONER, summary.verdict().standing());
+        assertFalse(summary.verdict().isClear());
+    }
+
+    @Test
+    void everyPairIsComparedTheBestFirst() {
+        CaseSummary summary = summary(List.of(60.0), "hare", many(70), "tortoise", many(50), "snail", many(90));
+        assertEquals(
+                List.of("tortoise hare", "tortoise snail", "hare snail"),
+                summary.pairs().stream()
+                        .map(it -> it.first() + " " + it.second())
+                        .toList());
+        assertEquals(summary.pairs().subList(2, 3), summary.otherPairs());
+    }
+
+    @Test
+    void theVerdictNamesWhereTheTimeIsSaved() {
+        CaseSummary summary = summary(List.of(), "hare", many(200), "tortoise", many(20));
+        assertEquals(
+                new Verdict(
+                        Verdict.Reason.LESS_TIME,
+                        Optional.of(new CauseTime(Cause.NEW_PAYLOAD, 180)),
+                        Verdict.Standing.AHEAD,
+                        Verdict.Arrival.ALIKE),
+                summary.verdict());
+    }
+
+    @Test
+    void equalModesAreTooCloseToCall() {
+        Verdict verdict =
+                summary(List.of(), "hare", many(20), "tortoise", many(20)).verdict();
+        assertEquals(Verdict.Standing.OPEN, verdict.standing());
+    }
+
+    @Test
+    void whereNothingArrivesTheVerdictSaysWhatTheTimeWentInto() {
+        Verdict verdict = summary(List.of(), "hare", failures().toList()).verdict();
+        assertEquals(Verdict.Reason.NOTHING_ARRIVES, verdict.reason());
+        assertEquals(Cause.REDIALLING, verdict.cause().orElseThrow().cause());
+    }
+
+    @Test
+    void modesAreComparedUnderTheSameSkies() {
+        List<SessionResult> alternating = IntStream.range(0, 40)
+                .mapToObj(i -> i % 4 == 0 ? InventedStudy.gaveUp(20) : InventedStudy.delivered(25))
+                .toList();
+        Comparison pair = summary(List.of(60.0), "hare", many(30), "tortoise", alternating)
+                .comparisons()
+                .get(0);
+        assertEquals(new Proportion(10, 40), pair.firstBefore());
+        assertEquals(new Proportion(30, 40), pair.secondBefore());
+        assertEquals(-5, pair.medianLeadSeconds().value(), 1e-9);
+        assertEquals(10, pair.deadlines().get(0).first());
+    }
+
+    private static List<SessionResult> many(double seconds) {
+        return IntStream.range(0, 40)
+                .mapToObj(i -> InventedStudy.delivered(seconds))
+                .toList();
+    }
+
+    private static Stream<SessionResult> failures() {
+        return IntStream.range(0, 40).mapToObj(i -> InventedStudy.gaveUp(600));
+    }
+
+    private static CaseSummary summary(List<Double> deadlines, String mode, List<SessionResult> sessions) {
+        return CaseSummary.of(InventedStudy.oneCase(deadlines, List.of(mode), List.of(sessions)), 3600);
+    }
+
+    private static CaseSummary summary(
+            List<Double> deadlines,
+            String first,
+            List<SessionResult> firstSessions,
+            String second,
+            List<SessionResult> secondSessions) {
+        return CaseSummary.of(
+                InventedStudy.oneCase(deadlines, List.of(first, second), List.of(firstSessions, secondSessions)), 3600);
+    }
+
+    private static CaseSummary summary(
+            List<Double> deadlines,
+            String first,
+            List<SessionResult> firstSessions,
+            String second,
+            List<SessionResult> secondSessions,
+            String third,
+            List<SessionResult> thirdSessions) {
+        return CaseSummary.of(
+                InventedStudy.oneCase(
+                        deadlines,
+                        List.of(first, second, third),
+                        List.of(firstSessions, secondSessions, thirdSessions)),
+                3600);
+    }
+}

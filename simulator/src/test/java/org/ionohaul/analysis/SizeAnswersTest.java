@@ -1,0 +1,293 @@
+package org.ionohaul.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.LongFunction;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.simple.RandomSource;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.InventedStudy;
+import org.ionohaul.study.SizeGrid;
+import org.ionohaul.study.SizeTransfers;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudyRunner;
+import org.junit.jupiter.api.Test;
+
+/** Answers for every file size, from long transfers whose completion times are known in closed form. */
+final class SizeAnswersTest {
+    private static final int TRIALS = 400;
+    private static final SessionResult NOTHING = InventedStudy.steady(3600, 100, 1000);
+
+    private final UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(2L);
+
+    /** Time for s bytes: entry + s / rate. */
+    @Test
+    void aSteadyModeHasAStraightCurve() {
+        SizeCurve curve = answers(100_000, List.of("hare"), List.of(same(InventedStudy.steady(20, 50, 100_000))))
+                .curves()
+                .get(0);
+        assertEquals(SizeGrid.countUpTo(100_000), curve.points().size());
+        for (SizePoint point : curve.points()) {
+            double expected = 20 + Math.ceil(point.bytes() / 100.0) * 100 / 50;
+            assertEquals(new Estimate(expected, expected, expected), point.medianSeconds());
+            assertEquals(1, point.reached().value());
+        }
+        Pace pace = curve.pace();
+        assertEquals(22, pace.firstByteSeconds().value());
+        assertEquals(40, pace.firstKilobyteSeconds().value());
+        assertEquals(60 * 50, pace.earlyBytesPerMinute().value(), 1e-9);
+        assertEquals(60 * 50, pace.sustainedBytesPerMinute().value(), 1e-9);
+        // 2,000 s after the entry, a quarter of them repeats.
+        assertEquals(500 / 2020.0, pace.troubleShare(), 1e-9);
+        assertEquals(
+                60 * (100_000 / 1520.0 - 100_000 / 2020.0),
+                pace.lostBytesPerMinute().value(),
+                1e-9);
+    }
+
+    @Test
+    void sizesNotReachedInTheTimeWatchedStayOpen() {
+        SizeCurve curve = answers(1_000_000, List.of("hare"), List.of(same(InventedStudy.steady(0, 100, 1_000_000))))
+                .curves()
+                .get(0);
+        SizePoint within = curve.points().get(SizeGrid.indexNotBelow(355_000));
+        SizePoint beyond = curve.points().get(SizeGrid.indexNotBelow(400_000));
+        assertEquals(3550, within.medianSeconds().value());
+        assertEquals(Double.POSITIVE_INFINITY, beyond.medianSeconds().value());
+        assertEquals(0, beyond.reached().value());
+        assertEquals(6000, curve.pace().sustainedBytesPerMinute().value(), 1e-9);
+    }
+
+    /**
+     * Quick entry at 50 B/s against late entry at 200 B/s: 10 + s/50 = 130 + s/200 at s = 8 kB. Both entries vary by the
+     * same up to 20 s, so that at 8 kB each comes first in half of the trials.
+     */
+    @Test
+    void modesCrossWhereTheirCurvesMeet() {
+        SizeAnswers answers = answers(
+                100_000,
+                List.of("hare", "tortoise"),
+                List.of(
+                        repeat(() -> InventedStudy.steady(20 * random.nextDouble(), 50, 100_000)),
+                        repeat(() -> InventedStudy.steady(120 + 20 * random.nextDouble(), 200, 100_000))));
+        Crossing crossing = answers.duels().get(0).crossing().orElseThrow();
+        assertEquals("hare", crossing.firstBelow());
+        assertEquals("tortoise", crossing.firstAbove());
+        assertTrue(crossing.bytes().low() < 8000 && 8000 < crossing.bytes().high(), crossing.toString());
+        // A step of the grid is an eighth.
+        assertEquals(8000, crossing.bytes().value(), 1000);
+        assertTrue(crossing.bytes().high() / crossing.bytes().low() < 1.5, crossing.toString());
+    }
+
+    @Test
+    void modesThatNeverChangePlacesDoNotCross() {
+        SizeDuel duel = answers(
+                        10_000,
+                        List.of("hare", "tortoise"),
+                        List.of(
+                                same(InventedStudy.steady(10, 100, 10_000)),
+                                same(InventedStudy.steady(20, 50, 10_000))))
+                .duels()
+                .get(0);
+        assertEquals(Optional.empty(), duel.crossing());
+        assertTrue(duel.leads().stream().allMatch(it -> it.firstBefore() == TRIALS));
+    }
+
+    @Test
+    void everyPairIsCompared() {
+        List<SessionResult> same = same(InventedStudy.steady(10, 100, 2000));
+        SizeAnswers answers = answers(2000, List.of("a", "b", "c"), List.of(same, same, same));
+        assertEquals(
+                List.of("a b", "a c", "b c"),
+                answers.duels().stream()
+                        .map(it -> it.first() + " " + it.second())
+                        .toList());
+    }
+
+    /** With a rate r uniform from 50 to 150 B/s, s bytes are through by D in a share (150 - s/D) / 100 of trials. */
+    @Test
+    void theLargestFileThatMayBePromisedIsThatOfTheClosedForm() {
+        PromiseTable table = promises();
+        Promise promise = table.largestFile(600, 0.9);
+        double truth = 600 * (150 - 100 * 0.9);
+        assertTrue(promise.bytes().low() <= truth && truth <= promise.bytes().high() * 1.13, promise.toString());
+        // Rounded down to the grid, and the rate's 10 % quantile from 400 trials has a standard error of 2.5 %.
+        assertEquals(truth, promise.bytes().value(), 0.25 * truth);
+        assertEquals(Direction.UPLOAD, table.direction());
+    }
+
+    @Test
+    void promisesAreMonotone() {
+        PromiseTable table = promises();
+        double[] deadlines = {5, 60, 300, 600, 1200, 3600};
+        double[] confidences = {0.5, 0.8, 0.9, 0.95, 0.99};
+        int checked = 0;
+        for (int i = 1; i < deadlines.length; i++) {
+            for (int j = 1; j < confidences.length; j++) {
+                Promise promise = table.largestFile(deadlines[i], confidences[j]);
+                Promise sooner = table.largestFile(deadlines[i - 1], confidences[j]);
+                Promise lessSure = table.largestFile(deadlines[i], confidences[j - 1]);
+                assertTrue(sooner.bytes().value() <= promise.bytes().value());
+                assertTrue(promise.bytes().value() <= lessSure.bytes().value());
+                checked++;
+            }
+        }
+        assertEquals(20, checked);
+        for (int i = 1; i < SizeGrid.countUpTo(100_000); i++) {
+            assertTrue(table.deadline(SizeGrid.BYTES.get(i - 1), 0.9).value()
+                    <= table.deadline(SizeGrid.BYTES.get(i), 0.9).value());
+        }
+    }
+
+    @Test
+    void nothingIsPromisedWhereNothingArrives() {
+        assertEquals(new Estimate(0, 0, 0), promises().largestFile(5, 0.9).bytes());
+    }
+
+    @Test
+    void theDeadlineIsTheInverseOfTheSize() {
+        PromiseTable table = promises();
+        double bytes = table.largestFile(600, 0.9).bytes().value();
+        assertTrue(table.deadline((long) bytes, 0.9).value() <= 600);
+        assertTrue(table.deadline((long) bytes + 1, 0.9).value() > 600);
+        assertThrows(IllegalArgumentException.class, () -> table.deadline(100_001, 0.9));
+    }
+
+    /**
+     * Upload: the short file takes 20 s; the first bytes of the long one come at 40 s, its last at 50 s. Download: by
+     * chance the larger sizes take 11 to 15 s, so that the 20 s of the smallest become the median of the largest.
+     */
+    @Test
+    void sizesAreReadOffTheNextLargerTransferAndNeverFall() {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(2, InventedStudy.LETTER, "hare"), 2000, 3600);
+        List<SessionResult> sessions = List.of(
+                InventedStudy.steady(10, 100, 1000),
+                InventedStudy.steady(10, 100, 1000),
+                InventedStudy.steady(30, 100, 2000),
+                InventedStudy.steady(5, 200, 2000));
+        StudyResult result = new StudyRunner(scenario, trial -> sessions, 1, (done, asked) -> {}, () -> false).run();
+        List<SizePoint> up =
+                SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).points();
+        assertEquals(20, up.get(0).medianSeconds().value());
+        assertEquals(42, up.get(1).medianSeconds().value());
+        assertEquals(50, up.get(6).medianSeconds().value());
+        List<SizePoint> down =
+                SizeAnswers.of(result, Direction.DOWNLOAD).curves().get(0).points();
+        assertEquals(5 + 6.0, down.get(0).medianSeconds().value());
+        assertEquals(20, down.get(6).medianSeconds().value());
+    }
+
+    /** A trial that gives up on 1 kB by chance and carries 2 kB through an hour later lost just the one file. */
+    @Test
+    void aFileLostByChanceSpoilsNoLargerOneOfThatTrial() {
+        StudyResult result = shortAndLong(
+                trial -> trial % 10 == 0 ? NOTHING : InventedStudy.steady(10, 100, 1000),
+                trial -> InventedStudy.steady(10, 100, 2000));
+        List<SizePoint> points =
+                SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).points();
+        // The one share of 0.9 goes to the largest size, as a share that falls with size must.
+        assertEquals(1, points.get(0).reached().value());
+        assertEquals(0.9, points.get(points.size() - 1).reached().value());
+        assertEquals(30, points.get(points.size() - 1).ninthSeconds().value());
+        SizeTimes times = SizeTimes.of(result, Direction.UPLOAD).get(0);
+        assertEquals(Double.POSITIVE_INFINITY, times.seconds(0)[0]);
+        assertEquals(30, times.seconds(points.size() - 1)[0]);
+    }
+
+    /** Entry 10 s, 100 B/s from there: the pace between two sizes is that of one session, even if the other is late. */
+    @Test
+    void theEarlyPaceIsThatOfOneSession() {
+        StudyResult result = shortAndLong(
+                trial -> InventedStudy.steady(500, 100, 1000), trial -> InventedStudy.steady(10, 100, 2000));
+        Pace pace = SizeAnswers.of(result, Direction.UPLOAD).curves().get(0).pace();
+        assertEquals(6000, pace.earlyBytesPerMinute().value(), 1e-9);
+        assertEquals(510, pace.firstKilobyteSeconds().value());
+    }
+
+    /**
+     * Each of seven really sent sizes fails in 4 % of trials, by chance of its own; the time for s bytes, if it comes, is
+     * 10 + s/100, so that is every quantile to 96 %. A running maximum a trial lost 1 - 0.96^7 = 25 % of the largest files.
+     */
+    @Test
+    void chanceOfSmallFilesDoesNotAddUpInLargeOnes() {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(2000, InventedStudy.LETTER, "hare"), 50_000, 3600);
+        StudyResult result = new StudyRunner(
+                        scenario,
+                        trial -> scenario.transfers().stream()
+                                .flatMap(transfer ->
+                                        transfer.directions().stream().map(way -> transfer.totalBytes()))
+                                .map(bytes ->
+                                        random.nextDouble() < 0.04 ? NOTHING : InventedStudy.steady(10, 100, bytes))
+                                .toList(),
+                        1,
+                        (done, asked) -> {},
+                        () -> false)
+                .run();
+        SizeCurve curve = SizeAnswers.of(result, Direction.UPLOAD).curves().get(0);
+        for (SizePoint point : curve.points()) {
+            double expected = 10 + Math.ceil(point.bytes() / 100.0);
+            assertEquals(expected, point.ninthSeconds().value());
+            // Between 4 standard errors of 0.96 from 2,000 trials.
+            assertEquals(0.96, point.reached().value(), 4 * Math.sqrt(0.96 * 0.04 / 2000));
+        }
+    }
+
+    private static StudyResult shortAndLong(LongFunction<SessionResult> ofShort, LongFunction<SessionResult> ofLong) {
+        Scenario scenario = SizeTransfers.in(InventedStudy.scenario(100, InventedStudy.LETTER, "hare"), 2000, 3600);
+        return new StudyRunner(
+                        scenario,
+                        trial -> List.of(
+                                ofShort.apply(trial), ofShort.apply(trial), ofLong.apply(trial), ofLong.apply(trial)),
+                        1,
+                        (done, asked) -> {},
+                        () -> false)
+                .run();
+    }
+
+    @Test
+    void smallFilesAreReallySentAndEverythingElseIsKept() {
+        Scenario scenario = InventedStudy.scenario(7, InventedStudy.LETTER, "hare");
+        Scenario longer = SizeTransfers.in(scenario, 500_000, 1800);
+        assertEquals(
+                List.of(1000L, 2000L, 4000L, 8000L, 16_000L, 31_500L, 500_000L),
+                longer.transfers().stream().map(Transfer::totalBytes).toList());
+        assertEquals(List.of(Direction.values()), longer.transfers().get(0).directions());
+        assertEquals(1800, longer.horizonSeconds());
+        assertEquals(scenario.modes(), longer.modes());
+        assertEquals(scenario.seed(), longer.seed());
+    }
+
+    private PromiseTable promises() {
+        return PromiseTable.of(
+                        InventedStudy.oneFileStudy(
+                                100_000,
+                                List.of("hare"),
+                                List.of(repeat(
+                                        () -> InventedStudy.steady(0, 50 + 100 * random.nextDouble(), 100_000)))),
+                        Direction.UPLOAD)
+                .get(0);
+    }
+
+    private static SizeAnswers answers(long bytes, List<String> modes, List<List<SessionResult>> sessions) {
+        return SizeAnswers.of(InventedStudy.oneFileStudy(bytes, modes, sessions), Direction.UPLOAD);
+    }
+
+    private static List<SessionResult> same(SessionResult session) {
+        return Collections.nCopies(TRIALS, session);
+    }
+
+    private static List<SessionResult> repeat(Supplier<SessionResult> session) {
+        return Stream.generate(session).limit(TRIALS).toList();
+    }
+}

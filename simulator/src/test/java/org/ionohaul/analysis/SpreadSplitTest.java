@@ -1,0 +1,111 @@
+package org.ionohaul.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Draws;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.SkyDescription;
+import org.ionohaul.study.InventedStudy;
+import org.ionohaul.study.ModeTrials;
+import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialSource;
+import org.ionohaul.trial.UncertainDraws;
+import org.junit.jupiter.api.Test;
+
+/** Luck against ignorance, in invented trials whose shares are known. */
+final class SpreadSplitTest {
+    private static final int TRIALS = 2000;
+
+    /** Time: 100 s, up to 60 s more by the noise, up to 30 s by the path, up to 30 s by luck; the band does not matter. */
+    private final Scenario scenario = scenario(List.of("band", "noise", "path"));
+
+    @Test
+    void theInputThatMattersMostIsWorthMeasuring() {
+        SpreadSplit split = SpreadSplit.of(scenario, trials(scenario)).orElseThrow();
+        assertEquals(Optional.of("noise"), split.worthMeasuring());
+        assertEquals(
+                List.of("band", "noise", "path"),
+                split.inputs().stream().map(SpreadSplit.InputShare::key).toList());
+        // Variances are as 60^2 : 30^2 : 30^2; ranks bend that a little.
+        assertEquals(0, split.inputs().get(0).share(), 0.015);
+        assertEquals(4 / 6.0, split.inputs().get(1).share(), 0.06);
+        assertEquals(1 / 6.0, split.inputs().get(2).share(), 0.06);
+        assertEquals(1 / 6.0, split.luckShare(), 0.06);
+    }
+
+    @Test
+    void whereNoInputMattersNothingIsWorthMeasuring() {
+        Scenario known = scenario(List.of("band"));
+        SpreadSplit split = SpreadSplit.of(known, trials(known)).orElseThrow();
+        assertEquals(Optional.empty(), split.worthMeasuring());
+        assertTrue(split.luckShare() > 0.98, split.toString());
+    }
+
+    /** Each of twelve inputs explains a little by chance; one by one nothing, together some 1 % of the spread. */
+    @Test
+    void manyInputsThatDoNotMatterTakeNothingFromLuck() {
+        List<String> keys =
+                IntStream.range(0, 12).mapToObj(i -> "band-" + (char) ('a' + i)).toList();
+        Scenario known = scenario(keys);
+        SpreadSplit split = SpreadSplit.of(known, trials(known)).orElseThrow();
+        assertEquals(Optional.empty(), split.worthMeasuring());
+        assertTrue(split.inputs().stream().anyMatch(it -> it.share() > 0), split.toString());
+        assertEquals(1, split.luckShare());
+    }
+
+    @Test
+    void whereEverythingIsKnownThereIsOnlyLuck() {
+        Scenario known = scenario(List.of());
+        assertEquals(Optional.empty(), SpreadSplit.of(known, trials(known)));
+    }
+
+    private static ModeTrials trials(Scenario scenario) {
+        TrialSource source = trial -> {
+            Draws draws = UncertainDraws.of(scenario.seed(), trial);
+            double luck = new TrialStreams(scenario.seed(), trial)
+                    .open(Purpose.FADING, 0)
+                    .nextDouble();
+            double seconds = 100 + 60 * draws.probability("noise") + 30 * draws.probability("path") + 30 * luck;
+            return List.of(InventedStudy.delivered(seconds), InventedStudy.delivered(seconds));
+        };
+        return new StudyRunner(scenario, source, 2, (done, asked) -> {}, () -> false)
+                .run()
+                .cases()
+                .get(0)
+                .modes()
+                .get(0);
+    }
+
+    private static Scenario scenario(List<String> uncertainKeys) {
+        Scenario plain = InventedStudy.scenario(TRIALS, InventedStudy.LETTER, "hare");
+        return new Scenario(
+                plain.name(),
+                plain.title(),
+                plain.seed(),
+                plain.trials(),
+                plain.horizonSeconds(),
+                plain.distanceMetres(),
+                plain.transfers(),
+                plain.modes(),
+                plain.near(),
+                plain.far(),
+                new SkyDescription() {
+                    @Override
+                    public SkyConditions conditions(Draws draws) {
+                        throw new IllegalStateException("no radio here");
+                    }
+
+                    @Override
+                    public List<String> uncertainKeys() {
+                        return uncertainKeys;
+                    }
+                });
+    }
+}
