@@ -143,7 +143,7 @@ final class ModeFormat {
     static final Group WAVEFORM = burst(
             "waveform",
             "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
-    static final Group LEVEL = burst(
+    static final Group RATE = burst(
             "rate", "A data rate, repeated: the overs that carry files; data rate 1, the most robust, comes first.");
     static final Group ACKNOWLEDGEMENT = burst("acknowledgement", "The burst that says which frames arrived.");
     static final Group CALL = burst("call", "The burst that dials, and its answer.");
@@ -272,7 +272,7 @@ final class ModeFormat {
             REDIAL_PAUSE);
 
     static final Group TOP = Group.of("", "The top of the file.", TITLE, ABOUT)
-            .with(EMISSION, WAVEFORM, LEVEL, ACKNOWLEDGEMENT, CALL, CONTROL, ARQ, RatePolicyFormat.ANY, SESSION);
+            .with(EMISSION, WAVEFORM, RATE, ACKNOWLEDGEMENT, CALL, CONTROL, ARQ, RatePolicyFormat.ANY, SESSION);
 
     private ModeFormat() {}
 

@@ -23,7 +23,7 @@ final class ModeReader {
     static Mode read(String name, Document document) {
         Section top = document.top(TOP);
         Section waveform = top.partOrEmpty(WAVEFORM);
-        List<BurstShape> dataRates = dataRates(top.someParts(LEVEL), waveform);
+        List<BurstShape> dataRates = dataRates(top.someParts(RATE), waveform);
         Section arq = top.part(ARQ);
         return arq.build(() -> new Mode(
                 name,
@@ -126,7 +126,7 @@ final class ModeReader {
         RatePolicyRules rules = section.build(() -> policy.reading().rules(section));
         if (rules.startDataRate() < 1 || rules.startDataRate() > dataRates) {
             section.problem(
-                    RatePolicyFormat.START_LEVEL,
+                    RatePolicyFormat.START_RATE,
                     "there is no data rate " + rules.startDataRate(),
                     "this mode has data rates 1 to " + dataRates);
         }

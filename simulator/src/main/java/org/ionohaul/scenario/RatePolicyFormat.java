@@ -6,7 +6,7 @@ import org.ionohaul.link.RatePolicyRules;
 
 /** The keys of a mode's rate policy, which differ from policy to policy, and what each policy makes of them. */
 final class RatePolicyFormat {
-    static final Key<Integer> START_LEVEL =
+    static final Key<Integer> START_RATE =
             Key.of("start-rate", "startDataRate", Kind.count(), 1L, "Data rate of the first over, from 1.");
     static final Key<Integer> GOOD_TO_RISE = Key.of(
             "good-to-rise",
@@ -79,12 +79,12 @@ final class RatePolicyFormat {
 
     /** The policies by the name that chooses them. */
     static final List<Policy> POLICIES = List.of(
-            policy("fixed", "Always the same data rate.", s -> new RatePolicyRules.Fixed(s.get(START_LEVEL))),
+            policy("fixed", "Always the same data rate.", s -> new RatePolicyRules.Fixed(s.get(START_RATE))),
             policy(
                     "count",
                     "Counts good and bad overs in a row.",
                     s -> new RatePolicyRules.Count(
-                            s.get(START_LEVEL),
+                            s.get(START_RATE),
                             s.get(GOOD_TO_RISE),
                             s.get(BAD_TO_FALL),
                             s.get(BAD_SHARE),
@@ -97,7 +97,7 @@ final class RatePolicyFormat {
                     "error-rate",
                     "Holds the smoothed share of lost frames between two marks.",
                     s -> new RatePolicyRules.ErrorRate(
-                            s.get(START_LEVEL), s.get(RISE_BELOW), s.get(FALL_ABOVE), s.get(MEMORY)),
+                            s.get(START_RATE), s.get(RISE_BELOW), s.get(FALL_ABOVE), s.get(MEMORY)),
                     RISE_BELOW,
                     FALL_ABOVE,
                     MEMORY),
@@ -105,7 +105,7 @@ final class RatePolicyFormat {
                     "snr-lookup",
                     "Looks the measured SNR up in the data rates' needs and corrects itself by what gets lost.",
                     s -> new RatePolicyRules.SnrLookup(
-                            s.get(START_LEVEL),
+                            s.get(START_RATE),
                             s.get(TARGET_LOSS),
                             s.get(HYSTERESIS),
                             s.get(CORRECTION_STEP),
@@ -117,21 +117,21 @@ final class RatePolicyFormat {
             policy(
                     "expected-airtime",
                     "Uses the data rate with the least expected airtime a byte and now and then samples a better one.",
-                    s -> new RatePolicyRules.ExpectedAirtime(s.get(START_LEVEL), s.get(SAMPLING_SHARE), s.get(MEMORY)),
+                    s -> new RatePolicyRules.ExpectedAirtime(s.get(START_RATE), s.get(SAMPLING_SHARE), s.get(MEMORY)),
                     SAMPLING_SHARE,
                     MEMORY),
             policy(
                     "latent-snr",
                     "Keeps a belief about the path's SNR and updates it with each frame's outcome.",
                     s -> new RatePolicyRules.LatentSnr(
-                            s.get(START_LEVEL), s.get(PRIOR_DEVIATION), s.get(FORGETTING), s.get(ESTIMATE_DEVIATION)),
+                            s.get(START_RATE), s.get(PRIOR_DEVIATION), s.get(FORGETTING), s.get(ESTIMATE_DEVIATION)),
                     PRIOR_DEVIATION,
                     FORGETTING,
                     ESTIMATE_DEVIATION),
             policy(
                     "omniscient",
                     "The yardstick, which no real station can be: knows the sky over the coming over.",
-                    s -> new RatePolicyRules.Omniscient(s.get(START_LEVEL))));
+                    s -> new RatePolicyRules.Omniscient(s.get(START_RATE))));
 
     static final Key<Policy> POLICY = Key.of(
             "policy",
@@ -173,7 +173,7 @@ final class RatePolicyFormat {
         return new Policy(
                 name,
                 meaning,
-                Stream.concat(Stream.of(START_LEVEL), Stream.of(more)).toList(),
+                Stream.concat(Stream.of(START_RATE), Stream.of(more)).toList(),
                 reading);
     }
 }

@@ -68,7 +68,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
         return switch (step.kind()) {
             case BURST ->
                 Stream.of(String.format(Locale.ROOT, "%8s   %s   %s", clock(step.atNanos()), arrow(step), burst(step)));
-            case LEVEL ->
+            case DATA_RATE ->
                 step.says().startsWith("stays") ? Stream.of() : Stream.of(note(step, "data rate " + step.says()));
             case SILENCE, OCCUPIED, STAGE -> Stream.of(note(step, step.says()));
         };
