@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.sheet.LossCsv;
@@ -93,7 +94,7 @@ final class ModeCommand implements Callable<Integer> {
         sheet.lines().forEach(terminal::println);
         terminal.flush();
         ResultFolder results = new ResultFolder(out.resolve("mode-" + mode.name()));
-        NotWritten.write(results, List.of(sheet, new LossCsv(card), sheet.page(ProgramVersion.text())));
+        NotWritten.write(results, List.of(sheet, new LossCsv(card), sheet.page(Provenance.programVersion())));
         terminal.println();
         terminal.println("Written to " + results.path() + ": card.txt, card.html, loss.csv");
         terminal.println();

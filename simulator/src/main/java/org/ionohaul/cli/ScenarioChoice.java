@@ -1,5 +1,7 @@
 package org.ionohaul.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.SourceFiles;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -48,6 +52,15 @@ final class ScenarioChoice {
         Map<String, String> changes = new LinkedHashMap<>();
         settings.forEach(it -> changes.put(it.key(), it.value()));
         return Collections.unmodifiableMap(changes);
+    }
+
+    /** Returns where the scenario comes from, once it was read. */
+    Provenance provenance() {
+        try {
+            return ScenarioReader.provenance(SourceFiles.DISK, file, changes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Returns the scenario's file. */

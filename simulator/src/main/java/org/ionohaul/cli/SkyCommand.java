@@ -7,12 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.sheet.SkyCsv;
 import org.ionohaul.sheet.SkyPage;
 import org.ionohaul.sheet.SkyText;
-import org.ionohaul.sheet.SkyView;
+import org.ionohaul.trial.SkyView;
 import org.ionohaul.trial.Trials;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -97,6 +98,6 @@ final class SkyCommand implements Callable<Integer> {
     }
 
     private static void write(SkyView view, ResultFolder folder) throws NotWritten {
-        NotWritten.write(folder, List.of(new SkyCsv(view), SkyPage.of(view, ProgramVersion.text())));
+        NotWritten.write(folder, List.of(new SkyCsv(view), SkyPage.of(view, Provenance.programVersion())));
     }
 }

@@ -7,25 +7,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.ionohaul.analysis.SizeAnswers;
-import org.ionohaul.analysis.SkyAnswers;
-import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.CheckpointFile;
-import org.ionohaul.report.Findings;
-import org.ionohaul.report.Provenance;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.sheet.SkyView;
 import org.ionohaul.study.Checkpoint;
 import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.trial.Trials;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,9 +44,6 @@ import picocli.CommandLine.Spec;
 final class StudyCommand implements Callable<Integer> {
     /** Largest file that the answers on other sizes reach to. */
     private static final long LARGEST_BYTES = 1_000_000;
-
-    /** How much of a trial's sky the report shows at most. */
-    private static final double LONGEST_SKY_SECONDS = 3600;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -107,7 +99,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario ofSizes = ofSizes(scenario);
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         NotWritten.probe(folder);
-        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
+        Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         Checkpoint before =
                 isResumed ? interrupted(scenario, ofSizes, folder, fingerprint) : Checkpoint.nothing(scenario, ofSizes);
@@ -118,16 +110,7 @@ final class StudyCommand implements Callable<Integer> {
         }
         boolean areSizesDue = sizeTrials > 0 && !result.isPartial();
         StudyResult sizes = areSizesDue ? simulation.resume(ofSizes, before.sizes(), "Other sizes") : before.sizes();
-        Trials trials = new Trials(scenario);
-        StudySummary summary = StudySummary.of(result);
-        Findings findings = new Findings(
-                result,
-                summary,
-                areSizesDue && sizes.trialsDone() > 0 ? SizeAnswers.of(sizes) : List.of(),
-                areSizesDue && sizes.isPartial(),
-                SkyAnswers.of(result, summary, trials::skyOf),
-                SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
-                provenance);
+        Findings findings = Findings.of(result, areSizesDue ? Optional.of(sizes) : Optional.empty(), provenance);
         show(findings, new CheckpointFile(new Checkpoint(result, sizes), fingerprint), folder);
         return findings.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }

@@ -3,7 +3,7 @@ package org.ionohaul.cli;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 
 /** All that a study's rows depend on, in one line of text. */
 final class StudyFingerprint {

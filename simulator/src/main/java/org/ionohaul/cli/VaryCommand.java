@@ -14,7 +14,7 @@ import org.ionohaul.analysis.PointsDone;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.study.KeySweep;
@@ -90,7 +90,7 @@ final class VaryCommand implements Callable<Integer> {
         List<PlannedPoint> plan = isTornado ? Tornado.plan(sweeps) : Variation.plan(sweeps);
         List<Scenario> scenarios = scenarios(sweeps, plan);
         Scenario reference = scenarios.get(0);
-        Provenance provenance = ScenarioFiles.provenance(choice.file(), choice.changes());
+        Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
         ResultFolder folder =
                 new ResultFolder(out.resolve(reference.name() + "-" + reference.seed() + "-" + question.name()));

@@ -8,7 +8,7 @@ import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.whatif.TornadoCsv;

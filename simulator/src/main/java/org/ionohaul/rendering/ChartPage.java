@@ -1,7 +1,7 @@
 package org.ionohaul.rendering;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.io.Writer;
 import java.util.List;
 
 /**
@@ -16,9 +16,9 @@ import java.util.List;
  */
 public record ChartPage(
         String fileName, String title, String reading, List<Table> tables, List<Chart> charts, String origin)
-        implements ResultFolder.Entry {
+        implements ResultFolder.Text {
     @Override
-    public void writeTo(Path file) throws IOException {
-        PageFile.write("charts.jte", this, file);
+    public void writeTo(Writer writer) throws IOException {
+        PageFile.write("charts.jte", this, writer);
     }
 }

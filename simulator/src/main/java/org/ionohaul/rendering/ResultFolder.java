@@ -1,7 +1,12 @@
 package org.ionohaul.rendering;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -55,12 +60,42 @@ public final class ResultFolder {
         String fileName();
 
         /**
+         * Writes what stands in the file.
+         *
+         * @param out where to; stays open
+         * @throws IOException if the stream refuses
+         */
+        void writeTo(OutputStream out) throws IOException;
+
+        /**
          * Writes the file.
          *
          * @param file where to, in a folder that exists
          * @throws IOException if the disk refuses
          */
-        void writeTo(Path file) throws IOException;
+        default void writeTo(Path file) throws IOException {
+            try (OutputStream out = Files.newOutputStream(file)) {
+                writeTo(out);
+            }
+        }
+    }
+
+    /** A file of text, in UTF-8. */
+    public interface Text extends Entry {
+        /**
+         * Writes the text.
+         *
+         * @param writer where to; stays open
+         * @throws IOException if the writer refuses
+         */
+        void writeTo(Writer writer) throws IOException;
+
+        @Override
+        default void writeTo(OutputStream out) throws IOException {
+            Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            writeTo(writer);
+            writer.flush();
+        }
     }
 
     /**

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -24,8 +25,8 @@ public record CheckpointFile(Checkpoint done, String fingerprint) implements Res
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        done.write(fingerprint, Files.newOutputStream(file));
+    public void writeTo(OutputStream out) throws IOException {
+        done.write(fingerprint, out);
     }
 
     /**

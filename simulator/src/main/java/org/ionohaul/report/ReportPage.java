@@ -2,7 +2,10 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.scenario.InputFile;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.sheet.SkySection;
 import org.ionohaul.study.StudyResult;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.StudyResult;

@@ -1,7 +1,9 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.rendering.SizeText;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.StudyResult;
 

@@ -6,8 +6,6 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,10 +18,12 @@ import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.Failures;
 import org.ionohaul.analysis.FileTimes;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.OutcomeShare;
 import org.ionohaul.analysis.Verdict;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
@@ -38,7 +38,7 @@ import org.ionohaul.study.StudyResult;
  * <p>The promise to its readers: within a format version, names keep their meaning and unit and do not go away; new ones
  * may come.
  */
-public record SummaryJson(Findings findings) implements ResultFolder.Entry {
+public record SummaryJson(Findings findings) implements ResultFolder.Text {
     /** Version of the format; grows when a name changes its meaning or goes. */
     static final int FORMAT_VERSION = 1;
 
@@ -48,12 +48,13 @@ public record SummaryJson(Findings findings) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
+    public void writeTo(Writer writer) throws IOException {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
         printer.indentArraysWith(new DefaultIndenter("  ", "\n"));
-        try (Writer writer = Files.newBufferedWriter(file);
-                JsonGenerator json = new JsonFactory().createGenerator(writer)) {
+        try (JsonGenerator json = new JsonFactory()
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .createGenerator(writer)) {
             json.setPrettyPrinter(printer);
             writeStudy(json);
             json.writeRaw('\n');

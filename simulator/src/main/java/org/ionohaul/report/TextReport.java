@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SpreadSplit;

@@ -2,8 +2,6 @@ package org.ionohaul.report;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +19,7 @@ import org.ionohaul.study.TrialRow;
  * Every session of a study, a line each, for spreadsheets, R and Python: comma-separated as in RFC 4180, UTF-8, a point
  * for decimals, units in the heads, times in seconds after pressing send. What never happened is an empty cell.
  */
-public record TrialsCsv(StudyResult result) implements ResultFolder.Entry {
+public record TrialsCsv(StudyResult result) implements ResultFolder.Text {
     private static final long NANOS_PER_MILLI = 1_000_000;
     private static final long MILLIS_PER_SECOND = 1_000;
 
@@ -31,15 +29,13 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        try (Writer writer = Files.newBufferedWriter(file);
-                CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180)) {
-            csv.printRecord(heads());
-            for (CaseTrials trials : result.cases()) {
-                for (ModeTrials mode : trials.modes()) {
-                    for (TrialRow row : mode.rows()) {
-                        csv.printRecord(line(trials, mode, row));
-                    }
+    public void writeTo(Writer writer) throws IOException {
+        CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180);
+        csv.printRecord(heads());
+        for (CaseTrials trials : result.cases()) {
+            for (ModeTrials mode : trials.modes()) {
+                for (TrialRow row : mode.rows()) {
+                    csv.printRecord(line(trials, mode, row));
                 }
             }
         }

@@ -52,15 +52,17 @@ final class Document {
     /**
      * Opens a file. That it can't be read is a problem like others.
      *
+     * @param files where it comes from
      * @param overrides values that replace those of the file, by full key, written as in TOML or as plain text
      * @param overridePrefix what the user wrote before those keys, for messages
      * @param problems where problems go
      */
-    static Document open(Path file, Map<String, String> overrides, String overridePrefix, Set<Problem> problems) {
+    static Document open(
+            Path file, SourceFiles files, Map<String, String> overrides, String overridePrefix, Set<Problem> problems) {
         Map<String, Object> values = new LinkedHashMap<>();
         overrides.forEach((key, text) -> values.put(key, valueOf(text)));
         try {
-            TomlParseResult content = Toml.parse(Files.readString(file));
+            TomlParseResult content = Toml.parse(files.text(file));
             Document document = new Document(file.toString(), content, values, overridePrefix, problems);
             content.errors().forEach(document::addSyntaxError);
             return document;
@@ -70,14 +72,14 @@ final class Document {
                     0,
                     0,
                     "",
-                    reason(file, e),
-                    Files.exists(file) ? "" : TomlFolder.of(file).advice(file)));
+                    reason(file, files, e),
+                    files.exists(file) ? "" : TomlFolder.of(file, files).advice(file)));
             return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, problems);
         }
     }
 
-    private static String reason(Path file, IOException cause) {
-        if (!Files.exists(file)) {
+    private static String reason(Path file, SourceFiles files, IOException cause) {
+        if (!files.exists(file)) {
             return "there is no such file";
         }
         if (Files.isDirectory(file)) {

@@ -1,6 +1,5 @@
 package org.ionohaul.scenario;
 
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,9 +23,9 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
     static final String PREFIX = "modes.";
 
     /** Returns one mode from its file; worthless if that made a problem. */
-    static Mode read(Path file, Map<String, String> overrides, Set<Problem> problems) {
+    static Mode read(Path file, SourceFiles files, Map<String, String> overrides, Set<Problem> problems) {
         String name = TomlFolder.nameOf(file);
-        Document document = Document.open(file, overrides, PREFIX + name + ".", problems);
+        Document document = Document.open(file, files, overrides, PREFIX + name + ".", problems);
         Mode mode = ModeReader.read(name, document);
         document.refuseUnusedOverrides();
         return mode;
@@ -55,7 +54,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
             } else if (!names.add(TomlFolder.nameOf(file.get()))) {
                 refuse(top, i, Kind.shown(entries.get(i)) + " is named twice", "");
             } else {
-                modes.add(read(file.get(), overridesOf(TomlFolder.nameOf(file.get())), problems));
+                modes.add(read(file.get(), folder.files(), overridesOf(TomlFolder.nameOf(file.get())), problems));
             }
         }
         refuseOverridesOfOthers(names);
@@ -71,7 +70,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
 
     private Optional<Path> file(String entry) {
         try {
-            return Optional.of(folder.file(entry)).filter(Files::exists);
+            return Optional.of(folder.file(entry)).filter(folder.files()::exists);
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

@@ -1,6 +1,8 @@
 package org.ionohaul.scenario;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,10 +19,14 @@ import org.ionohaul.link.StationTimes;
 public final class ScenarioReader {
     private final Set<Problem> problems = new TreeSet<>();
 
-    private ScenarioReader() {}
+    private final SourceFiles files;
+
+    private ScenarioReader(SourceFiles files) {
+        this.files = files;
+    }
 
     /**
-     * Reads a scenario.
+     * Reads a scenario from the disk.
      *
      * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
      */
@@ -29,41 +35,70 @@ public final class ScenarioReader {
     }
 
     /**
-     * Reads a scenario with some values replaced, as if they stood in the files.
+     * Reads a scenario from the disk with some values replaced, as if they stood in the files.
      *
      * @param overrides the values by full key: {@code near.snr}, {@code transfer.1.files.2.size},
      *     {@code modes.NAME.arq.window}; entries of repeated headings count from 1
      * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
      */
     public static Scenario read(Path file, Map<String, String> overrides) throws ScenarioProblems {
-        ScenarioReader reader = new ScenarioReader();
+        return read(SourceFiles.DISK, file, overrides);
+    }
+
+    /**
+     * Reads a scenario with some values replaced, as if they stood in the files.
+     *
+     * @param files where the texts come from
+     * @param file the scenario's own
+     * @param overrides the values by full key, as for {@link #read(Path, Map)}
+     * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
+     */
+    public static Scenario read(SourceFiles files, Path file, Map<String, String> overrides) throws ScenarioProblems {
+        ScenarioReader reader = new ScenarioReader(files);
         return reader.orProblems(reader.scenario(file, overrides));
     }
 
     /**
-     * Reads one mode file.
+     * Reads one mode file from the disk.
      *
      * @throws ScenarioProblems if anything in it is wrong, with all that is
      */
     public static Mode readMode(Path file) throws ScenarioProblems {
-        ScenarioReader reader = new ScenarioReader();
-        return reader.orProblems(ModeFiles.read(file, Map.of(), reader.problems));
+        ScenarioReader reader = new ScenarioReader(SourceFiles.DISK);
+        return reader.orProblems(ModeFiles.read(file, reader.files, Map.of(), reader.problems));
     }
 
     /**
-     * Returns the mode files that a scenario names, in its order.
+     * Returns where a scenario comes from, for the record: its own file first, then the mode files that it names, in its
+     * order.
      *
-     * @param overrides the values that replace those of the file, as for {@link #read(Path, Map)}
+     * @param files where the texts come from
+     * @param file the scenario's own
+     * @param overrides the values that replace those of the files, as for {@link #read(Path, Map)}
+     * @throws IOException if a file has gone since it was read
      */
-    public static List<Path> modeFiles(Path file, Map<String, String> overrides) {
-        ScenarioReader reader = new ScenarioReader();
+    public static Provenance provenance(SourceFiles files, Path file, Map<String, String> overrides)
+            throws IOException {
+        ScenarioReader reader = new ScenarioReader(files);
         Section top = reader.open(file, overrides).top(ScenarioFormat.TOP);
-        return reader.modeFilesOf(file, overrides).filesNamedIn(top);
+        List<Path> all = new ArrayList<>(List.of(file));
+        all.addAll(reader.modeFilesOf(file, overrides).filesNamedIn(top));
+        Path folder = file.toAbsolutePath().normalize().resolveSibling("");
+        List<InputFile> inputs = new ArrayList<>();
+        for (Path input : all) {
+            inputs.add(new InputFile(nameFrom(folder, input), files.text(input)));
+        }
+        return new Provenance(Provenance.programVersion(), inputs, overrides);
+    }
+
+    /** Names are written with slashes on every system, so that results are the same bytes. */
+    private static String nameFrom(Path folder, Path file) {
+        return folder.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
     }
 
     /** Returns the names of the mode files in a folder, in alphabetical order; none if it can't be read. */
     public static List<String> modeNames(Path folder) {
-        return new TomlFolder(folder).names();
+        return new TomlFolder(folder, SourceFiles.DISK).names();
     }
 
     private <T> T orProblems(T read) throws ScenarioProblems {
@@ -104,11 +139,11 @@ public final class ScenarioReader {
     private Document open(Path file, Map<String, String> overrides) {
         Map<String, String> own = new TreeMap<>(overrides);
         own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
-        return Document.open(file, own, "", problems);
+        return Document.open(file, files, own, "", problems);
     }
 
     private ModeFiles modeFilesOf(Path file, Map<String, String> overrides) {
-        return new ModeFiles(TomlFolder.ofModesBeside(file), overrides, problems);
+        return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, problems);
     }
 
     private static Station station(Section end) {

@@ -1,27 +1,26 @@
 package org.ionohaul.scenario;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A folder of scenario or mode files, each known by its file's name without the ending.
  *
  * @param path the folder; it need not exist
+ * @param files where its files come from
  */
-record TomlFolder(Path path) {
+record TomlFolder(Path path, SourceFiles files) {
     private static final String ENDING = ".toml";
 
     /** Returns the folder in which a file lies. */
-    static TomlFolder of(Path file) {
-        return new TomlFolder(file.resolveSibling(""));
+    static TomlFolder of(Path file, SourceFiles files) {
+        return new TomlFolder(file.resolveSibling(""), files);
     }
 
     /** Returns the folder of mode files that belongs to a scenario file. */
-    static TomlFolder ofModesBeside(Path scenarioFile) {
-        return new TomlFolder(scenarioFile.resolveSibling("modes"));
+    static TomlFolder ofModesBeside(Path scenarioFile, SourceFiles files) {
+        return new TomlFolder(scenarioFile.resolveSibling("modes"), files);
     }
 
     /** Returns a file's name without its ending. */
@@ -32,8 +31,9 @@ record TomlFolder(Path path) {
 
     /** Returns the names of the files in it, in alphabetical order; none if it can't be read. */
     List<String> names() {
-        try (Stream<Path> files = Files.list(path)) {
-            return files.filter(file -> file.toString().endsWith(ENDING))
+        try {
+            return files.in(path).stream()
+                    .filter(file -> file.toString().endsWith(ENDING))
                     .map(TomlFolder::nameOf)
                     .sorted()
                     .toList();

@@ -1,8 +1,7 @@
 package org.ionohaul.sheet;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +19,7 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.trial.ModeCard;
 
 /** A mode's data sheet as text. */
-public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
+public record ModeSheet(ModeCard card) implements ResultFolder.Text {
     private static final int WIDTH = 80;
     private static final int SCALE_STEP_DB = 10;
 
@@ -30,8 +29,10 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        Files.write(file, lines());
+    public void writeTo(Writer writer) throws IOException {
+        for (String line : lines()) {
+            writer.write(line + "\n");
+        }
     }
 
     /** Returns the text, line by line. */

@@ -14,6 +14,7 @@ import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.trial.SkyView;
 
 /**
  * One trial's sky: for each end, the SNR (a line through the middle of each short span, with a band that holds eight tenths
@@ -84,7 +85,7 @@ record SkyChart(SkyView view) {
         Json title(SkyView view) {
             return Json.of(
                     "{\"text\": ?, \"left\": 0, \"top\": ?, \"textStyle\": {\"fontSize\": 13, \"width\": 320, \"overflow\": \"break\"}}",
-                    view.heading(end),
+                    SkyTables.heading(view, end),
                     top() - TOP);
         }
 

@@ -2,6 +2,7 @@ package org.ionohaul.sheet;
 
 import java.util.List;
 import org.ionohaul.rendering.ChartPage;
+import org.ionohaul.trial.SkyView;
 
 /** One trial's sky as a page of its own. */
 public final class SkyPage {

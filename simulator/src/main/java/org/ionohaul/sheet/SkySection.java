@@ -3,6 +3,7 @@ package org.ionohaul.sheet;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.trial.SkyView;
 
 /**
  * The sky on the page: that of all trials, and one as an example.

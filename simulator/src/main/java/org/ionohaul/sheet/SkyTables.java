@@ -13,6 +13,7 @@ import org.ionohaul.rendering.DecibelText;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.trial.SkyView;
 import org.ionohaul.waveform.SteadyNeed;
 import org.ionohaul.waveform.Waveforms;
 
@@ -51,6 +52,12 @@ final class SkyTables {
                 Cell.of(String.format(Locale.ROOT, "%.1f", summary.fadesPerMinute())),
                 Cell.of(OddsText.percent(summary.fadedShare())),
                 Cell.of(OddsText.percent(summary.occupiedShare())));
+    }
+
+    /** Returns what stands over an end's strip, such as {@code At Weir Cottage, hearing Flood desk}. */
+    static String heading(SkyView view, End end) {
+        return "At " + view.scenario().station(end).name() + ", hearing "
+                + view.scenario().station(end.other()).name();
     }
 
     /** Returns what each data rate needs and how much of the time there is less. */

@@ -9,6 +9,7 @@ import org.ionohaul.channel.WatchSummary;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.trial.SkyView;
 
 /** One trial's sky for a terminal: a strip of SNR an end, with the other stations below it, and what it comes to. */
 public final class SkyText {
@@ -40,7 +41,7 @@ public final class SkyText {
                 WIDTH));
         for (End end : End.values()) {
             lines.add("");
-            lines.add(view.heading(end));
+            lines.add(SkyTables.heading(view, end));
             addStrip(lines, view.at(end));
         }
         lines.add("");

@@ -2,6 +2,7 @@ package org.ionohaul.study;
 
 import java.util.function.BooleanSupplier;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.trial.Trials;
 
 /**
  * Runs a study: all trials of a scenario, on several threads.
@@ -22,6 +23,16 @@ public record StudyRunner(
         if (threads < 1) {
             throw new IllegalArgumentException("threads must be at least 1: " + threads);
         }
+    }
+
+    /** Returns a runner that uses all processors, tells nothing and is never cancelled. */
+    public static StudyRunner of(Scenario scenario) {
+        return new StudyRunner(
+                scenario,
+                new Trials(scenario)::run,
+                Runtime.getRuntime().availableProcessors(),
+                (done, asked) -> {},
+                () -> false);
     }
 
     /**

@@ -1,8 +1,7 @@
 package org.ionohaul.trace;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.Writer;
 import java.util.List;
 import java.util.Locale;
 import org.ionohaul.channel.End;
@@ -18,7 +17,7 @@ import org.ionohaul.trace.TraceStep.Kind;
  * time went to, and the ladder: each burst a bar from one station's life line towards the other's, whole if it was
  * understood there, half if not; overs coloured by data rate. Beside it what was decided and why.
  */
-public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
+public record LadderDiagram(TraceStory story) implements ResultFolder.Text {
     private static final double WIDTH = 940;
     private static final double TOP = 114;
     private static final double CLOCK = 56;
@@ -42,8 +41,8 @@ public record LadderDiagram(TraceStory story) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        Files.writeString(file, svg().replaceFirst("<svg ", size()) + "\n");
+    public void writeTo(Writer writer) throws IOException {
+        writer.write(svg().replaceFirst("<svg ", size()) + "\n");
     }
 
     /** A picture that stands alone needs a size of its own, or a browser squeezes it into the window. */

@@ -2,8 +2,6 @@ package org.ionohaul.trace;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,20 +11,18 @@ import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.session.Cause;
 
 /** A session's story as a table: a step a line, with the time spent on each cause until then. */
-public record TraceCsv(TraceStory story) implements ResultFolder.Entry {
+public record TraceCsv(TraceStory story) implements ResultFolder.Text {
     @Override
     public String fileName() {
         return "story.csv";
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        try (Writer writer = Files.newBufferedWriter(file);
-                CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180)) {
-            csv.printRecord(heads());
-            for (TraceStep step : story.steps()) {
-                csv.printRecord(line(step));
-            }
+    public void writeTo(Writer writer) throws IOException {
+        CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180);
+        csv.printRecord(heads());
+        for (TraceStep step : story.steps()) {
+            csv.printRecord(line(step));
         }
     }
 

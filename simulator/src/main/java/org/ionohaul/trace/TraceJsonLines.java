@@ -4,23 +4,22 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Locale;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.session.Cause;
 
 /** A session's story for programs: a step a line, each a JSON object (RFC 8259). */
-public record TraceJsonLines(TraceStory story) implements ResultFolder.Entry {
+public record TraceJsonLines(TraceStory story) implements ResultFolder.Text {
     @Override
     public String fileName() {
         return "story.jsonl";
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        try (Writer writer = Files.newBufferedWriter(file);
-                JsonGenerator json = new JsonFactory().createGenerator(writer)) {
+    public void writeTo(Writer writer) throws IOException {
+        try (JsonGenerator json = new JsonFactory()
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .createGenerator(writer)) {
             json.setRootValueSeparator(null);
             for (TraceStep step : story.steps()) {
                 write(json, step);

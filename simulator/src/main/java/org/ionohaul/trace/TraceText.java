@@ -1,8 +1,7 @@
 package org.ionohaul.trace;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,7 +21,7 @@ import org.ionohaul.session.TimeBudget;
  * A session's story as text: a time-sequence diagram with the near station on the left and the far one on the right, and
  * after each full minute where the time has gone.
  */
-public record TraceText(TraceStory story) implements ResultFolder.Entry {
+public record TraceText(TraceStory story) implements ResultFolder.Text {
     private static final long MINUTE_NANOS = 60_000_000_000L;
     private static final int WIDTH = 100;
     private static final String INDENT = " ".repeat(11);
@@ -33,8 +32,10 @@ public record TraceText(TraceStory story) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        Files.write(file, lines());
+    public void writeTo(Writer writer) throws IOException {
+        for (String line : lines()) {
+            writer.write(line + "\n");
+        }
     }
 
     /** Returns the text, line by line. */

@@ -2,8 +2,6 @@ package org.ionohaul.whatif;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -46,12 +44,10 @@ final class PointRows {
      *
      * @param firstHeads heads of the columns that tell the points apart
      */
-    void write(List<String> firstHeads, List<List<Object>> rows, Path file) throws IOException {
-        try (Writer writer = Files.newBufferedWriter(file);
-                CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180)) {
-            csv.printRecord(heads(firstHeads));
-            csv.printRecords(rows);
-        }
+    void write(List<String> firstHeads, List<List<Object>> rows, Writer writer) throws IOException {
+        CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180);
+        csv.printRecord(heads(firstHeads));
+        csv.printRecords(rows);
     }
 
     private List<String> heads(List<String> firstHeads) {

@@ -2,6 +2,7 @@ package org.ionohaul.whatif;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -24,8 +25,8 @@ public record PointsFile(PointsDone done, String fingerprint) implements ResultF
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        PointsFormat.write(done, fingerprint, Files.newOutputStream(file));
+    public void writeTo(OutputStream out) throws IOException {
+        PointsFormat.write(done, fingerprint, out);
     }
 
     /**

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.TornadoBar;
 import org.ionohaul.report.CaseName;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 
 /** A tornado as a page: per case plain sentences, bars for the best mode, and a table a mode. */
 final class TornadoPage {

@@ -1,7 +1,7 @@
 package org.ionohaul.whatif;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.analysis.Variation;
@@ -10,20 +10,20 @@ import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.study.KeySweep;
 
 /** Every point of a variation, a line each case and mode, as {@link PointRows} writes them. */
-public record VariationCsv(Variation variation) implements ResultFolder.Entry {
+public record VariationCsv(Variation variation) implements ResultFolder.Text {
     @Override
     public String fileName() {
         return "vary.csv";
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
+    public void writeTo(Writer writer) throws IOException {
         List<String> keys = variation.sweeps().stream().map(KeySweep::key).toList();
         PointRows rows = new PointRows(variation.scenario(), keys, variation.isPartial());
         List<List<Object>> lines = new ArrayList<>();
         for (VariationPoint point : variation.points()) {
             lines.addAll(rows.rows(point.values(), point));
         }
-        rows.write(keys, lines, file);
+        rows.write(keys, lines, writer);
     }
 }

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.report.CaseName;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 
 /** A variation as a page: per case plain sentences, pictures, and a table a mode. */
 final class VariationPage {

@@ -1,19 +1,15 @@
 package org.ionohaul.whatif;
 
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.WriterOutput;
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.rendering.PageFile;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.report.Provenance;
+import org.ionohaul.scenario.Provenance;
 
 /** What is found when keys are varied, as one page that needs nothing else. */
-public record WhatIfHtml(WhatIfPage page) implements ResultFolder.Entry {
+public record WhatIfHtml(WhatIfPage page) implements ResultFolder.Text {
     /** Returns the page of a variation with at least one point. */
     public static WhatIfHtml of(Variation variation, Provenance provenance) {
         return new WhatIfHtml(new VariationPage(variation).page(provenance));
@@ -30,10 +26,7 @@ public record WhatIfHtml(WhatIfPage page) implements ResultFolder.Entry {
     }
 
     @Override
-    public void writeTo(Path file) throws IOException {
-        TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
-        try (Writer writer = Files.newBufferedWriter(file)) {
-            engine.render("whatif.jte", page, new WriterOutput(writer));
-        }
+    public void writeTo(Writer writer) throws IOException {
+        PageFile.write("whatif.jte", page, writer);
     }
 }

@@ -1,10 +1,10 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
-import org.ionohaul.report.InputFile;
 import org.ionohaul.report.MethodItem;
-import org.ionohaul.report.Provenance;
 import org.ionohaul.report.StudyWords;
+import org.ionohaul.scenario.InputFile;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 
 /**

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -17,17 +20,17 @@ final class ResultFolderTest {
     @TempDir
     private Path parent = Path.of("");
 
-    private record Text(String fileName, String text) implements ResultFolder.Entry {
+    private record Text(String fileName, String text) implements ResultFolder.Text {
         @Override
-        public void writeTo(Path file) throws IOException {
-            Files.writeString(file, text);
+        public void writeTo(Writer writer) throws IOException {
+            writer.write(text);
         }
     }
 
     private record FullDisk(String fileName) implements ResultFolder.Entry {
         @Override
-        public void writeTo(Path file) throws IOException {
-            Files.writeString(file, "half a f");
+        public void writeTo(OutputStream out) throws IOException {
+            out.write("half a f".getBytes(StandardCharsets.UTF_8));
             throw new IOException("No space left on device");
         }
     }

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;

@@ -1,4 +1,4 @@
-package org.ionohaul.report;
+package org.ionohaul.scenario;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

@@ -1,8 +1,9 @@
-package org.ionohaul.report;
+package org.ionohaul.scenario;
 
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -17,5 +18,11 @@ public record Provenance(String version, List<InputFile> inputs, Map<String, Str
     public Provenance {
         inputs = List.copyOf(inputs);
         changes = Collections.unmodifiableMap(new TreeMap<>(changes));
+    }
+
+    /** Returns the version of the program, from the manifest of the jar it runs from. */
+    public static String programVersion() {
+        return Optional.ofNullable(Provenance.class.getPackage().getImplementationVersion())
+                .orElse("development version");
     }
 }

@@ -1,4 +1,4 @@
-package org.ionohaul.sheet;
+package org.ionohaul.trial;
 
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
@@ -33,17 +33,13 @@ public record SkyView(Scenario scenario, long trial, double lengthSeconds, SkyWa
                 new SkyWatch(sky, End.FAR, lengthNanos));
     }
 
-    SkyWatch at(End end) {
+    /** Returns what a meter shows at an end. */
+    public SkyWatch at(End end) {
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns what stands over an end's strip, such as {@code At Weir Cottage, hearing Flood desk}. */
-    String heading(End end) {
-        return "At " + scenario.station(end).name() + ", hearing "
-                + scenario.station(end.other()).name();
-    }
-
-    static double seconds(long nanos) {
+    /** Returns nanoseconds since pressing send in seconds. */
+    public static double seconds(long nanos) {
         return nanos / NANOS_PER_SECOND;
     }
 }

@@ -1,0 +1,63 @@
+package org.ionohaul.analysis;
+
+import java.util.List;
+import java.util.Optional;
+import org.ionohaul.scenario.Provenance;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.trial.SkyView;
+import org.ionohaul.trial.Trials;
+
+/**
+ * Everything that is to be reported of a study.
+ *
+ * @param result its trials, at least one
+ * @param summary what they come to
+ * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
+ * @param sizesArePartial whether the trials behind those answers were interrupted
+ * @param skies what its skies were, and on which of them its modes differ most
+ * @param sky one of its trials' skies
+ * @param provenance where it all comes from
+ */
+public record Findings(
+        StudyResult result,
+        StudySummary summary,
+        List<SizeAnswers> sizes,
+        boolean sizesArePartial,
+        SkyAnswers skies,
+        SkyView sky,
+        Provenance provenance) {
+    /** How much of a trial's sky is shown at most. */
+    private static final double LONGEST_SKY_SECONDS = 3600;
+
+    /** Copies the list. */
+    public Findings {
+        sizes = List.copyOf(sizes);
+    }
+
+    /**
+     * Works out what the trials of a study come to.
+     *
+     * @param result its trials, at least one
+     * @param ofSizes trials of files of other sizes, if they were asked for
+     * @param provenance where it all comes from
+     */
+    public static Findings of(StudyResult result, Optional<StudyResult> ofSizes, Provenance provenance) {
+        Scenario scenario = result.scenario();
+        Trials trials = new Trials(scenario);
+        StudySummary summary = StudySummary.of(result);
+        return new Findings(
+                result,
+                summary,
+                ofSizes.filter(it -> it.trialsDone() > 0).map(SizeAnswers::of).orElse(List.of()),
+                ofSizes.map(StudyResult::isPartial).orElse(false),
+                SkyAnswers.of(result, summary, trials::skyOf),
+                SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
+                provenance);
+    }
+
+    /** Returns whether anything was interrupted before it was complete. */
+    public boolean isPartial() {
+        return result.isPartial() || sizesArePartial;
+    }
+}
