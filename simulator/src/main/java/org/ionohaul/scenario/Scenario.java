@@ -27,8 +27,8 @@ public record Scenario(
         double distanceMetres,
         List<Transfer> transfers,
         List<Mode> modes,
-        Station near,
-        Station far,
+        StationDescription near,
+        StationDescription far,
         SkyDescription sky) {
     /** Copies the lists and checks every number. */
     public Scenario {
@@ -46,7 +46,7 @@ public record Scenario(
     }
 
     /** Returns the station at an end. */
-    public Station station(End end) {
+    public StationDescription station(End end) {
         return end == End.NEAR ? near : far;
     }
 

@@ -118,8 +118,8 @@ public final class ScenarioReader {
         List<Transfer> transfers =
                 new TransferReader(top.get(ScenarioFormat.HORIZON)).transfers(top.someParts(ScenarioFormat.TRANSFER));
         List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
-        Station nearStation = station(near);
-        Station farStation = station(far);
+        StationDescription nearStation = station(near);
+        StationDescription farStation = station(far);
         Scenario scenario = top.build(() -> new Scenario(
                 TomlFolder.nameOf(file),
                 top.get(ScenarioFormat.TITLE),
@@ -146,14 +146,14 @@ public final class ScenarioReader {
         return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, problems);
     }
 
-    private static Station station(Section end) {
+    private static StationDescription station(Section end) {
         Section times = end.part(ScenarioFormat.STATION);
         StationTimes stationTimes = times.build(() -> new StationTimes(
                 times.get(ScenarioFormat.HANG),
                 times.get(ScenarioFormat.RELAY),
                 times.get(ScenarioFormat.RECOVERY),
                 0));
-        return end.build(() -> new Station(
+        return end.build(() -> new StationDescription(
                 end.get(ScenarioFormat.END_NAME),
                 stationTimes,
                 end.find(ScenarioFormat.PATIENCE).orElse(Double.POSITIVE_INFINITY)));

@@ -19,7 +19,7 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.scenario.Station;
+import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.waveform.Waveform;
@@ -137,7 +137,7 @@ public final class ModeBench {
     }
 
     private static Scenario undisturbed(Mode mode) {
-        Station station = new Station("either", STATION, Double.POSITIVE_INFINITY);
+        StationDescription station = new StationDescription("either", STATION, Double.POSITIVE_INFINITY);
         SkyConditions strong = new SkyConditions(
                 FadingCondition.FLAT.paths(),
                 SlowVariation.NONE,

@@ -29,7 +29,7 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.scenario.Station;
+import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
@@ -161,8 +161,8 @@ public final class FabricatedStudy {
                 draws -> SKY);
     }
 
-    private static Station station(String name) {
-        return new Station(name, new StationTimes(0, 0, 0, 0), Double.POSITIVE_INFINITY);
+    private static StationDescription station(String name) {
+        return new StationDescription(name, new StationTimes(0, 0, 0, 0), Double.POSITIVE_INFINITY);
     }
 
     private static Mode mode(String name, String title) {

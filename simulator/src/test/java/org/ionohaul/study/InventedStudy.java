@@ -16,7 +16,7 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.scenario.Station;
+import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
@@ -55,8 +55,8 @@ public final class InventedStudy {
                 100_000,
                 List.of(transfer),
                 List.of(modes).stream().map(InventedStudy::mode).toList(),
-                new Station("near", times, Double.POSITIVE_INFINITY),
-                new Station("far", times, Double.POSITIVE_INFINITY),
+                new StationDescription("near", times, Double.POSITIVE_INFINITY),
+                new StationDescription("far", times, Double.POSITIVE_INFINITY),
                 draws -> {
                     throw new IllegalStateException("no radio here");
                 });

@@ -9,9 +9,9 @@ import org.ionohaul.link.StationTimes;
  * @param times how fast it changes between sending and receiving; processing is the mode's
  * @param patienceSeconds how long its operator waits before breaking off, positive; infinite if never
  */
-public record Station(String name, StationTimes times, double patienceSeconds) {
+public record StationDescription(String name, StationTimes times, double patienceSeconds) {
     /** Checks the patience. */
-    public Station {
+    public StationDescription {
         if (!(patienceSeconds > 0)) {
             throw new IllegalArgumentException("patienceSeconds must be above 0: " + patienceSeconds);
         }
