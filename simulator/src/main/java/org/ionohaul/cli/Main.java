@@ -25,6 +25,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SkyCommand.class,
             VaryCommand.class,
             CheckCommand.class,
+            NewCommand.class,
             TraceCommand.class,
             ModeCommand.class,
             CommandLine.HelpCommand.class

@@ -22,6 +22,15 @@ public final class Quantity {
         return Math.round(read(Dimension.SIZE, text));
     }
 
+    /**
+     * Returns a distance such as {@code 70 km}, in metres.
+     *
+     * @throws IllegalArgumentException if the text is no distance, with advice
+     */
+    public static double metres(String text) {
+        return read(Dimension.DISTANCE, text);
+    }
+
     private static double read(Dimension dimension, String text) {
         try {
             return dimension.read(text);

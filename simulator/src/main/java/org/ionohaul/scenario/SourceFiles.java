@@ -47,6 +47,27 @@ public interface SourceFiles {
      */
     List<Path> in(Path folder) throws IOException;
 
+    /** Returns these files with one more, or with another text in place of one. */
+    default SourceFiles with(Path file, String text) {
+        SourceFiles others = this;
+        return new SourceFiles() {
+            @Override
+            public String text(Path asked) throws IOException {
+                return asked.equals(file) ? text : others.text(asked);
+            }
+
+            @Override
+            public boolean exists(Path asked) {
+                return asked.equals(file) || others.exists(asked);
+            }
+
+            @Override
+            public List<Path> in(Path folder) throws IOException {
+                return others.in(folder);
+            }
+        };
+    }
+
     /**
      * Returns files that are held in memory.
      *
