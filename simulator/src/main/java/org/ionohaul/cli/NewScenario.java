@@ -114,6 +114,7 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
         values.put("conditionWhy", isSteep ? STEEP_WHY : FLAT_WHY);
         return new StringSubstitutor(values)
                 .setEnableUndefinedVariableException(true)
+                .setDisableSubstitutionInValues(true)
                 .replace(template());
     }
 
