@@ -50,8 +50,11 @@ final class ArchitectureTest {
             .dependOnClassesThat(JavaClass.Predicates.resideInAPackage(ROOT + "..")
                     .and(not(JavaClass.Predicates.resideInAPackage(ROOT + ".scenario")))
                     .and(describe(
-                            "are neither records nor enums nor interfaces",
-                            it -> !it.isRecord() && !it.isEnum() && !it.isInterface())))
+                            "are neither records nor enums nor interfaces nor exceptions",
+                            it -> !it.isRecord()
+                                    && !it.isEnum()
+                                    && !it.isInterface()
+                                    && !it.isAssignableTo(Throwable.class))))
             .because("a scenario says what to simulate, in the rule records of the layers it configures");
 
     @ArchTest

@@ -1,6 +1,7 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * What one end receives besides the fading.
@@ -16,9 +17,7 @@ public record EndConditions(
     /** Copies the list and checks the level. */
     public EndConditions {
         interference = List.copyOf(interference);
-        if (!(Math.abs(snrDb) < 200)) {
-            throw new IllegalArgumentException("snrDb must be within 200 dB: " + snrDb);
-        }
+        OutOfRange.unless(Math.abs(snrDb) < 200, "snrDb", "must be within 200 dB", snrDb);
     }
 
     /** Returns an end with nothing but a Gaussian floor at the given SNR in 3 kHz, in dB. */

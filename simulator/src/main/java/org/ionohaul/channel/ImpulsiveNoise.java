@@ -1,5 +1,7 @@
 package org.ionohaul.channel;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * Impulsive noise over the Gaussian floor, Bernoulli-Gauss: time is cut into slots; in each, independently, an impulse
  * raises the noise with a fixed probability. The impulses come on top of the floor: with probability p and a rise of g
@@ -18,14 +20,8 @@ public record ImpulsiveNoise(double probability, double riseDb, double slotSecon
 
     /** Checks every value. */
     public ImpulsiveNoise {
-        if (!(probability >= 0 && probability <= 1)) {
-            throw new IllegalArgumentException("probability must be from 0 to 1: " + probability);
-        }
-        if (!(riseDb >= 0 && riseDb < 100)) {
-            throw new IllegalArgumentException("riseDb must be from 0 to 100: " + riseDb);
-        }
-        if (!(slotSeconds > 0 && slotSeconds < 1e4)) {
-            throw new IllegalArgumentException("slotSeconds must be positive: " + slotSeconds);
-        }
+        OutOfRange.unless(probability >= 0 && probability <= 1, "probability", "must be from 0 to 1", probability);
+        OutOfRange.unless(riseDb >= 0 && riseDb < 100, "riseDb", "must be from 0 to 100", riseDb);
+        OutOfRange.unless(slotSeconds > 0 && slotSeconds < 1e4, "slotSeconds", "must be positive", slotSeconds);
     }
 }

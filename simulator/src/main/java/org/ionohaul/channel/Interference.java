@@ -1,5 +1,7 @@
 package org.ionohaul.channel;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * Other stations heard at one end: visits that arrive as a Poisson process, each a run of overs with pauses between.
  * Powers of simultaneous stations add (their medians must not be added). A visit begins with an over; a visitor keeps its
@@ -27,26 +29,17 @@ public record Interference(
 
     /** Checks every value. */
     public Interference {
-        if (!(visitsPerHour >= 0 && visitsPerHour < 1e4)) {
-            throw new IllegalArgumentException("visitsPerHour must be from 0 to 10000: " + visitsPerHour);
-        }
+        OutOfRange.unless(
+                visitsPerHour >= 0 && visitsPerHour < 1e4, "visitsPerHour", "must be from 0 to 10000", visitsPerHour);
         requirePositive("visitSeconds", visitSeconds);
         requirePositive("overSeconds", overSeconds);
         requirePositive("pauseSeconds", pauseSeconds);
-        if (!(Math.abs(medianDb) < 200)) {
-            throw new IllegalArgumentException("medianDb must be within 200 dB: " + medianDb);
-        }
-        if (!(deviationDb >= 0 && deviationDb < 100)) {
-            throw new IllegalArgumentException("deviationDb must be from 0 to 100: " + deviationDb);
-        }
-        if (!(bandShare > 0 && bandShare <= 1)) {
-            throw new IllegalArgumentException("bandShare must be above 0 and at most 1: " + bandShare);
-        }
+        OutOfRange.unless(Math.abs(medianDb) < 200, "medianDb", "must be within 200 dB", medianDb);
+        OutOfRange.unless(deviationDb >= 0 && deviationDb < 100, "deviationDb", "must be from 0 to 100", deviationDb);
+        OutOfRange.unless(bandShare > 0 && bandShare <= 1, "bandShare", "must be above 0 and at most 1", bandShare);
     }
 
     private static void requirePositive(String name, double seconds) {
-        if (!(seconds > 0 && seconds < 1e7)) {
-            throw new IllegalArgumentException(name + " must be positive: " + seconds);
-        }
+        OutOfRange.unless(seconds > 0 && seconds < 1e7, name, "must be positive", seconds);
     }
 }

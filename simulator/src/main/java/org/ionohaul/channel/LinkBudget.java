@@ -1,5 +1,7 @@
 package org.ionohaul.channel;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * Level of a signal at the receiver's input from what an operator can know of a link.
  *
@@ -22,15 +24,9 @@ public record LinkBudget(
         requireLevel("powerDbm", powerDbm);
         requireLevel("transmitGainDbi", transmitGainDbi);
         requireLevel("receiveGainDbi", receiveGainDbi);
-        if (!(frequencyHz > 0 && frequencyHz < 1e12)) {
-            throw new IllegalArgumentException("frequencyHz must be positive: " + frequencyHz);
-        }
-        if (!(slantMetres > 0 && slantMetres < 1e9)) {
-            throw new IllegalArgumentException("slantMetres must be positive: " + slantMetres);
-        }
-        if (!(lossesDb >= 0 && lossesDb < 400)) {
-            throw new IllegalArgumentException("lossesDb must be from 0 to 400: " + lossesDb);
-        }
+        OutOfRange.unless(frequencyHz > 0 && frequencyHz < 1e12, "frequencyHz", "must be positive", frequencyHz);
+        OutOfRange.unless(slantMetres > 0 && slantMetres < 1e9, "slantMetres", "must be positive", slantMetres);
+        OutOfRange.unless(lossesDb >= 0 && lossesDb < 400, "lossesDb", "must be from 0 to 400", lossesDb);
     }
 
     /** Returns a power of so many watts in dBm. */
@@ -55,8 +51,6 @@ public record LinkBudget(
     }
 
     private static void requireLevel(String name, double level) {
-        if (!(Math.abs(level) < 200)) {
-            throw new IllegalArgumentException(name + " must be within 200 dB: " + level);
-        }
+        OutOfRange.unless(Math.abs(level) < 200, name, "must be within 200 dB", level);
     }
 }

@@ -1,7 +1,9 @@
 package org.ionohaul.channel;
 
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * What a signal-strength meter shows below 30 MHz: S1 to S9, and decibels over S9. IARU Region 1 Recommendation R.1: S9
@@ -13,33 +15,28 @@ import java.util.regex.Pattern;
 public record MeterReading(int unit, double overDb) {
     private static final double S9_DBM = -73;
     private static final double UNIT_DB = 6;
-    private static final Pattern WRITTEN = Pattern.compile("S(\\d{1,2})(?: ?\\+ ?(\\d{1,2})(?: ?dB)?)?");
+    private static final Pattern WRITTEN = Pattern.compile("[Ss]([1-9])|[Ss]9 ?\\+ ?(\\d{1,2})(?: ?dB)?");
 
     /** Checks that a meter can show it. */
     public MeterReading {
-        if (unit < 1 || unit > 9) {
-            throw new IllegalArgumentException("a meter shows S1 to S9, then S9+10 and so on: S" + unit);
-        }
-        if (!(overDb >= 0 && overDb < 100)) {
-            throw new IllegalArgumentException("decibels over S9 must be from 0 to 99: " + overDb);
-        }
-        if (unit < 9 && overDb > 0) {
-            throw new IllegalArgumentException("only S9 takes decibels over it: S" + unit + "+" + overDb);
-        }
+        OutOfRange.unless(unit >= 1 && unit <= 9, "unit", "must be from 1 to 9", unit);
+        OutOfRange.unless(overDb >= 0 && overDb < 100, "overDb", "must be from 0 to 99", overDb);
+        OutOfRange.unless(unit == 9 || overDb == 0, "overDb", "must be 0 below S9", overDb);
     }
 
     /**
-     * Returns the reading written as {@code S7} or {@code S9+10}; decibels may be named ({@code S9+10 dB}).
-     *
-     * @throws IllegalArgumentException when no meter shows it, with what one can show
+     * Returns the reading written as {@code S7} or {@code S9+10}, with a small s as well; decibels may be named
+     * ({@code S9+10 dB}); empty if no meter shows such a thing.
      */
-    public static MeterReading parse(String written) {
+    public static Optional<MeterReading> parse(String written) {
         Matcher parts = WRITTEN.matcher(written);
         if (!parts.matches()) {
-            throw new IllegalArgumentException("a meter reading is written S7 or S9+10: " + written);
+            return Optional.empty();
         }
-        String over = parts.group(2);
-        return new MeterReading(Integer.parseInt(parts.group(1)), over == null ? 0 : Integer.parseInt(over));
+        return Optional.of(
+                parts.group(1) == null
+                        ? new MeterReading(9, Integer.parseInt(parts.group(2)))
+                        : new MeterReading(Integer.parseInt(parts.group(1)), 0));
     }
 
     /** Returns the power at the receiver's input, in dBm. */

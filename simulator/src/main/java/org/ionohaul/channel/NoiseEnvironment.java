@@ -2,6 +2,7 @@ package org.ionohaul.channel;
 
 import java.util.Locale;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * Categories of external noise of ITU-R P.372: median noise figure F_am = c - d log10(f / MHz) in dB above kT0b, with
@@ -50,9 +51,11 @@ public enum NoiseEnvironment {
      * @param frequencyHz from 300 kHz to 250 MHz, where the Recommendation's formula holds
      */
     public double medianFigureDb(double frequencyHz) {
-        if (!(frequencyHz >= 0.3e6 && frequencyHz <= 250e6)) {
-            throw new IllegalArgumentException("frequencyHz must be from 0.3 MHz to 250 MHz: " + frequencyHz);
-        }
+        OutOfRange.unless(
+                frequencyHz >= 0.3e6 && frequencyHz <= 250e6,
+                "frequencyHz",
+                "must be from 0.3 MHz to 250 MHz",
+                frequencyHz);
         return c - d * Math.log10(frequencyHz / 1e6);
     }
 

@@ -1,5 +1,7 @@
 package org.ionohaul.channel;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * One way a signal takes through the ionosphere, as in the Watterson model of ITU-R F.1487: a delayed copy with a
  * complex Gaussian gain whose Doppler power spectrum is Gaussian.
@@ -13,17 +15,13 @@ package org.ionohaul.channel;
 public record PropagationPath(double delaySeconds, double powerDb, double dopplerShiftHz, double dopplerSpreadHz) {
     /** Checks every value. */
     public PropagationPath {
-        if (!(delaySeconds >= 0 && delaySeconds < 1)) {
-            throw new IllegalArgumentException("delaySeconds must be from 0 to 1: " + delaySeconds);
-        }
-        if (!(Math.abs(powerDb) < 1000)) {
-            throw new IllegalArgumentException("powerDb must be finite: " + powerDb);
-        }
-        if (!(Math.abs(dopplerShiftHz) < 1000)) {
-            throw new IllegalArgumentException("dopplerShiftHz must be within 1 kHz: " + dopplerShiftHz);
-        }
-        if (!(dopplerSpreadHz >= 0 && dopplerSpreadHz < 1000)) {
-            throw new IllegalArgumentException("dopplerSpreadHz must be from 0 to 1 kHz: " + dopplerSpreadHz);
-        }
+        OutOfRange.unless(delaySeconds >= 0 && delaySeconds < 1, "delaySeconds", "must be from 0 to 1", delaySeconds);
+        OutOfRange.unless(Math.abs(powerDb) < 1000, "powerDb", "must be finite", powerDb);
+        OutOfRange.unless(Math.abs(dopplerShiftHz) < 1000, "dopplerShiftHz", "must be within 1 kHz", dopplerShiftHz);
+        OutOfRange.unless(
+                dopplerSpreadHz >= 0 && dopplerSpreadHz < 1000,
+                "dopplerSpreadHz",
+                "must be from 0 to 1 kHz",
+                dopplerSpreadHz);
     }
 }

@@ -1,6 +1,7 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * A level that changes over the clock: points joined by straight lines, level before the first and after the last. Two
@@ -21,12 +22,8 @@ public record Schedule(List<Point> points) {
     public record Point(double atSeconds, double levelDb) {
         /** Checks that both are finite. */
         public Point {
-            if (!(Math.abs(atSeconds) < 1e7)) {
-                throw new IllegalArgumentException("atSeconds must be within ten million: " + atSeconds);
-            }
-            if (!(Math.abs(levelDb) < 1000)) {
-                throw new IllegalArgumentException("levelDb must be within 1000: " + levelDb);
-            }
+            OutOfRange.unless(Math.abs(atSeconds) < 1e7, "atSeconds", "must be within ten million", atSeconds);
+            OutOfRange.unless(Math.abs(levelDb) < 1000, "levelDb", "must be within 1000", levelDb);
         }
     }
 

@@ -1,5 +1,7 @@
 package org.ionohaul.channel;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * Slow variation of the path's median level: a Gauss-Markov process in dB, on top of the paths' fast fading.
  *
@@ -21,11 +23,11 @@ public record SlowVariation(double deviationDb, double timeConstantSeconds) {
 
     /** Checks both values. */
     public SlowVariation {
-        if (!(deviationDb >= 0 && deviationDb < 100)) {
-            throw new IllegalArgumentException("deviationDb must be from 0 to 100: " + deviationDb);
-        }
-        if (!(timeConstantSeconds >= 1 && timeConstantSeconds < 1e6)) {
-            throw new IllegalArgumentException("timeConstantSeconds must be 1 to a million: " + timeConstantSeconds);
-        }
+        OutOfRange.unless(deviationDb >= 0 && deviationDb < 100, "deviationDb", "must be from 0 to 100", deviationDb);
+        OutOfRange.unless(
+                timeConstantSeconds >= 1 && timeConstantSeconds < 1e6,
+                "timeConstantSeconds",
+                "must be 1 to a million",
+                timeConstantSeconds);
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.link;
 
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Waveform;
 
@@ -42,13 +43,17 @@ public record ArqRules(
 
     /** Checks every value. */
     public ArqRules {
-        require(windowFrames >= 1, "windowFrames must be at least 1", windowFrames);
-        require(shortOverFrames >= 1, "shortOverFrames must be at least 1", shortOverFrames);
-        require(longOverFrames >= shortOverFrames, "longOverFrames must not be below shortOverFrames", longOverFrames);
-        require(longestOverNanos > 0, "longestOverNanos must be positive", longestOverNanos);
-        require(storeFrames >= 0, "storeFrames must not be negative", storeFrames);
-        require(silencesToLost >= 1, "silencesToLost must be at least 1", silencesToLost);
-        require(marginNanos >= 0, "marginNanos must not be negative", marginNanos);
+        OutOfRange.unless(windowFrames >= 1, "windowFrames", "must be at least 1", windowFrames);
+        OutOfRange.unless(shortOverFrames >= 1, "shortOverFrames", "must be at least 1", shortOverFrames);
+        OutOfRange.unless(
+                longOverFrames >= shortOverFrames,
+                "longOverFrames",
+                "must not be below shortOverFrames",
+                longOverFrames);
+        OutOfRange.unless(longestOverNanos > 0, "longestOverNanos", "must be positive", longestOverNanos);
+        OutOfRange.unless(storeFrames >= 0, "storeFrames", "must not be negative", storeFrames);
+        OutOfRange.unless(silencesToLost >= 1, "silencesToLost", "must be at least 1", silencesToLost);
+        OutOfRange.unless(marginNanos >= 0, "marginNanos", "must not be negative", marginNanos);
     }
 
     /** Returns the most frames that an over may ever carry. */
@@ -63,11 +68,5 @@ public record ArqRules(
     /** Returns how many frames an over carries at first, if so many are waiting. */
     public int usualFrames(Waveform waveform) {
         return Math.min(shortOverFrames, mostFrames(waveform));
-    }
-
-    private static void require(boolean holds, String message, long value) {
-        if (!holds) {
-            throw new IllegalArgumentException(message + ": " + value);
-        }
     }
 }

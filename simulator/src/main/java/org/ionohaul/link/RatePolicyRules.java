@@ -1,5 +1,7 @@
 package org.ionohaul.link;
 
+import org.ionohaul.limits.OutOfRange;
+
 /** How a mode chooses its data rate; data rate 1 is the most robust. */
 public sealed interface RatePolicyRules {
     /** Returns the data rate of the first over, 1 or more. */
@@ -43,9 +45,9 @@ public sealed interface RatePolicyRules {
             implements RatePolicyRules {
         /** Checks every value. */
         public Count {
-            require(goodToRise >= 1, "goodToRise must be at least 1", goodToRise);
-            require(badToFall >= 1, "badToFall must be at least 1", badToFall);
-            require(badShare > 0 && badShare <= 1, "badShare must be above 0 and at most 1", badShare);
+            OutOfRange.unless(goodToRise >= 1, "goodToRise", "must be at least 1", goodToRise);
+            OutOfRange.unless(badToFall >= 1, "badToFall", "must be at least 1", badToFall);
+            OutOfRange.unless(badShare > 0 && badShare <= 1, "badShare", "must be above 0 and at most 1", badShare);
         }
 
         @Override
@@ -65,10 +67,10 @@ public sealed interface RatePolicyRules {
     record ErrorRate(int startDataRate, double riseBelow, double fallAbove, double memory) implements RatePolicyRules {
         /** Checks every value. */
         public ErrorRate {
-            require(fallAbove > 0 && fallAbove <= 1, "fallAbove must be above 0 and at most 1", fallAbove);
-            require(riseBelow >= 0, "riseBelow must not be negative", riseBelow);
-            require(riseBelow < fallAbove, "riseBelow must lie below fallAbove", riseBelow);
-            require(memory > 0 && memory <= 1, "memory must be above 0 and at most 1", memory);
+            OutOfRange.unless(fallAbove > 0 && fallAbove <= 1, "fallAbove", "must be above 0 and at most 1", fallAbove);
+            OutOfRange.unless(riseBelow >= 0, "riseBelow", "must not be negative", riseBelow);
+            OutOfRange.unless(riseBelow < fallAbove, "riseBelow", "must lie below fallAbove", riseBelow);
+            OutOfRange.unless(memory > 0 && memory <= 1, "memory", "must be above 0 and at most 1", memory);
         }
 
         @Override
@@ -95,7 +97,8 @@ public sealed interface RatePolicyRules {
             implements RatePolicyRules {
         /** Checks every value. */
         public SnrLookup {
-            require(targetLoss > 0 && targetLoss < 1, "targetLoss must be above 0 and below 1", targetLoss);
+            OutOfRange.unless(
+                    targetLoss > 0 && targetLoss < 1, "targetLoss", "must be above 0 and below 1", targetLoss);
             requireNotNegative(hysteresisDb, "hysteresisDb");
             requireNotNegative(correctionStepDb, "correctionStepDb");
             requireNotNegative(estimateDeviationDb, "estimateDeviationDb");
@@ -123,8 +126,12 @@ public sealed interface RatePolicyRules {
     record ExpectedAirtime(int startDataRate, double samplingShare, double memory) implements RatePolicyRules {
         /** Checks every value. */
         public ExpectedAirtime {
-            require(samplingShare >= 0 && samplingShare < 1, "samplingShare must be from 0 to below 1", samplingShare);
-            require(memory > 0 && memory <= 1, "memory must be above 0 and at most 1", memory);
+            OutOfRange.unless(
+                    samplingShare >= 0 && samplingShare < 1,
+                    "samplingShare",
+                    "must be from 0 to below 1",
+                    samplingShare);
+            OutOfRange.unless(memory > 0 && memory <= 1, "memory", "must be above 0 and at most 1", memory);
         }
 
         @Override
@@ -150,9 +157,10 @@ public sealed interface RatePolicyRules {
             implements RatePolicyRules {
         /** Checks every value. */
         public LatentSnr {
-            require(
+            OutOfRange.unless(
                     priorDeviationDb > 0 && priorDeviationDb < Double.POSITIVE_INFINITY,
-                    "priorDeviationDb must be positive",
+                    "priorDeviationDb",
+                    "must be positive",
                     priorDeviationDb);
             requireNotNegative(forgettingDbPerRootSecond, "forgettingDbPerRootSecond");
             requireNotNegative(estimateDeviationDb, "estimateDeviationDb");
@@ -182,12 +190,6 @@ public sealed interface RatePolicyRules {
     }
 
     private static void requireNotNegative(double value, String name) {
-        require(value >= 0 && value < Double.POSITIVE_INFINITY, name + " must not be negative", value);
-    }
-
-    private static void require(boolean holds, String message, double value) {
-        if (!holds) {
-            throw new IllegalArgumentException(message + ": " + value);
-        }
+        OutOfRange.unless(value >= 0 && value < Double.POSITIVE_INFINITY, name, "must not be negative", value);
     }
 }

@@ -1,5 +1,7 @@
 package org.ionohaul.link;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * How fast one station changes between sending and receiving.
  *
@@ -11,9 +13,13 @@ package org.ionohaul.link;
 public record StationTimes(long hangNanos, long relayNanos, long recoveryNanos, long processingNanos) {
     /** Checks every value. */
     public StationTimes {
-        if (hangNanos < 0 || relayNanos < 0 || recoveryNanos < 0 || processingNanos < 0) {
-            throw new IllegalArgumentException("times must not be negative: " + hangNanos + ", " + relayNanos + ", "
-                    + recoveryNanos + ", " + processingNanos);
-        }
+        requireNotNegative("hangNanos", hangNanos);
+        requireNotNegative("relayNanos", relayNanos);
+        requireNotNegative("recoveryNanos", recoveryNanos);
+        requireNotNegative("processingNanos", processingNanos);
+    }
+
+    private static void requireNotNegative(String name, long nanos) {
+        OutOfRange.unless(nanos >= 0, name, "must not be negative", nanos);
     }
 }

@@ -1,5 +1,7 @@
 package org.ionohaul.scenario;
 
+import org.ionohaul.limits.OutOfRange;
+
 /** Something that is known up to the scenario's uncertain inputs. */
 @FunctionalInterface
 interface Described<T> {
@@ -10,7 +12,7 @@ interface Described<T> {
      * Returns this after trying it at the middle and at both ends of what can be drawn, so that a limit which only some
      * trials would break is found before any runs.
      *
-     * @throws IllegalArgumentException if it breaks one
+     * @throws OutOfRange if it breaks one
      */
     default Described<T> tried() {
         in(key -> 0.5);

@@ -161,12 +161,11 @@ record Kind<T>(String words, Reading<T> reading) {
     }
 
     private static double meterDbm(String text) throws WrongValue {
-        try {
-            return MeterReading.parse(text).dbm();
-        } catch (IllegalArgumentException e) {
-            throw new WrongValue(
-                    "\"" + text + "\" is no meter reading", "a meter shows S1 to S9, then S9+10 and so on up to S9+99");
-        }
+        return MeterReading.parse(text)
+                .map(MeterReading::dbm)
+                .orElseThrow(() -> new WrongValue(
+                        "\"" + text + "\" is no meter reading",
+                        "a meter shows S1 to S9, then S9+10 and so on up to S9+99"));
     }
 
     /** Returns a choice of an enumeration's constants by their names in small letters. */

@@ -1,6 +1,7 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
@@ -42,8 +43,10 @@ public record Mode(
         if (dataRates.isEmpty()) {
             throw new IllegalArgumentException("data rates must not be empty");
         }
-        if (!(processingSeconds >= 0 && processingSeconds < 1e6)) {
-            throw new IllegalArgumentException("processingSeconds must not be negative: " + processingSeconds);
-        }
+        OutOfRange.unless(
+                processingSeconds >= 0 && processingSeconds < 1e6,
+                "processingSeconds",
+                "must not be negative",
+                processingSeconds);
     }
 }

@@ -4,6 +4,7 @@ import static org.ionohaul.scenario.ModeFormat.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
@@ -93,16 +94,12 @@ final class ModeReader {
     private static int bitsOfBytes(int payloadBytes, int overheadBytes) {
         requireFrameBytes("payloadBytes", payloadBytes);
         requireFrameBytes("overheadBytes", overheadBytes);
-        if (payloadBytes + overheadBytes == 0) {
-            throw new IllegalArgumentException("payloadBytes must not be 0 without overhead: 0");
-        }
+        OutOfRange.unless(payloadBytes + overheadBytes > 0, "payloadBytes", "must not be 0 without overhead", 0);
         return 8 * (payloadBytes + overheadBytes);
     }
 
     private static void requireFrameBytes(String name, int bytes) {
-        if (bytes > 1_000_000) {
-            throw new IllegalArgumentException(name + " must be at most 1 MB: " + bytes);
-        }
+        OutOfRange.unless(bytes <= 1_000_000, name, "must be at most 1 MB", bytes);
     }
 
     private static ArqRules arq(Section section) {

@@ -1,5 +1,7 @@
 package org.ionohaul.scenario;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * One file to send.
  *
@@ -12,9 +14,7 @@ public record PayloadFile(String name, long bytes) {
 
     /** Checks the size. */
     public PayloadFile {
-        if (bytes < 1) {
-            throw new IllegalArgumentException("size must be at least 1 B: " + bytes);
-        }
+        OutOfRange.unless(bytes >= 1, "size", "must be at least 1 B", bytes);
     }
 
     /**
@@ -25,9 +25,8 @@ public record PayloadFile(String name, long bytes) {
      *     byte counts
      */
     static PayloadFile compressed(String name, long size, double compression) {
-        if (!(compression > 0 && compression <= 10)) {
-            throw new IllegalArgumentException("compression must be above 0 and at most 10: " + compression);
-        }
+        OutOfRange.unless(
+                compression > 0 && compression <= 10, "compression", "must be above 0 and at most 10", compression);
         return new PayloadFile(name, (long) Math.ceil(size * compression - ROUNDING_BYTES));
     }
 }

@@ -2,6 +2,7 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import org.ionohaul.channel.End;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * Everything that one study simulates, as read and checked from a scenario file and its mode files.
@@ -32,15 +33,14 @@ public record Scenario(
         SkyDescription sky) {
     /** Copies the lists and checks every number. */
     public Scenario {
-        if (trials < 1) {
-            throw new IllegalArgumentException("trials must be at least 1: " + trials);
-        }
-        if (!(horizonSeconds > 0 && horizonSeconds <= 86_400)) {
-            throw new IllegalArgumentException("horizonSeconds must be above 0 and at most a day: " + horizonSeconds);
-        }
-        if (!(distanceMetres >= 0 && distanceMetres < 1e9)) {
-            throw new IllegalArgumentException("distanceMetres must not be negative: " + distanceMetres);
-        }
+        OutOfRange.unless(trials >= 1, "trials", "must be at least 1", trials);
+        OutOfRange.unless(
+                horizonSeconds > 0 && horizonSeconds <= 86_400,
+                "horizonSeconds",
+                "must be above 0 and at most a day",
+                horizonSeconds);
+        OutOfRange.unless(
+                distanceMetres >= 0 && distanceMetres < 1e9, "distanceMetres", "must not be negative", distanceMetres);
         transfers = List.copyOf(transfers);
         modes = List.copyOf(modes);
     }

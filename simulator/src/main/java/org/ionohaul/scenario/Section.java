@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import org.ionohaul.limits.OutOfRange;
 import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
@@ -241,30 +242,27 @@ final class Section {
         while (true) {
             try {
                 return building.get();
-            } catch (IllegalArgumentException e) {
+            } catch (OutOfRange e) {
                 refuse(e);
             }
         }
     }
 
-    private void refuse(IllegalArgumentException refusal) {
-        Complaint complaint = Complaint.of(refusal);
-        Optional<Key<?>> guilty = complaint.keyIn(group).filter(this::isStated);
+    private void refuse(OutOfRange refusal) {
+        Complaint complaint = new Complaint(refusal, group);
+        Optional<Key<?>> guilty = complaint.key().filter(this::isStated);
         if (guilty.isPresent()) {
             Object value = guilty.map(key -> value(key.name()))
                     .or(guilty.get()::otherwise)
                     .orElseThrow();
-            String message = complaint.reasonIn(group) + ", but is " + Kind.shown(value);
+            String message = complaint.demand() + ", but is " + Kind.shown(value);
             problem(guilty.get(), message, remedy(guilty.get()));
             replaced.add(guilty.get().name());
         } else if (!isGivenUp()) {
             // A stand-in that doesn't go with the other values is no fault of the file: its key has its problem
             // already.
-            if (complaint
-                    .keyIn(group)
-                    .filter(key -> replaced.contains(key.name()))
-                    .isEmpty()) {
-                problem(complaint.reasonIn(group), "");
+            if (complaint.key().filter(key -> replaced.contains(key.name())).isEmpty()) {
+                problem(complaint.demand(), "");
             }
             group.keys().forEach(key -> replaced.add(key.name()));
         } else {

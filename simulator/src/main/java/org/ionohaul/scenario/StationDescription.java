@@ -1,5 +1,6 @@
 package org.ionohaul.scenario;
 
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.StationTimes;
 
 /**
@@ -12,8 +13,6 @@ import org.ionohaul.link.StationTimes;
 public record StationDescription(String name, StationTimes times, double patienceSeconds) {
     /** Checks the patience. */
     public StationDescription {
-        if (!(patienceSeconds > 0)) {
-            throw new IllegalArgumentException("patienceSeconds must be above 0: " + patienceSeconds);
-        }
+        OutOfRange.unless(patienceSeconds > 0, "patienceSeconds", "must be above 0", patienceSeconds);
     }
 }

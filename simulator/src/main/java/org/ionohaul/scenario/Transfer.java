@@ -1,6 +1,7 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * What is sent in one session, and by when.
@@ -18,9 +19,11 @@ public record Transfer(
         directions = List.copyOf(directions);
         deadlinesSeconds = List.copyOf(deadlinesSeconds);
         for (int i = 0; i < deadlinesSeconds.size(); i++) {
-            if (!(deadlinesSeconds.get(i) > (i == 0 ? 0 : deadlinesSeconds.get(i - 1)))) {
-                throw new IllegalArgumentException("deadlinesSeconds must rise from above 0: " + deadlinesSeconds);
-            }
+            OutOfRange.unless(
+                    deadlinesSeconds.get(i) > (i == 0 ? 0 : deadlinesSeconds.get(i - 1)),
+                    "deadlinesSeconds",
+                    "must rise from above 0",
+                    deadlinesSeconds);
         }
     }
 

@@ -2,6 +2,7 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
+import org.ionohaul.limits.OutOfRange;
 
 /** A number of a scenario that may not be known exactly; drawn once a trial. */
 public sealed interface Uncertain {
@@ -39,9 +40,8 @@ public sealed interface Uncertain {
     record Normal(double mean, double deviation) implements Uncertain {
         /** Checks the deviation. */
         public Normal {
-            if (!(deviation > 0 && deviation < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException("deviation must be positive: " + deviation);
-            }
+            OutOfRange.unless(
+                    deviation > 0 && deviation < Double.POSITIVE_INFINITY, "deviation", "must be positive", deviation);
         }
 
         @Override
@@ -60,9 +60,11 @@ public sealed interface Uncertain {
     record Range(double low, double high) implements Uncertain {
         /** Checks that there is something between the ends. */
         public Range {
-            if (!(low < high && high - low < Double.POSITIVE_INFINITY)) {
-                throw new IllegalArgumentException("high must be above low: " + low + " .. " + high);
-            }
+            OutOfRange.unless(
+                    low < high && high - low < Double.POSITIVE_INFINITY,
+                    "high",
+                    "must be above low",
+                    low + " .. " + high);
         }
 
         @Override
@@ -82,12 +84,13 @@ public sealed interface Uncertain {
         public Weighted {
             values = List.copyOf(values);
             weights = List.copyOf(weights);
-            if (values.isEmpty() || values.size() != weights.size()) {
-                throw new IllegalArgumentException("every value needs a weight: " + values + ", " + weights);
-            }
-            if (!weights.stream().allMatch(weight -> weight > 0 && weight < 1e9)) {
-                throw new IllegalArgumentException("weights must be positive: " + weights);
-            }
+            OutOfRange.unless(
+                    !values.isEmpty() && values.size() == weights.size(), "weights", "must be one a value", weights);
+            OutOfRange.unless(
+                    weights.stream().allMatch(weight -> weight > 0 && weight < 1e9),
+                    "weights",
+                    "must be positive",
+                    weights);
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.ionohaul.limits.OutOfRange;
 import org.tomlj.TomlTable;
 
 /**
@@ -53,7 +54,7 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
     private Uncertain distribution(Supplier<Uncertain> described, String text) throws WrongValue {
         try {
             return described.get();
-        } catch (IllegalArgumentException e) {
+        } catch (OutOfRange e) {
             throw new WrongValue(
                     text + " is no distribution",
                     "write a value and a positive standard deviation (\"" + example

@@ -1,5 +1,7 @@
 package org.ionohaul.session;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * The rules by which a mode opens and closes a link.
  *
@@ -23,17 +25,11 @@ public record SessionRules(
         long redialPauseNanos) {
     /** Checks every value. */
     public SessionRules {
-        require(callAttempts >= 1, "callAttempts must be at least 1", callAttempts);
-        require(callPauseNanos >= 0, "callPauseNanos must not be negative", callPauseNanos);
-        require(introductions >= 0, "introductions must not be negative", introductions);
-        require(controlAttempts >= 1, "controlAttempts must be at least 1", controlAttempts);
-        require(redials >= 0, "redials must not be negative", redials);
-        require(redialPauseNanos >= 0, "redialPauseNanos must not be negative", redialPauseNanos);
-    }
-
-    private static void require(boolean holds, String message, long value) {
-        if (!holds) {
-            throw new IllegalArgumentException(message + ": " + value);
-        }
+        OutOfRange.unless(callAttempts >= 1, "callAttempts", "must be at least 1", callAttempts);
+        OutOfRange.unless(callPauseNanos >= 0, "callPauseNanos", "must not be negative", callPauseNanos);
+        OutOfRange.unless(introductions >= 0, "introductions", "must not be negative", introductions);
+        OutOfRange.unless(controlAttempts >= 1, "controlAttempts", "must be at least 1", controlAttempts);
+        OutOfRange.unless(redials >= 0, "redials", "must not be negative", redials);
+        OutOfRange.unless(redialPauseNanos >= 0, "redialPauseNanos", "must not be negative", redialPauseNanos);
     }
 }

@@ -1,5 +1,7 @@
 package org.ionohaul.waveform;
 
+import org.ionohaul.limits.OutOfRange;
+
 /**
  * How a burst is put on the air: a preamble by which the receiver finds it, then frames.
  *
@@ -10,11 +12,11 @@ package org.ionohaul.waveform;
 public record BurstShape(double preambleSeconds, double detectionSnrDb, FrameShape frame) {
     /** Checks the preamble. */
     public BurstShape {
-        if (!(preambleSeconds >= 0 && preambleSeconds < 1e4)) {
-            throw new IllegalArgumentException("preambleSeconds must not be negative: " + preambleSeconds);
-        }
-        if (!(Math.abs(detectionSnrDb) < 200)) {
-            throw new IllegalArgumentException("detectionSnrDb must be finite: " + detectionSnrDb);
-        }
+        OutOfRange.unless(
+                preambleSeconds >= 0 && preambleSeconds < 1e4,
+                "preambleSeconds",
+                "must not be negative",
+                preambleSeconds);
+        OutOfRange.unless(Math.abs(detectionSnrDb) < 200, "detectionSnrDb", "must be finite", detectionSnrDb);
     }
 }

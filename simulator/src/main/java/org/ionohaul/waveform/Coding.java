@@ -1,6 +1,6 @@
 package org.ionohaul.waveform;
 
-import static org.ionohaul.waveform.Limits.require;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * How bits become symbols.
@@ -14,9 +14,9 @@ import static org.ionohaul.waveform.Limits.require;
 public record Coding(Modulation modulation, int carriers, double symbolRateBd, double codeRate) {
     /** Checks every value. */
     public Coding {
-        require(carriers >= 1 && carriers <= 1_000_000, "carriers must be at least 1", carriers);
-        require(symbolRateBd > 0 && symbolRateBd < 1e6, "symbolRateBd must be positive", symbolRateBd);
-        require(codeRate > 0 && codeRate <= 1, "codeRate must be above 0 and at most 1", codeRate);
+        OutOfRange.unless(carriers >= 1 && carriers <= 1_000_000, "carriers", "must be at least 1", carriers);
+        OutOfRange.unless(symbolRateBd > 0 && symbolRateBd < 1e6, "symbolRateBd", "must be positive", symbolRateBd);
+        OutOfRange.unless(codeRate > 0 && codeRate <= 1, "codeRate", "must be above 0 and at most 1", codeRate);
     }
 
     /** Returns the coding of symbols that follow each other on one carrier or in one tone at a time. */
@@ -51,8 +51,8 @@ public record Coding(Modulation modulation, int carriers, double symbolRateBd, d
      * @param interleaverSeconds length of the interleaver, zero for none
      */
     public double airtimeSeconds(int informationBits, double knownShare, double interleaverSeconds) {
-        require(informationBits >= 1, "informationBits must be at least 1", informationBits);
-        require(knownShare >= 0 && knownShare < 1, "knownShare must be from 0 to below 1", knownShare);
+        OutOfRange.unless(informationBits >= 1, "informationBits", "must be at least 1", informationBits);
+        OutOfRange.unless(knownShare >= 0 && knownShare < 1, "knownShare", "must be from 0 to below 1", knownShare);
         double symbols = interleaverSeconds > 0 ? exactSymbols(informationBits) : symbolsFor(informationBits);
         return symbols / (symbolRateBd * (1 - knownShare));
     }

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import org.ionohaul.channel.Passband;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * What a mode's signals have in common on the air.
@@ -15,12 +16,9 @@ public record Emission(double bandwidthHz, double crestFactorDb) {
 
     /** Checks both values. */
     public Emission {
-        if (!(bandwidthHz > 0 && bandwidthHz < 1e5)) {
-            throw new IllegalArgumentException("bandwidthHz must be positive: " + bandwidthHz);
-        }
-        if (!(crestFactorDb >= 0 && crestFactorDb < 30)) {
-            throw new IllegalArgumentException("crestFactorDb must be from 0 to 30: " + crestFactorDb);
-        }
+        OutOfRange.unless(bandwidthHz > 0 && bandwidthHz < 1e5, "bandwidthHz", "must be positive", bandwidthHz);
+        OutOfRange.unless(
+                crestFactorDb >= 0 && crestFactorDb < 30, "crestFactorDb", "must be from 0 to 30", crestFactorDb);
     }
 
     /**

@@ -1,8 +1,7 @@
 package org.ionohaul.waveform;
 
-import static org.ionohaul.waveform.Limits.require;
-
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * A frame whose loss was measured on a steady path at a few levels of SNR, in place of a model.
@@ -28,22 +27,23 @@ public record MeasuredFrame(
     public record Measurement(double snrDb, double loss) {
         /** Checks both values. */
         public Measurement {
-            require(Math.abs(snrDb) < 200, "snrDb must be finite", snrDb);
-            require(loss > 0 && loss < 1, "loss must be above 0 and below 1", loss);
+            OutOfRange.unless(Math.abs(snrDb) < 200, "snrDb", "must be finite", snrDb);
+            OutOfRange.unless(loss > 0 && loss < 1, "loss", "must be above 0 and below 1", loss);
         }
     }
 
     /** Copies the measurements and checks their order. */
     public MeasuredFrame {
         losses = List.copyOf(losses);
-        Limits.requireFrame(payloadBytes, airtimeSeconds, interleaverSeconds);
-        require(losses.size() >= 2, "losses must be two or more", losses.size());
+        FrameLimits.require(payloadBytes, airtimeSeconds, interleaverSeconds);
+        OutOfRange.unless(losses.size() >= 2, "losses", "must be two or more", losses.size());
         for (int i = 1; i < losses.size(); i++) {
             Measurement now = losses.get(i);
             Measurement before = losses.get(i - 1);
-            require(
+            OutOfRange.unless(
                     now.snrDb() > before.snrDb() && now.loss() < before.loss(),
-                    "losses must fall while the SNR rises, unlike at point",
+                    "losses",
+                    "must fall while the SNR rises, unlike at point",
                     i + 1);
         }
     }

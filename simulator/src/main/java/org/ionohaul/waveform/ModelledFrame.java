@@ -1,6 +1,6 @@
 package org.ionohaul.waveform;
 
-import static org.ionohaul.waveform.Limits.require;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * A frame that is decoded or not by the laws of its modulation and code.
@@ -24,11 +24,12 @@ public record ModelledFrame(
         implements FrameShape {
     /** Checks every value. */
     public ModelledFrame {
-        Limits.requireFrame(payloadBytes, airtimeSeconds, interleaverSeconds);
-        require(informationBits >= 1, "informationBits must be at least 1", informationBits);
-        require(
+        FrameLimits.require(payloadBytes, airtimeSeconds, interleaverSeconds);
+        OutOfRange.unless(informationBits >= 1, "informationBits", "must be at least 1", informationBits);
+        OutOfRange.unless(
                 check != FrameCheck.FOUR_OF_SEVEN || (coding.isUncoded() && informationBits % 7 == 0),
-                "informationBits must be uncoded characters of seven",
+                "informationBits",
+                "must be uncoded characters of seven",
                 informationBits);
     }
 
@@ -45,8 +46,9 @@ public record ModelledFrame(
             int payloadBytes,
             int overheadBytes,
             double interleaverSeconds) {
-        require(overheadBytes >= 0, "overheadBytes must not be negative", overheadBytes);
-        require(payloadBytes + overheadBytes > 0, "payloadBytes must not be 0 without overhead", payloadBytes);
+        OutOfRange.unless(overheadBytes >= 0, "overheadBytes", "must not be negative", overheadBytes);
+        OutOfRange.unless(
+                payloadBytes + overheadBytes > 0, "payloadBytes", "must not be 0 without overhead", payloadBytes);
         int bits = 8 * (payloadBytes + overheadBytes);
         double airtime = coding.airtimeSeconds(bits, knownShare, interleaverSeconds);
         return new ModelledFrame(

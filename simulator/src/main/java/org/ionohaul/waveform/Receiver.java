@@ -1,6 +1,6 @@
 package org.ionohaul.waveform;
 
-import static org.ionohaul.waveform.Limits.require;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * In what a real receiver differs from an ideal one.
@@ -14,12 +14,17 @@ import static org.ionohaul.waveform.Limits.require;
 public record Receiver(double delayToleranceSeconds, double trackingSeconds, double gapDb, double ceilingDb) {
     /** Checks every value. */
     public Receiver {
-        require(
+        OutOfRange.unless(
                 delayToleranceSeconds >= 0 && delayToleranceSeconds < 100,
-                "delayToleranceSeconds must not be negative",
+                "delayToleranceSeconds",
+                "must not be negative",
                 delayToleranceSeconds);
-        require(trackingSeconds >= 0 && trackingSeconds < 100, "trackingSeconds must not be negative", trackingSeconds);
-        require(Math.abs(gapDb) < 100, "gapDb must be finite", gapDb);
-        require(Math.abs(ceilingDb) < 1000, "ceilingDb must be finite", ceilingDb);
+        OutOfRange.unless(
+                trackingSeconds >= 0 && trackingSeconds < 100,
+                "trackingSeconds",
+                "must not be negative",
+                trackingSeconds);
+        OutOfRange.unless(Math.abs(gapDb) < 100, "gapDb", "must be finite", gapDb);
+        OutOfRange.unless(Math.abs(ceilingDb) < 1000, "ceilingDb", "must be finite", ceilingDb);
     }
 }
