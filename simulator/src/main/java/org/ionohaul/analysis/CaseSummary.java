@@ -40,15 +40,11 @@ public record CaseSummary(
         pairs = List.copyOf(pairs);
     }
 
-    /**
-     * Summarises a case with at least one trial.
-     *
-     * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
-     */
-    static CaseSummary of(CaseTrials trials, double patienceSeconds) {
+    /** Summarises a case with at least one trial. */
+    static CaseSummary of(CaseTrials trials) {
         Transfer transfer = trials.transfer();
         List<ModeTally> tallies = trials.modes().stream()
-                .map(it -> new ModeTally(it.rows(), transfer.files().size(), patienceSeconds))
+                .map(it -> new ModeTally(it.rows(), transfer.files().size()))
                 .toList();
         List<ModeSummary> modes = IntStream.range(0, tallies.size())
                 .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i)))

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Observation;
 import org.ionohaul.statistics.Proportion;
@@ -19,24 +20,15 @@ final class ModeTally {
     private static final List<Cause> CAUSES = List.of(Cause.values());
 
     private final int trials;
-    private final long patienceNanos;
     private final double[] completionSeconds;
     private final double[][] fileSeconds;
     private final List<Observation> watched = new ArrayList<>();
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
-    private final Map<Failure, Integer> failures = new EnumMap<>(Failure.class);
+    private final Map<Ending, Integer> failures = new EnumMap<>(Ending.class);
     private final long[] causeNanos = new long[CAUSES.size()];
     private final List<DataRateSum> dataRates;
     private long endedNanos;
     private long linksLost;
-
-    /** How a session failed that did not deliver everything. */
-    private enum Failure {
-        NEVER_LINKED,
-        LINKS_LOST,
-        OUT_OF_PATIENCE,
-        STILL_SENDING
-    }
 
     /** Use of one data rate over all trials so far. */
     private static final class DataRateSum {
@@ -55,11 +47,9 @@ final class ModeTally {
      * Goes through the trials of a mode, at least one.
      *
      * @param files how many files were sent
-     * @param patienceSeconds how long the operator of the station that dials waits; infinite if for ever
      */
-    ModeTally(List<TrialRow> rows, int files, double patienceSeconds) {
+    ModeTally(List<TrialRow> rows, int files) {
         trials = rows.size();
-        patienceNanos = Math.round(1e9 * patienceSeconds);
         completionSeconds = new double[trials];
         fileSeconds = new double[files][trials];
         dataRates = new ArrayList<>();
@@ -81,7 +71,7 @@ final class ModeTally {
                         : new Observation(row.endedNanos() / 1e9, false));
         outcomes.merge(row.outcome(), 1, Integer::sum);
         if (!isDelivered) {
-            failures.merge(failure(row), 1, Integer::sum);
+            failures.merge(row.ending(), 1, Integer::sum);
         }
         for (int cause = 0; cause < causeNanos.length; cause++) {
             causeNanos[cause] = Math.addExact(causeNanos[cause], row.budgetNanos(CAUSES.get(cause)));
@@ -94,17 +84,6 @@ final class ModeTally {
             }
             dataRates.get(dataRate - 1).add(row.dataRate(dataRate));
         }
-    }
-
-    /** A link once made always takes time for introductions, if only for offering the files. */
-    private Failure failure(TrialRow row) {
-        if (row.budgetNanos(Cause.INTRODUCTIONS) == 0) {
-            return Failure.NEVER_LINKED;
-        }
-        if (row.outcome() == Outcome.RUNNING) {
-            return Failure.STILL_SENDING;
-        }
-        return row.endedNanos() >= patienceNanos ? Failure.OUT_OF_PATIENCE : Failure.LINKS_LOST;
     }
 
     int trials() {
@@ -133,15 +112,7 @@ final class ModeTally {
     }
 
     Failures failures() {
-        return new Failures(
-                failures(Failure.NEVER_LINKED),
-                failures(Failure.LINKS_LOST),
-                failures(Failure.OUT_OF_PATIENCE),
-                failures(Failure.STILL_SENDING));
-    }
-
-    private Proportion failures(Failure failure) {
-        return new Proportion(failures.getOrDefault(failure, 0), trials);
+        return new Failures(trials, failures);
     }
 
     List<CauseTime> causes() {

@@ -16,9 +16,6 @@ public record StudySummary(List<CaseSummary> cases) {
 
     /** Summarises a study in which at least one trial was done. */
     public static StudySummary of(StudyResult result) {
-        double patienceSeconds = result.scenario().near().patienceSeconds();
-        return new StudySummary(result.cases().stream()
-                .map(it -> CaseSummary.of(it, patienceSeconds))
-                .toList());
+        return new StudySummary(result.cases().stream().map(CaseSummary::of).toList());
     }
 }

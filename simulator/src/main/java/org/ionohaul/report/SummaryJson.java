@@ -27,6 +27,7 @@ import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Ending;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
@@ -225,6 +226,8 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
         writeCount(json, "links_lost", failures.linksLost());
         writeCount(json, "out_of_patience", failures.outOfPatience());
         writeCount(json, "still_sending", failures.stillSending());
+        writeCount(json, "never_linked_out_of_patience", failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE));
+        writeCount(json, "never_linked_at_horizon", failures.of(Ending.NEVER_LINKED_AT_HORIZON));
         json.writeEndObject();
     }
 

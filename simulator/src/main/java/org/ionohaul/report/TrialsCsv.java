@@ -56,7 +56,8 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Text {
                 "held_bytes",
                 "links_lost",
                 "overs_sent",
-                "acknowledgements_lost"));
+                "acknowledgements_lost",
+                "ending"));
         for (Cause cause : Cause.values()) {
             heads.add(word(cause) + "_s");
         }
@@ -84,7 +85,8 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Text {
                 Long.toString(row.bytesHeld()),
                 Integer.toString(row.linksLost()),
                 Integer.toString(row.oversSent()),
-                Integer.toString(row.acknowledgementsLost())));
+                Integer.toString(row.acknowledgementsLost()),
+                word(row.ending())));
         for (Cause cause : Cause.values()) {
             line.add(seconds(row.budgetNanos(cause)));
         }

@@ -35,6 +35,7 @@ final class NearStation implements Protocol, FileSender.Owner {
     private final Timer supervision;
     private final Timer patience;
     private State state = State.PAUSING;
+    private boolean wasLinked;
     private int calls;
     private int redials;
     private int introductions;
@@ -65,6 +66,11 @@ final class NearStation implements Protocol, FileSender.Owner {
         return state == State.ENDED;
     }
 
+    /** Returns why the session is over for this station, should the horizon cut it off now. */
+    Ending endingAtHorizon() {
+        return wasLinked ? Ending.AT_HORIZON : Ending.NEVER_LINKED_AT_HORIZON;
+    }
+
     @Override
     public String toString() {
         return "near station " + state;
@@ -93,6 +99,7 @@ final class NearStation implements Protocol, FileSender.Owner {
         if (burst.message() == Message.CALL_ANSWER) {
             station.stopWaiting();
             calls = 0;
+            wasLinked = true;
             books.onLinked(station.nowNanos());
             receiver.onNewLink();
             introductions = 0;
@@ -160,7 +167,7 @@ final class NearStation implements Protocol, FileSender.Owner {
 
     private void hangUp() {
         books.onHungUp(End.NEAR, station.nowNanos());
-        finish("hung up");
+        finish(Ending.COMPLETED);
     }
 
     @Override
@@ -175,7 +182,7 @@ final class NearStation implements Protocol, FileSender.Owner {
             }
             case HANGING_UP -> {
                 if (!exchange.repeats()) {
-                    end("hung up without an answer");
+                    end(Ending.HANG_UP_UNANSWERED);
                 }
             }
             case PAUSING, RECEIVING, ENDED -> {}
@@ -187,13 +194,13 @@ final class NearStation implements Protocol, FileSender.Owner {
             state = State.PAUSING;
             pause.start(rules.callPauseNanos());
         } else {
-            redial("no answer to calls");
+            redial();
         }
     }
 
     private void onNothingHeard() {
         if (receiver.isDone()) {
-            end("has everything and hears nothing more");
+            end(Ending.NOTHING_MORE_HEARD);
         } else {
             onLinkLost();
         }
@@ -202,10 +209,10 @@ final class NearStation implements Protocol, FileSender.Owner {
     @Override
     public void onLinkLost() {
         books.onLost(End.NEAR, station.nowNanos());
-        redial("link lost");
+        redial();
     }
 
-    private void redial(String why) {
+    private void redial() {
         quieten();
         calls = 0;
         if (redials < rules.redials()) {
@@ -213,22 +220,22 @@ final class NearStation implements Protocol, FileSender.Owner {
             state = State.PAUSING;
             pause.start(rules.redialPauseNanos());
         } else {
-            end(why + ", redials used up");
+            end(wasLinked ? Ending.LINK_LOST : Ending.NEVER_LINKED);
         }
     }
 
     private void onPatienceLost() {
         if (state != State.ENDED) {
-            end("the operator lost patience");
+            end(wasLinked ? Ending.OUT_OF_PATIENCE : Ending.NEVER_LINKED_OUT_OF_PATIENCE);
         }
     }
 
-    private void end(String why) {
+    private void end(Ending why) {
         quieten();
         finish(why);
     }
 
-    private void finish(String why) {
+    private void finish(Ending why) {
         state = State.ENDED;
         supervision.stop();
         patience.stop();

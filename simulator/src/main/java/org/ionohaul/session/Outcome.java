@@ -1,6 +1,6 @@
 package org.ionohaul.session;
 
-/** How a session ended; each trial has exactly one outcome. */
+/** What a session had achieved when it ended; each trial has exactly one outcome. Why it ended is its {@link Ending}. */
 public enum Outcome {
     /** Everything delivered, the sender knows it, and both ends hung up. */
     CLOSED,

@@ -33,6 +33,6 @@ public final class Session {
         if (!near.hasEnded() && engine.pending() == 0) {
             throw new IllegalStateException("nothing more can happen at " + engine.nowNanos() + " ns: " + near);
         }
-        return books.result(horizonNanos);
+        return books.result(horizonNanos, near.endingAtHorizon());
     }
 }

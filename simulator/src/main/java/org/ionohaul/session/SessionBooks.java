@@ -2,6 +2,7 @@ package org.ionohaul.session;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.ionohaul.channel.End;
@@ -30,6 +31,7 @@ final class SessionBooks implements LinkTrace {
     private int confirmedFiles;
     private long confirmedNanos = NEVER;
     private long endedNanos = NEVER;
+    private Optional<Ending> ending = Optional.empty();
     private int linksLost;
     private int oversSent;
     private int acknowledgementsLost;
@@ -131,20 +133,26 @@ final class SessionBooks implements LinkTrace {
         }
     }
 
-    void onEnded(String why, long nowNanos) {
+    void onEnded(Ending why, long nowNanos) {
+        ending = Optional.of(why);
         endedNanos = nowNanos;
         spent.close(nowNanos);
         watcher.onEnded(why, nowNanos);
     }
 
-    /** Closes the books at the horizon, or earlier if the session has ended. */
-    SessionResult result(long horizonNanos) {
-        boolean isRunning = endedNanos == NEVER;
+    /**
+     * Closes the books at the horizon, or earlier if the session has ended.
+     *
+     * @param atHorizon why the session is over if it has not ended
+     */
+    SessionResult result(long horizonNanos, Ending atHorizon) {
+        boolean isRunning = ending.isEmpty();
         spent.close(horizonNanos);
         long delivered = lastDeliveredNanos();
         long closed = hungUp.size() < 2 ? NEVER : lastHungUpNanos;
         return new SessionResult(
                 isRunning ? Outcome.RUNNING : outcome(delivered, closed),
+                ending.orElse(atHorizon),
                 isRunning ? horizonNanos : endedNanos,
                 optional(delivered),
                 optional(confirmedNanos),

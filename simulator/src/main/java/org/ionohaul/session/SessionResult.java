@@ -6,7 +6,8 @@ import java.util.OptionalLong;
 /**
  * What one session came to. Instants are nanoseconds since the trial began, when the operator pressed send.
  *
- * @param outcome how it ended
+ * @param outcome what it had achieved when it ended
+ * @param ending why it ended for the station that dialled
  * @param endedNanos when it ended for the station that dialled, or the horizon
  * @param deliveredNanos when the receiver held the last byte of the last file
  * @param confirmedNanos when the sender knew it
@@ -21,6 +22,7 @@ import java.util.OptionalLong;
  */
 public record SessionResult(
         Outcome outcome,
+        Ending ending,
         long endedNanos,
         OptionalLong deliveredNanos,
         OptionalLong confirmedNanos,
@@ -32,8 +34,11 @@ public record SessionResult(
         int linksLost,
         int oversSent,
         int acknowledgementsLost) {
-    /** Copies the lists and checks that the budget sums to the elapsed time. */
+    /** Copies the lists; checks that outcome and ending agree and that the budget sums to the elapsed time. */
     public SessionResult {
+        if ((outcome == Outcome.RUNNING) != ending.isAtHorizon()) {
+            throw new IllegalArgumentException("outcome and ending disagree: " + outcome + ", " + ending);
+        }
         filesDeliveredNanos = List.copyOf(filesDeliveredNanos);
         dataRates = List.copyOf(dataRates);
         if (budget.totalNanos() != endedNanos) {

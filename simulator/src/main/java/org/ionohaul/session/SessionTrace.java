@@ -38,6 +38,6 @@ public interface SessionTrace extends LinkTrace {
     /** A station has hung up knowing that all is done. */
     default void onHungUp(End at, long atNanos) {}
 
-    /** The session has ended for the station that dialled; {@code why} in the trade's words. */
-    default void onEnded(String why, long atNanos) {}
+    /** The session has ended for the station that dialled; not told when the horizon cuts it off. */
+    default void onEnded(Ending why, long atNanos) {}
 }

@@ -25,7 +25,7 @@ import org.ionohaul.scenario.Scenario;
  * @param sizes the trials of other sizes; none done if the study itself is not complete
  */
 public record Checkpoint(StudyResult study, StudyResult sizes) {
-    private static final String FORMAT = "ionohaul rows 2";
+    private static final String FORMAT = "ionohaul rows 3";
 
     /** Returns that nothing is done yet. */
     public static Checkpoint nothing(Scenario scenario, Scenario ofSizes) {

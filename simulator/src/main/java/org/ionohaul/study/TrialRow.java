@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -17,7 +18,7 @@ import org.ionohaul.session.SessionResult;
  *
  * <p>A row is a view of packed bytes, which may lie in a file: asking it costs a few nanoseconds, keeping it keeps its
  * block of rows in reach. The bytes are, in order: trial, five instants, bytes held (8 bytes each); links lost, overs,
- * acknowledgements lost (4 each); outcome, number of files, of data rates, of sizes (1 each); nanoseconds of each cause
+ * acknowledgements lost (4 each); outcome, ending, number of files, of data rates, of sizes (1 each); nanoseconds of each cause
  * (8); of each file its instant (8); of each data rate its airtime (8), frames sent and lost (4 each); of each size its instant
  * (4). Most significant byte first.
  */
@@ -26,6 +27,7 @@ public final class TrialRow {
     private static final long NANOS_PER_MILLI = 1_000_000;
     private static final List<Cause> CAUSES = List.of(Cause.values());
     private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
+    private static final List<Ending> ENDINGS = List.of(Ending.values());
 
     private static final int ENDED = Long.BYTES;
     private static final int DELIVERED = ENDED + Long.BYTES;
@@ -37,9 +39,10 @@ public final class TrialRow {
     private static final int OVERS_SENT = LINKS_LOST + Integer.BYTES;
     private static final int ACKNOWLEDGEMENTS_LOST = OVERS_SENT + Integer.BYTES;
     private static final int OUTCOME = ACKNOWLEDGEMENTS_LOST + Integer.BYTES;
-    private static final int FILE_COUNT = OUTCOME + 1;
-    private static final int LEVEL_COUNT = FILE_COUNT + 1;
-    private static final int SIZE_COUNT = LEVEL_COUNT + 1;
+    private static final int ENDING = OUTCOME + 1;
+    private static final int FILE_COUNT = ENDING + 1;
+    private static final int DATA_RATE_COUNT = FILE_COUNT + 1;
+    private static final int SIZE_COUNT = DATA_RATE_COUNT + 1;
     private static final int BUDGET = SIZE_COUNT + 1;
     private static final int FILES = BUDGET + CAUSES.size() * Long.BYTES;
     private static final int BYTES_A_DATA_RATE = Long.BYTES + 2 * Integer.BYTES;
@@ -80,6 +83,7 @@ public final class TrialRow {
         out.putLong(result.progress().reachedNanos(1)).putLong(held(result.progress()));
         out.putInt(result.linksLost()).putInt(result.oversSent()).putInt(result.acknowledgementsLost());
         out.put(count(OUTCOMES.indexOf(result.outcome())));
+        out.put(count(ENDINGS.indexOf(result.ending())));
         out.put(count(result.filesDeliveredNanos().size()));
         out.put(count(result.dataRates().size())).put(count(grid.length));
         CAUSES.forEach(cause -> out.putLong(result.budget().nanosOf(cause)));
@@ -104,9 +108,14 @@ public final class TrialRow {
         return bytes.getLong(at);
     }
 
-    /** Returns how the session ended. */
+    /** Returns what the session had achieved when it ended. */
     public Outcome outcome() {
         return OUTCOMES.get(bytes.get(at + OUTCOME));
+    }
+
+    /** Returns why it ended for the station that dialled. */
+    public Ending ending() {
+        return ENDINGS.get(bytes.get(at + ENDING));
     }
 
     /** Returns when it ended for the station that dialled, or the horizon. */
@@ -151,7 +160,7 @@ public final class TrialRow {
 
     /** Returns how many data rates the mode has. */
     public int dataRates() {
-        return number(LEVEL_COUNT);
+        return number(DATA_RATE_COUNT);
     }
 
     /** Returns the use of a data rate; {@code dataRate} from 1 (most robust) to {@link #dataRates()}. */

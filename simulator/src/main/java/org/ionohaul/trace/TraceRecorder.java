@@ -9,7 +9,9 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
 import org.ionohaul.link.RatePolicy;
+import org.ionohaul.rendering.EndingText;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.session.TimeBudget;
 import org.ionohaul.trace.TraceStep.Kind;
@@ -153,8 +155,8 @@ public final class TraceRecorder implements SessionTrace {
     }
 
     @Override
-    public void onEnded(String why, long atNanos) {
-        note(Kind.STAGE, End.NEAR, "session ends: " + why, 0, atNanos);
+    public void onEnded(Ending why, long atNanos) {
+        note(Kind.STAGE, End.NEAR, "session ends: " + EndingText.of(why), 0, atNanos);
     }
 
     private void note(Kind kind, End at, String says, int dataRate, long atNanos) {

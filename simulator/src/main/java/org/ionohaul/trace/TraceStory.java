@@ -2,6 +2,7 @@ package org.ionohaul.trace;
 
 import java.util.List;
 import java.util.Locale;
+import org.ionohaul.rendering.EndingText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -56,10 +57,11 @@ public record TraceStory(
                 : "not delivered: " + heldBytes() + " of " + transfer.totalBytes() + " bytes arrived";
         return String.format(
                 Locale.ROOT,
-                "Outcome: %s; %s, ended after %s; link lost %d times, %d overs, %d acknowledgements lost.",
+                "Outcome: %s; %s, ended after %s (%s); link lost %d times, %d overs, %d acknowledgements lost.",
                 outcome,
                 delivered,
                 TimeText.clock(1e-9 * result.endedNanos()),
+                EndingText.of(result.ending()),
                 result.linksLost(),
                 result.oversSent(),
                 result.acknowledgementsLost());

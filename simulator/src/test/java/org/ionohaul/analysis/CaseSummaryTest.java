@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Proportion;
@@ -22,7 +23,7 @@ final class CaseSummaryTest {
 
     /** 14 deliveries at 10, 20 ... 140 s, 4 break-offs and 2 still running, of 20. */
     private final ModeSummary mixed = CaseSummary.of(
-                    InventedStudy.oneCase(List.of(60.0, 120.0), List.of("hare"), List.of(mixedSessions())), 3600)
+                    InventedStudy.oneCase(List.of(60.0, 120.0), List.of("hare"), List.of(mixedSessions())))
             .best();
 
     private static List<SessionResult> mixedSessions() {
@@ -134,22 +135,22 @@ final class CaseSummaryTest {
 
     @Test
     void failuresAreToldApart() {
-        // Ten seconds of patience end what would go on; the first never had a link.
         List<SessionResult> sessions = List.of(
-                InventedStudy.neverLinked(5),
-                InventedStudy.neverLinked(10),
+                InventedStudy.neverLinked(Ending.NEVER_LINKED, 5),
+                InventedStudy.neverLinked(Ending.NEVER_LINKED_OUT_OF_PATIENCE, 10),
                 InventedStudy.gaveUp(9),
                 InventedStudy.gaveUp(9),
-                InventedStudy.gaveUp(10),
+                InventedStudy.outOfPatience(10),
                 InventedStudy.running(10),
                 InventedStudy.delivered(9),
                 InventedStudy.delivered(10));
         CaseTrials trials = InventedStudy.oneCase(List.of(), List.of("hare"), List.of(sessions));
-        Failures failures = CaseSummary.of(trials, 10).best().failures();
+        Failures failures = CaseSummary.of(trials).best().failures();
         assertEquals(new Proportion(2, 8), failures.neverLinked());
         assertEquals(new Proportion(2, 8), failures.linksLost());
         assertEquals(new Proportion(1, 8), failures.outOfPatience());
         assertEquals(new Proportion(1, 8), failures.stillSending());
+        assertEquals(new Proportion(1, 8), failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE));
     }
 
     /** Without a deadline the one file more decides who is best; the other is sooner on 30 of 31 other trials. */
@@ -225,7 +226,7 @@ final class CaseSummaryTest {
     }
 
     private static CaseSummary summary(List<Double> deadlines, String mode, List<SessionResult> sessions) {
-        return CaseSummary.of(InventedStudy.oneCase(deadlines, List.of(mode), List.of(sessions)), 3600);
+        return CaseSummary.of(InventedStudy.oneCase(deadlines, List.of(mode), List.of(sessions)));
     }
 
     private static CaseSummary summary(
@@ -235,7 +236,7 @@ final class CaseSummaryTest {
             String second,
             List<SessionResult> secondSessions) {
         return CaseSummary.of(
-                InventedStudy.oneCase(deadlines, List.of(first, second), List.of(firstSessions, secondSessions)), 3600);
+                InventedStudy.oneCase(deadlines, List.of(first, second), List.of(firstSessions, secondSessions)));
     }
 
     private static CaseSummary summary(
@@ -246,11 +247,7 @@ final class CaseSummaryTest {
             List<SessionResult> secondSessions,
             String third,
             List<SessionResult> thirdSessions) {
-        return CaseSummary.of(
-                InventedStudy.oneCase(
-                        deadlines,
-                        List.of(first, second, third),
-                        List.of(firstSessions, secondSessions, thirdSessions)),
-                3600);
+        return CaseSummary.of(InventedStudy.oneCase(
+                deadlines, List.of(first, second, third), List.of(firstSessions, secondSessions, thirdSessions)));
     }
 }

@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -70,6 +71,7 @@ final class MainTest {
         budget.put(Cause.NEW_PAYLOAD, at);
         return new SessionResult(
                 Outcome.CLOSED,
+                Ending.COMPLETED,
                 at,
                 OptionalLong.of(at),
                 OptionalLong.of(at),

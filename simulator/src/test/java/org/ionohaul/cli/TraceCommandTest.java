@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.ionohaul.cli.TellingTrial.Candidate;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -115,6 +116,7 @@ final class TraceCommandTest {
                 trial,
                 new SessionResult(
                         isDelivered ? Outcome.CLOSED : Outcome.GAVE_UP,
+                        isDelivered ? Ending.COMPLETED : Ending.LINK_LOST,
                         100,
                         at,
                         at,

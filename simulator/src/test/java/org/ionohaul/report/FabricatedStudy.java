@@ -33,6 +33,7 @@ import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -218,6 +219,7 @@ public final class FabricatedStudy {
         long[] held = {transfer.totalBytes() / 2, transfer.totalBytes()};
         return new SessionResult(
                 delivers ? Outcome.CLOSED : Outcome.GAVE_UP,
+                delivers ? Ending.COMPLETED : Ending.LINK_LOST,
                 ended,
                 at,
                 delivers ? OptionalLong.of(delivered + SECOND) : OptionalLong.empty(),

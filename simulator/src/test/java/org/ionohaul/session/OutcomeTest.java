@@ -36,6 +36,7 @@ final class OutcomeTest {
         assertEquals(30 * Bench.MILLI, result.budget().nanosOf(Cause.TURNAROUNDS));
         assertEquals(0, result.budget().nanosOf(Cause.SILENCE));
         assertEquals(420 * Bench.MILLI, result.budget().nanosOf(Cause.HANGING_UP));
+        assertEquals(Ending.COMPLETED, result.ending());
     }
 
     @Test
@@ -45,6 +46,7 @@ final class OutcomeTest {
         SessionResult result = bench.run(0);
         assertEquals(Outcome.CLOSED, result.outcome());
         assertEquals(1050, result.progress().heldBytes(result.progress().size() - 1));
+        assertEquals(Ending.COMPLETED, result.ending());
     }
 
     @Test
@@ -70,6 +72,7 @@ final class OutcomeTest {
         assertEquals(Outcome.CONFIRMED_NOT_CLOSED, result.outcome());
         assertEquals(undisturbed.confirmedNanos(), result.confirmedNanos());
         assertEquals(OptionalLong.empty(), result.closedNanos());
+        assertEquals(Ending.HANG_UP_UNANSWERED, result.ending());
     }
 
     @Test
@@ -90,6 +93,7 @@ final class OutcomeTest {
                 (listener, start) -> start >= undisturbed.confirmedNanos().getAsLong() ? 0 : 1);
         SessionResult result = bench.run(0);
         assertEquals(Outcome.CONFIRMED_NOT_CLOSED, result.outcome());
+        assertEquals(Ending.NOTHING_MORE_HEARD, result.ending());
         assertEquals(0, result.linksLost());
     }
 
@@ -104,6 +108,7 @@ final class OutcomeTest {
         assertEquals(5, result.oversSent());
         assertEquals(5, result.acknowledgementsLost());
         assertEquals(1, result.linksLost());
+        assertEquals(Ending.LINK_LOST, result.ending());
     }
 
     @Test
@@ -128,6 +133,7 @@ final class OutcomeTest {
         // a round 1 s, between the rounds 10 s.
         assertEquals((9 * 2010 + 6 * 1000 + 2 * 10_000) * Bench.MILLI + 9, result.endedNanos());
         assertEquals(result.endedNanos(), result.budget().nanosOf(Cause.DIALLING));
+        assertEquals(Ending.NEVER_LINKED, result.ending());
     }
 
     @Test
@@ -139,6 +145,7 @@ final class OutcomeTest {
         SessionResult result = bench.run(0);
         assertEquals(Outcome.GAVE_UP, result.outcome());
         assertEquals(60 * Bench.SECOND, result.endedNanos());
+        assertEquals(Ending.OUT_OF_PATIENCE, result.ending());
     }
 
     @Test
@@ -150,5 +157,28 @@ final class OutcomeTest {
         assertEquals(Outcome.RUNNING, result.outcome());
         assertEquals(60 * Bench.SECOND, result.endedNanos());
         assertEquals(60 * Bench.SECOND, result.budget().totalNanos());
+        assertEquals(Ending.AT_HORIZON, result.ending());
+    }
+
+    @Test
+    void whoDialsInVainUntilPatienceOrTheHorizonEndsNeverLinked() {
+        Bench bench = new Bench();
+        bench.call = PlainWaveform.losing(0, 500 * Bench.MILLI, 500 * Bench.MILLI, 1);
+        assertEquals(
+                Ending.NEVER_LINKED_AT_HORIZON, bench.run(0, 20 * Bench.SECOND).ending());
+        bench.patience = 20 * Bench.SECOND;
+        assertEquals(Ending.NEVER_LINKED_OUT_OF_PATIENCE, bench.run(0).ending());
+    }
+
+    /** The link comes and then goes for good: that no later call is answered does not make it a link never made. */
+    @Test
+    void callsInVainAfterALostLinkAreALostLink() {
+        Bench bench = new Bench();
+        bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
+        bench.call = PlainWaveform.certain(0, 500 * Bench.MILLI, 500 * Bench.MILLI)
+                .with((listener, start) -> start < 5 * Bench.SECOND ? 1 : 0);
+        SessionResult result = bench.run(0);
+        assertEquals(1, result.linksLost());
+        assertEquals(Ending.LINK_LOST, result.ending());
     }
 }

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
@@ -29,15 +31,33 @@ final class PropertyTest {
     @Test
     void noRulesLoseAByteOrAMomentOrStandStill() {
         Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
+        Set<Ending> endings = EnumSet.noneOf(Ending.class);
         for (int set = 0; set < RULE_SETS; set++) {
             Bench bench = drawn(set);
             Witness witness = new Witness(bench.cargo);
             bench.trace = witness;
             SessionResult result = bench.run(set, set % 8 == 0 ? 3 * 60 * Bench.SECOND : 30 * Bench.HOUR);
             check(bench, result, witness, "rule set " + set);
+            checkEnding(bench, result, witness, "rule set " + set);
             outcomes.merge(result.outcome(), 1, Integer::sum);
+            endings.add(result.ending());
         }
         assertEquals(5, outcomes.size(), "every outcome occurs: " + outcomes);
+        assertEquals(EnumSet.allOf(Ending.class), endings);
+    }
+
+    /** The reason that the station gives agrees with what a witness of both ends has seen. */
+    private static void checkEnding(Bench bench, SessionResult result, Witness witness, String name) {
+        Ending ending = result.ending();
+        assertEquals(!witness.sawLink, ending.isWithoutLink(), name);
+        boolean isOutOfPatience = ending == Ending.OUT_OF_PATIENCE || ending == Ending.NEVER_LINKED_OUT_OF_PATIENCE;
+        assertEquals(bench.patience == result.endedNanos(), isOutOfPatience, name);
+        switch (ending) {
+            case COMPLETED, HANG_UP_UNANSWERED, NOTHING_MORE_HEARD ->
+                assertTrue(result.deliveredNanos().isPresent(), name);
+            case LINK_LOST -> assertTrue(result.linksLost() > 0, name);
+            default -> {}
+        }
     }
 
     private static void check(Bench bench, SessionResult result, Witness witness, String name) {
@@ -157,6 +177,7 @@ final class PropertyTest {
     private static final class Witness implements SessionTrace {
         private final Cargo cargo;
         private final boolean[][] held;
+        private boolean sawLink;
         private long lastNanos;
         private boolean timeRanBackwards;
 
@@ -199,6 +220,11 @@ final class PropertyTest {
                     mark(burst, frame);
                 }
             }
+        }
+
+        @Override
+        public void onLinked(long atNanos) {
+            sawLink = true;
         }
 
         private void mark(Burst burst, int frame) {

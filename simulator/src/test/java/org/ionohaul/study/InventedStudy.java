@@ -20,6 +20,7 @@ import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
@@ -99,6 +100,7 @@ public final class InventedStudy {
         long nanos = Math.round(seconds * SECOND);
         return new SessionResult(
                 Outcome.CLOSED,
+                Ending.COMPLETED,
                 nanos,
                 OptionalLong.of(nanos),
                 OptionalLong.of(nanos),
@@ -114,18 +116,24 @@ public final class InventedStudy {
 
     /** A session that gives up after so many seconds, all but the first spent redialling, with half of the bytes held. */
     public static SessionResult gaveUp(double seconds) {
-        return unfinished(Outcome.GAVE_UP, seconds);
+        return unfinished(Outcome.GAVE_UP, Ending.LINK_LOST, seconds);
+    }
+
+    /** A session that had a link until its operator broke off, after so many seconds, with half of the bytes held. */
+    public static SessionResult outOfPatience(double seconds) {
+        return unfinished(Outcome.GAVE_UP, Ending.OUT_OF_PATIENCE, seconds);
     }
 
     /** A session that never lost its link and still runs at the horizon, after so many seconds. */
     public static SessionResult running(double seconds) {
-        return unfinished(Outcome.RUNNING, seconds);
+        return unfinished(Outcome.RUNNING, Ending.AT_HORIZON, seconds);
     }
 
-    private static SessionResult unfinished(Outcome outcome, double seconds) {
+    private static SessionResult unfinished(Outcome outcome, Ending ending, double seconds) {
         long nanos = Math.round(seconds * SECOND);
         return new SessionResult(
                 outcome,
+                ending,
                 nanos,
                 OptionalLong.empty(),
                 OptionalLong.empty(),
@@ -139,11 +147,12 @@ public final class InventedStudy {
                 0);
     }
 
-    /** A session that dials for so many seconds and gives up. */
-    public static SessionResult neverLinked(double seconds) {
+    /** A session that dials for so many seconds in vain. */
+    public static SessionResult neverLinked(Ending ending, double seconds) {
         long nanos = Math.round(seconds * SECOND);
         return new SessionResult(
-                Outcome.GAVE_UP,
+                ending.isAtHorizon() ? Outcome.RUNNING : Outcome.GAVE_UP,
+                ending,
                 nanos,
                 OptionalLong.empty(),
                 OptionalLong.empty(),
@@ -178,6 +187,7 @@ public final class InventedStudy {
         long repeats = (ended - entry) / 4;
         return new SessionResult(
                 isDelivered ? Outcome.CLOSED : Outcome.RUNNING,
+                isDelivered ? Ending.COMPLETED : Ending.AT_HORIZON,
                 ended,
                 delivered,
                 delivered,

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.OptionalLong;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.SessionResult;
 import org.junit.jupiter.api.Test;
 
@@ -17,6 +18,7 @@ final class TrialRowTest {
         TrialRow row = TrialRow.of(3, session);
         assertEquals(3, row.trial());
         assertEquals(session.outcome(), row.outcome());
+        assertEquals(session.ending(), row.ending());
         assertEquals(100, row.deliveredSeconds());
         assertEquals(session.confirmedNanos(), row.confirmedNanos());
         assertEquals(session.closedNanos(), row.closedNanos());
@@ -43,6 +45,7 @@ final class TrialRowTest {
     @Test
     void whatNeverCameStaysEmpty() {
         TrialRow row = TrialRow.of(0, InventedStudy.gaveUp(100));
+        assertEquals(Ending.LINK_LOST, row.ending());
         assertEquals(OptionalLong.empty(), row.deliveredNanos());
         assertEquals(Double.POSITIVE_INFINITY, row.deliveredSeconds());
         assertEquals(OptionalLong.empty(), row.fileDeliveredNanos(0));
