@@ -14,8 +14,8 @@ import org.ionohaul.session.SessionTrace;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.DataRate;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
@@ -57,7 +57,7 @@ public class SessionBenchmark {
         public long bursts;
 
         /** Begins to count anew. */
-        @Setup(DataRate.Iteration)
+        @Setup(Level.Iteration)
         public void clear() {
             seconds = 0;
             bursts = 0;
