@@ -20,6 +20,11 @@ public record DiscordantPairs(int first, int second) {
         }
     }
 
+    /** Returns the same with the sides changed. */
+    public DiscordantPairs swapped() {
+        return new DiscordantPairs(second, first);
+    }
+
     /** Returns how many pairs were discordant. */
     public int total() {
         return Math.addExact(first, second);

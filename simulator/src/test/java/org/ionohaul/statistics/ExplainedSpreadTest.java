@@ -22,32 +22,37 @@ final class ExplainedSpreadTest {
     /** Twenty groups of equal size keep all but 1/400 of a uniform variance. */
     @Test
     void anInputThatDecidesEverythingExplainsEverything() {
-        assertEquals(1 - 1 / 400.0, spread(i -> Math.exp(input[i])).share(), 1e-3);
+        assertEquals(1 - 1 / 400.0, spread(i -> Math.exp(input[i])).share().value(), 1e-3);
     }
 
     @Test
     void anInputThatDoesNotMatterExplainsNothing() {
         ExplainedSpread spread = spread(i -> other[i]);
         // The standard deviation of the share of 19 spurious degrees of freedom: sqrt(2 x 19) / 4000.
-        assertEquals(0, spread.share(), 4 * Math.sqrt(2 * 19) / TRIALS);
+        assertEquals(0, spread.share().value(), 4 * Math.sqrt(2 * 19) / TRIALS);
         assertTrue(spread.pValue() > 1e-3);
     }
 
     /** Both count alike; the expected share is computed by quadrature. Tolerance 4 SE, about 2 sqrt(s (1 - s) / n). */
     @Test
     void twoEqualInputsShareTheSpread() {
-        assertEquals(shareOfOneOfTwoUniforms(), spread(i -> input[i] + other[i]).share(), 0.04);
+        assertEquals(
+                shareOfOneOfTwoUniforms(),
+                spread(i -> input[i] + other[i]).share().value(),
+                0.04);
     }
 
     @Test
     void thoseThatNeverCameCountAsLast() {
         ExplainedSpread spread = spread(i -> input[i] < 0.5 ? 1 : Double.POSITIVE_INFINITY);
-        assertTrue(spread.share() > 0.95, spread.toString());
+        assertTrue(spread.share().value() > 0.95);
     }
 
     @Test
     void withoutSpreadNothingIsExplained() {
-        assertEquals(new ExplainedSpread(0, 1), spread(i -> Double.POSITIVE_INFINITY));
+        ExplainedSpread spread = spread(i -> Double.POSITIVE_INFINITY);
+        assertEquals(0, spread.share().value());
+        assertEquals(1, spread.pValue());
     }
 
     @Test
