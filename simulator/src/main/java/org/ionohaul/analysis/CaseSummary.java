@@ -14,8 +14,10 @@ import org.ionohaul.study.CaseTrials;
  * @param transfer what was sent
  * @param direction which way
  * @param modes one summary a mode, in the scenario's order
- * @param ranking indices into {@code modes}, best first: by mean chance over the deadlines, then delivered share, then
- *     the time that 9 of 10 trials keep, then the median
+ * @param ranking indices into {@code modes}, best first: by how many others are better beyond chance, the surer one or,
+ *     where neither is surer, the sooner one; then by how often it is through before another
+ * @param leaders the best mode, or those that can't be told apart from it
+ * @param deadlineLeaders the same for each deadline by itself
  * @param pairs every pair of modes, the one that ranks higher first, in order of ranking: the best against each other one,
  *     then the second against those after it, and so on
  * @param verdict what decides the result
@@ -25,6 +27,8 @@ public record CaseSummary(
         Direction direction,
         List<ModeSummary> modes,
         List<Integer> ranking,
+        Leaders leaders,
+        List<Leaders> deadlineLeaders,
         List<Comparison> pairs,
         Verdict verdict) {
     private static final Comparator<ModeSummary> BEST_FIRST = Comparator.comparingDouble(ModeSummary::meanDeadlineShare)
@@ -37,6 +41,7 @@ public record CaseSummary(
     public CaseSummary {
         modes = List.copyOf(modes);
         ranking = List.copyOf(ranking);
+        deadlineLeaders = List.copyOf(deadlineLeaders);
         pairs = List.copyOf(pairs);
     }
 
@@ -47,20 +52,26 @@ public record CaseSummary(
                 .map(it -> new ModeTally(it.rows(), transfer.files().size()))
                 .toList();
         List<ModeSummary> modes = IntStream.range(0, tallies.size())
-                .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i)))
+                .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i), tallies.size()))
                 .toList();
-        List<Integer> ranking = ranking(modes);
-        List<Comparison> pairs = pairs(trials, ranking, tallies);
-        List<ModeSummary> ranked = ranking.stream().map(modes::get).toList();
+        List<Double> deadlines = transfer.deadlinesSeconds();
+        Contest contest = new Contest(
+                tallies.stream().map(ModeTally::completionSeconds).toList(),
+                deadlines,
+                Comparator.comparing(modes::get, BEST_FIRST));
+        List<Integer> ranking = contest.ranking();
         return new CaseSummary(
                 transfer,
                 trials.direction(),
                 modes,
                 ranking,
-                pairs,
+                contest.leaders(),
+                IntStream.range(0, deadlines.size()).mapToObj(contest::leaders).toList(),
+                pairs(trials, ranking, tallies),
                 Verdict.of(
-                        ranked,
-                        pairs,
+                        ranking.stream().map(modes::get).toList(),
+                        () -> contest.tests(ranking.get(0), ranking.get(1)),
+                        () -> contest.isArrivalMost(ranking.get(0), ranking.get(1)),
                         () -> SavedTime.of(
                                 trials.modes().get(ranking.get(0)),
                                 trials.modes().get(ranking.get(1)))));
@@ -96,10 +107,5 @@ public record CaseSummary(
     /** Returns the summary of the best mode. */
     public ModeSummary best() {
         return modes.get(ranking.get(0));
-    }
-
-    private static List<Integer> ranking(List<ModeSummary> modes) {
-        // The sort is stable: equal modes keep the scenario's order.
-        return modes.stream().sorted(BEST_FIRST).map(modes::indexOf).toList();
     }
 }

@@ -35,6 +35,9 @@ public record Difference(
         Fifth least) {
     private static final int FIFTHS = 5;
 
+    /** Of each fifth, so that the intervals hold for those that are picked as differing most and least. */
+    private static final double CONFIDENCE = 1 - (1 - Estimate.CONFIDENCE) / FIFTHS;
+
     /** The fewest trials of which anything is said: ten a fifth. */
     static final int FEWEST_TRIALS = 10 * FIFTHS;
 
@@ -47,12 +50,19 @@ public record Difference(
      * @param place 0 for the trials with the lowest values of the measure, 4 for those with the highest
      * @param from lowest value in it
      * @param to highest value in it
-     * @param firstBefore share of its trials on which the first is through before the second, from 0 to 1
+     * @param trials how many trials it holds
+     * @param firstBefore share of them on which the first is through before the second, from 0 to 1
      * @param secondBefore share on which the second is through before the first
      * @param medianLeadSeconds median of the first's lead, as in {@link Comparison}
      */
     public record Fifth(
-            int place, double from, double to, double firstBefore, double secondBefore, double medianLeadSeconds) {}
+            int place,
+            double from,
+            double to,
+            int trials,
+            Estimate firstBefore,
+            Estimate secondBefore,
+            Estimate medianLeadSeconds) {}
 
     /**
      * Looks for what of the sky tells when two modes differ.
@@ -78,7 +88,7 @@ public record Difference(
                             isAtReceiver,
                             measure,
                             watchedSeconds,
-                            spread.share(),
+                            Math.max(0, spread.share().value()),
                             spread.pValue(),
                             fifths[FIFTHS - 1],
                             fifths[0]);
@@ -110,8 +120,10 @@ public record Difference(
                         values,
                         first,
                         second))
-                .sorted(Comparator.comparingDouble((Fifth it) -> Math.abs(it.medianLeadSeconds()))
-                        .thenComparingDouble(it -> Math.abs(it.firstBefore() - it.secondBefore()))
+                .sorted(Comparator.comparingDouble(
+                                (Fifth it) -> Math.abs(it.medianLeadSeconds().value()))
+                        .thenComparingDouble(it -> Math.abs(
+                                it.firstBefore().value() - it.secondBefore().value()))
                         // Where several are alike, the outermost is what tells them from the others.
                         .thenComparingInt(it -> Math.abs(it.place() - FIFTHS / 2)))
                 .toArray(Fifth[]::new);
@@ -125,8 +137,9 @@ public record Difference(
                 place,
                 values[trials[0]],
                 values[trials[trials.length - 1]],
-                times.firstBefore().share(),
-                times.secondBefore().share(),
-                times.lead(0.5, Estimate.CONFIDENCE).value());
+                trials.length,
+                times.firstBefore().wilson(CONFIDENCE),
+                times.secondBefore().wilson(CONFIDENCE),
+                times.lead(0.5, CONFIDENCE));
     }
 }

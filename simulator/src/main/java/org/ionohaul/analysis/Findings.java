@@ -13,6 +13,7 @@ import org.ionohaul.trial.Trials;
  *
  * @param result its trials, at least one
  * @param summary what they come to
+ * @param spreads for each case, for each mode, why its trials differ; empty if every input is known, or of too few trials
  * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
  * @param sizesArePartial whether the trials behind those answers were interrupted
  * @param skies what its skies were, and on which of them its modes differ most
@@ -22,6 +23,7 @@ import org.ionohaul.trial.Trials;
 public record Findings(
         StudyResult result,
         StudySummary summary,
+        List<List<Optional<SpreadSplit>>> spreads,
         List<SizeAnswers> sizes,
         boolean sizesArePartial,
         SkyAnswers skies,
@@ -30,8 +32,9 @@ public record Findings(
     /** How much of a trial's sky is shown at most. */
     private static final double LONGEST_SKY_SECONDS = 3600;
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Findings {
+        spreads = spreads.stream().map(List::copyOf).toList();
         sizes = List.copyOf(sizes);
     }
 
@@ -49,11 +52,22 @@ public record Findings(
         return new Findings(
                 result,
                 summary,
+                spreads(result),
                 ofSizes.filter(it -> it.trialsDone() > 0).map(SizeAnswers::of).orElse(List.of()),
                 ofSizes.map(StudyResult::isPartial).orElse(false),
                 SkyAnswers.of(result, summary, trials::skyOf),
                 SkyView.of(scenario, 0, trials.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
                 provenance);
+    }
+
+    /** Returns why the trials of each mode of each case differ. */
+    public static List<List<Optional<SpreadSplit>>> spreads(StudyResult result) {
+        return result.cases().stream()
+                .map(it -> it.modes().stream()
+                        .map(mode ->
+                                SpreadSplit.of(result.scenario(), it.transfer().deadlinesSeconds(), mode))
+                        .toList())
+                .toList();
     }
 
     /** Returns whether anything was interrupted before it was complete. */

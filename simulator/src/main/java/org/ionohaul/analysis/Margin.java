@@ -8,7 +8,7 @@ import org.ionohaul.statistics.Estimate;
  * How far the best mode of a case is ahead of the next, trial by trial under the same skies.
  *
  * @param next index of the next best mode
- * @param standing whether it is ahead beyond chance
+ * @param standing what is told of the two beyond chance
  * @param bestBefore share of trials in which the best mode delivers before the next
  * @param nextBefore share of trials in which the next delivers before the best mode
  * @param medianLeadSeconds median of how much earlier the best mode delivers, in seconds; infinite if mostly just one does
@@ -24,16 +24,6 @@ public record Margin(
     /** Copies the list. */
     public Margin {
         deadlineLeads = List.copyOf(deadlineLeads);
-    }
-
-    /** Returns whether the best mode is ahead of the next beyond chance. */
-    public boolean isClear() {
-        return standing == Verdict.Standing.AHEAD;
-    }
-
-    /** Returns whether the next mode comes first more often beyond chance, though its deadlines are kept no more often. */
-    public boolean isNextSooner() {
-        return standing == Verdict.Standing.NEXT_IS_SOONER;
     }
 
     /** Returns the margin of a case with at least two modes. */

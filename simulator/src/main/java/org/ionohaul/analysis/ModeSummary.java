@@ -8,7 +8,6 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
-import org.ionohaul.statistics.SurvivalCurve;
 
 /**
  * What the trials of one mode in one case come to. All intervals have confidence {@link Estimate#CONFIDENCE}.
@@ -20,11 +19,11 @@ import org.ionohaul.statistics.SurvivalCurve;
  * @param tenthSeconds the completion time that 1 of 10 trials keeps, in seconds; infinite if not reached
  * @param medianSeconds the completion time that 5 of 10 trials keep
  * @param ninthSeconds the completion time that 9 of 10 trials keep
+ * @param ninthPlan the time to plan for if 9 of 10 trials are to keep it
+ * @param plan the time to plan for if 19 of 20 trials are to keep it
  * @param deadlines chance of each deadline
  * @param medianBytesPerMinute bytes on the air (after any compression, repeats not counted) a minute from pressing send to
  *     delivered, over all trials; 0 where never
- * @param medianIfNobodyBrokeOffSeconds Kaplan-Meier median completion time, in seconds: sessions that broke off or were
- *     still running count as not watched further instead of as never
  * @param causes mean time budget, one entry a cause
  * @param meanElapsedSeconds mean time from pressing send to the session's end or the horizon: the causes' sum
  * @param dataRates use of the data rates, data rate 1 first
@@ -40,15 +39,19 @@ public record ModeSummary(
         Estimate tenthSeconds,
         Estimate medianSeconds,
         Estimate ninthSeconds,
+        SafeTime ninthPlan,
+        SafeTime plan,
         List<DeadlineChance> deadlines,
         Estimate medianBytesPerMinute,
-        double medianIfNobodyBrokeOffSeconds,
         List<CauseTime> causes,
         double meanElapsedSeconds,
         List<DataRateShare> dataRates,
         double meanLinksLost,
         Failures failures,
         List<FileTimes> files) {
+    /** What is planned for: of twenty trials, the slowest but one. */
+    private static final double PLANNED = 0.95;
+
     /** Copies the lists. */
     public ModeSummary {
         outcomes = List.copyOf(outcomes);
@@ -62,8 +65,9 @@ public record ModeSummary(
      * Summarises the trials of a mode.
      *
      * @param transfer what was sent
+     * @param modes among how many modes this is one
      */
-    static ModeSummary of(Transfer transfer, Mode mode, ModeTally tally) {
+    static ModeSummary of(Transfer transfer, Mode mode, ModeTally tally, int modes) {
         OrderedSample completion = OrderedSample.of(tally.completionSeconds());
         Estimate median = notNegative(completion, 0.5);
         return new ModeSummary(
@@ -74,9 +78,10 @@ public record ModeSummary(
                 notNegative(completion, 0.1),
                 median,
                 notNegative(completion, 0.9),
+                SafeTime.of(0.9, completion, modes),
+                SafeTime.of(PLANNED, completion, modes),
                 deadlines(transfer, completion),
                 pace(transfer.totalBytes(), median),
-                SurvivalCurve.of(tally.watched()).quantile(0.5),
                 tally.causes(),
                 tally.meanElapsedSeconds(),
                 tally.dataRates(),

@@ -10,7 +10,6 @@ import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
-import org.ionohaul.statistics.Observation;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.ModeTrials;
 import org.ionohaul.study.TrialRow;
@@ -22,7 +21,6 @@ final class ModeTally {
     private final int trials;
     private final double[] completionSeconds;
     private final double[][] fileSeconds;
-    private final List<Observation> watched = new ArrayList<>();
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
     private final Map<Ending, Integer> failures = new EnumMap<>(Ending.class);
     private final long[] causeNanos = new long[CAUSES.size()];
@@ -60,17 +58,12 @@ final class ModeTally {
     }
 
     private void add(TrialRow row, int trial) {
-        boolean isDelivered = row.deliveredNanos().isPresent();
         completionSeconds[trial] = row.deliveredSeconds();
         for (int file = 0; file < fileSeconds.length; file++) {
             fileSeconds[file][trial] = ModeTrials.fileSeconds(row, file);
         }
-        watched.add(
-                isDelivered
-                        ? new Observation(row.deliveredSeconds(), true)
-                        : new Observation(row.endedNanos() / 1e9, false));
         outcomes.merge(row.outcome(), 1, Integer::sum);
-        if (!isDelivered) {
+        if (row.deliveredNanos().isEmpty()) {
             failures.merge(row.ending(), 1, Integer::sum);
         }
         for (int cause = 0; cause < causeNanos.length; cause++) {
@@ -98,11 +91,6 @@ final class ModeTally {
     /** Returns when each trial's receiver held a file, from 0, infinite if never; not to be changed. */
     double[] fileSeconds(int file) {
         return fileSeconds[file];
-    }
-
-    /** Returns completion times, those that broke off or still ran as not watched further. */
-    List<Observation> watched() {
-        return watched;
     }
 
     List<OutcomeShare> outcomes() {

@@ -23,7 +23,7 @@ import org.ionohaul.statistics.Proportion;
  * on guards against going on with points of another variation.
  */
 public final class PointsFormat {
-    private static final String FORMAT = "ionohaul points 1";
+    private static final String FORMAT = "ionohaul points 2";
 
     private PointsFormat() {}
 
@@ -121,15 +121,35 @@ public final class PointsFormat {
 
     private static void write(CasePoint point, DataOutputStream out) throws IOException {
         write(point.modes(), PointsFormat::write, out);
-        out.writeInt(point.best());
+        write(point.leaders(), out);
         write(point.margin().stream().toList(), PointsFormat::write, out);
     }
 
     private static CasePoint casePoint(DataInputStream in) throws IOException {
         return new CasePoint(
                 list(in, PointsFormat::modePoint),
-                in.readInt(),
+                leaders(in),
                 list(in, PointsFormat::margin).stream().findFirst());
+    }
+
+    private static void write(Leaders leaders, DataOutputStream out) throws IOException {
+        write(leaders.modes(), (it, to) -> to.writeInt(it), out);
+        write(leaders.alike().stream().toList(), PointsFormat::write, out);
+    }
+
+    private static Leaders leaders(DataInputStream in) throws IOException {
+        return new Leaders(
+                list(in, DataInputStream::readInt),
+                list(in, PointsFormat::alike).stream().findFirst());
+    }
+
+    private static void write(Alike alike, DataOutputStream out) throws IOException {
+        out.writeDouble(alike.share());
+        out.writeDouble(alike.seconds());
+    }
+
+    private static Alike alike(DataInputStream in) throws IOException {
+        return new Alike(in.readDouble(), in.readDouble());
     }
 
     private static void write(ModePoint mode, DataOutputStream out) throws IOException {

@@ -29,6 +29,15 @@ public final class TimeText {
     }
 
     /**
+     * Returns a difference as a clock shows it, such as {@code 4:20} or {@code -0:12}.
+     *
+     * @param seconds finite
+     */
+    public static String signed(double seconds) {
+        return (Math.round(seconds) < 0 ? "-" : "") + clock(Math.abs(seconds));
+    }
+
+    /**
      * Returns a length as a promise that errs on the safe side, such as {@code 17 minutes}: rounded up to whole minutes,
      * or to ten seconds below two minutes.
      *

@@ -46,21 +46,21 @@ public record CaseSection(
             Scenario scenario,
             CaseSummary summary,
             CaseTrials trials,
+            List<Optional<SpreadSplit>> spreads,
             List<Optional<Difference>> differences) {
         return new CaseSection(
                 id,
                 CaseWords.heading(summary.transfer()),
                 CaseWords.route(scenario, summary),
-                CaseWords.answer(summary, trials),
+                CaseWords.answer(summary),
                 CaseWords.deadlines(summary),
                 VerdictWords.sentences(summary),
                 CaseTables.completion(summary.modes()),
                 CaseTables.files(summary),
                 new CaseCharts(id, summary, trials).all(),
-                SpreadSplit.of(scenario, trials.modes().get(summary.ranking().get(0)))
-                        .map(it -> SpreadWords.sentence(summary.best().mode().title(), it))
-                        .orElse(""),
-                SpreadWords.table(scenario, trials),
+                SpreadWords.ofBest(summary, spreads).orElse(""),
+                SpreadWords.table(
+                        summary.modes().stream().map(it -> it.mode().title()).toList(), spreads),
                 CaseTables.comparisons(summary),
                 CaseWords.differences(
                         scenario, summary, differences, summary.pairs().size()));

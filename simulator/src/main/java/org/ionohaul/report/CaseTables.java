@@ -41,9 +41,10 @@ final class CaseTables {
                 .mapToObj(i -> joined(soon.rows().get(i), sure.rows().get(i)))
                 .toList();
         return new Table(
-                "How soon and how surely everything is delivered; in small print, where the true value lies with 95 %"
-                        + " confidence",
-                joined(soon.heads(), sure.heads()), rows);
+                "How soon and how surely everything is delivered; in small print, ranges made to hold the true value in"
+                        + " about 95 of 100 such studies",
+                joined(soon.heads(), sure.heads()),
+                rows);
     }
 
     private static List<Cell> joined(List<Cell> first, List<Cell> second) {
@@ -230,7 +231,7 @@ final class CaseTables {
         if (Double.isInfinite(seconds)) {
             return seconds > 0 ? "only the first" : "only the second";
         }
-        return (Math.round(seconds) < 0 ? "-" : "") + TimeText.clock(Math.abs(seconds));
+        return TimeText.signed(seconds);
     }
 
     private static Cell name(ModeSummary mode) {

@@ -10,7 +10,9 @@ import java.util.stream.Collectors;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.Comparison;
 import org.ionohaul.analysis.Difference;
+import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.SafeTime;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -20,17 +22,10 @@ import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Outcome;
-import org.ionohaul.statistics.OrderedSample;
-import org.ionohaul.study.CaseTrials;
+import org.ionohaul.statistics.Estimate;
 
 /** What is said about a case in plain words. */
 final class CaseWords {
-    /** From so many trials on, the largest bounds the 95 % quantile with 95 % confidence (Wilks). */
-    private static final int FEWEST_TO_PLAN = 59;
-
-    /** The trial to plan for: of twenty, the slowest but one. */
-    private static final double PLANNED = 0.95;
-
     private CaseWords() {}
 
     /** Returns what is sent, such as {@code Photo: flood.jpg, 64 kB; roster.txt, 2 kB}. */
@@ -58,44 +53,53 @@ final class CaseWords {
     }
 
     /**
-     * Returns the sentence that answers the question: how soon, how surely, with which mode, and what to plan for.
+     * Returns the sentences that answer the question: what to plan for, with which mode, and how surely that holds. They
+     * lead with the safe end, see {@link SafeTime}.
      *
      * @param summary what the case comes to
-     * @param trials its trials
      */
-    static String answer(CaseSummary summary, CaseTrials trials) {
+    static String answer(CaseSummary summary) {
         ModeSummary best = summary.best();
-        String mode = best.mode().title();
-        double ninth = best.ninthSeconds().value();
         String what = "the " + summary.transfer().name();
-        if (Double.isFinite(ninth)) {
-            return "About 9 of 10 trials " + what + " is through within " + TimeText.plan(ninth) + " with " + mode
-                    + (best.trials() < FEWEST_TO_PLAN
-                            ? ". Too few trials were simulated to plan by."
-                            : plan(
-                                    TimeText.plan(ninth),
-                                    completion(summary, trials).quantile(PLANNED)));
-        }
-        if (best.delivered().value() == 0) {
+        if (summary.modes().stream().allMatch(it -> it.delivered().value() == 0)) {
             return "On none of " + SizeText.grouped(best.trials()) + " simulated trials was " + what
                     + " through, with any mode.";
         }
-        return "Even with " + mode + ", the best, " + what + " is through on only about "
-                + OddsText.odds(best.delivered().value()) + " trials; have another way ready.";
-    }
-
-    private static String plan(String ninth, double seconds) {
-        if (!Double.isFinite(seconds)) {
-            return "; on the others it may not get through at all, so have another way ready.";
+        if (isReached(best.plan())) {
+            return plan(what, best);
         }
-        String plan = TimeText.plan(seconds);
-        return plan.equals(ninth)
-                ? ", and so it is on 19 of 20."
-                : "; plan for " + plan + ", which 19 of 20 trials keep.";
+        if (isReached(best.ninthPlan())) {
+            return "On at least 9 of 10 trials " + what + " is through within " + time(best.ninthPlan()) + " with "
+                    + best.mode().title() + "; " + noPlan(best.plan());
+        }
+        return Double.isFinite(best.ninthSeconds().value())
+                ? "On about 9 of 10 simulated trials " + what + " is through within "
+                        + TimeText.plan(best.ninthSeconds().value()) + " with "
+                        + best.mode().title() + "; " + noPlan(best.plan())
+                : "Even with " + best.mode().title() + ", " + what + " is through on only about "
+                        + OddsText.odds(best.delivered().value()) + " trials; have another way ready.";
     }
 
-    private static OrderedSample completion(CaseSummary summary, CaseTrials trials) {
-        return OrderedSample.of(trials.modes().get(summary.ranking().get(0)).completionSeconds());
+    private static String plan(String what, ModeSummary best) {
+        String plan = time(best.plan());
+        String ninth = time(best.ninthPlan());
+        return "Plan for " + plan + " with " + best.mode().title() + ": on at least 19 of 20 trials " + what
+                + " is through by then"
+                + (ninth.equals(plan) ? "." : ", and on at least 9 of 10 within " + ninth + ".");
+    }
+
+    private static String noPlan(SafeTime plan) {
+        return plan.seconds().isEmpty()
+                ? "too few trials were simulated to plan by: " + plan.fewestTrials() + " are needed."
+                : "on the others it may not get through at all, so have another way ready.";
+    }
+
+    private static boolean isReached(SafeTime time) {
+        return Double.isFinite(time.seconds().orElse(Double.POSITIVE_INFINITY));
+    }
+
+    private static String time(SafeTime time) {
+        return TimeText.plan(time.seconds().orElseThrow());
     }
 
     /** Returns what each deadline comes to with the best mode for it; deadlines that come to the same are one sentence. */
@@ -114,14 +118,22 @@ final class CaseWords {
     }
 
     private static String chance(CaseSummary summary, int deadline) {
-        ModeSummary best = summary.best();
-        for (ModeSummary mode : summary.modes()) {
-            if (share(mode, deadline) > share(best, deadline)) {
-                best = mode;
-            }
+        if (summary.modes().stream().allMatch(it -> share(it, deadline).value() == 0)) {
+            return "none of the simulated trials, with any mode.";
         }
-        return OddsText.simulated(best.deadlines().get(deadline).chance()) + " trials, with "
-                + best.mode().title() + ".";
+        Leaders leaders = summary.deadlineLeaders().get(deadline);
+        ModeSummary first = summary.modes().get(leaders.first());
+        Estimate share = share(first, deadline);
+        List<String> others = leaders.modes().stream()
+                .skip(1)
+                .map(it -> summary.modes().get(it).mode().title())
+                .toList();
+        return OddsText.simulated(share) + " trials (" + OddsText.percentRange(share.low(), share.high()) + "), with "
+                + first.mode().title()
+                + leaders.alike()
+                        .map(it -> "; " + LeaderWords.others(others, it))
+                        .orElse("")
+                + ".";
     }
 
     static String capital(String text) {
@@ -132,23 +144,43 @@ final class CaseWords {
         return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 
-    private static double share(ModeSummary mode, int deadline) {
-        return mode.deadlines().get(deadline).chance().value();
+    private static Estimate share(ModeSummary mode, int deadline) {
+        return mode.deadlines().get(deadline).chance();
     }
 
-    /** Returns how the best mode fares against the next under the same sky; empty if there is no next. */
+    /**
+     * Returns how the best mode fares against the next under the same sky, wins, losses and ties together; empty if there
+     * is no next.
+     */
     static Optional<String> pair(CaseSummary summary) {
-        return summary.comparisons().stream().findFirst().map(pair -> {
-            String share = OddsText.simulated(pair.firstBeforeShare());
-            String next = summary.modes().get(summary.ranking().get(1)).mode().title();
-            return "Under the same sky " + summary.best().mode().title() + " is through before " + next + " on " + share
-                    + " trials ("
-                    + OddsText.percentRange(
-                            pair.firstBeforeShare().low(),
-                            pair.firstBeforeShare().high())
-                    + " with 95 % confidence)" + lead(pair.medianLeadSeconds().value()) + "."
-                    + worth(pair.varianceRatio());
-        });
+        return summary.comparisons().stream()
+                .findFirst()
+                .filter(it -> it.firstBefore().hits() + it.secondBefore().hits() > 0)
+                .map(pair -> {
+                    String next =
+                            summary.modes().get(summary.ranking().get(1)).mode().title();
+                    return "Under the same sky " + summary.best().mode().title() + " is first on "
+                            + OddsText.percent(pair.firstBefore().share()) + " of trials ("
+                            + OddsText.percentRange(
+                                    pair.firstBeforeShare().low(),
+                                    pair.firstBeforeShare().high())
+                            + "), " + next + " on "
+                            + OddsText.percent(pair.secondBefore().share()) + at("both at once", ties(pair))
+                            + at("neither at all", pair.neither().share()) + "." + lead(pair)
+                            + worth(pair.varianceRatio());
+                });
+    }
+
+    private static double ties(Comparison pair) {
+        int trials = pair.neither().total();
+        int untied = pair.firstBefore().hits()
+                + pair.secondBefore().hits()
+                + pair.neither().hits();
+        return (double) (trials - untied) / trials;
+    }
+
+    private static String at(String what, double share) {
+        return share == 0 ? "" : ", " + what + " on " + OddsText.percent(share);
     }
 
     /**
@@ -191,12 +223,21 @@ final class CaseWords {
                 : "";
     }
 
-    private static String lead(double seconds) {
-        if (!Double.isFinite(seconds)) {
+    /** Trials on which neither gets through have no lead. */
+    private static String lead(Comparison pair) {
+        Estimate lead = pair.medianLeadSeconds();
+        if (!Double.isFinite(lead.value())) {
             return "";
         }
-        String time = TimeText.clock(Math.abs(seconds));
-        return ", on the median one " + (seconds < 0 ? time + " later" : "by " + time);
+        int neither = pair.neither().hits();
+        String range = Double.isFinite(lead.low()) && Double.isFinite(lead.high())
+                ? " (" + TimeText.signed(lead.low()) + " to " + TimeText.signed(lead.high()) + ")"
+                : "";
+        return " Its median lead is " + TimeText.signed(lead.value()) + range
+                + (neither == 0
+                        ? "."
+                        : "; left out " + (neither == 1 ? "is" : "are") + " the " + SizeText.grouped(neither)
+                                + (neither == 1 ? " trial" : " trials") + " without both.");
     }
 
     static String outcome(Outcome outcome) {

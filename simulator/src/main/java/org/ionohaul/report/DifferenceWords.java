@@ -6,6 +6,7 @@ import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
 
 /** When two modes differ most, in plain words. */
 final class DifferenceWords {
@@ -34,9 +35,9 @@ final class DifferenceWords {
 
     /**
      * Returns the sentence, such as {@code They differ most on the fifth of trials with the lowest middle SNR at Flood
-     * desk over the first 12 minutes (up to 6 dB): there Hare is first on 97 % of them, on the median one by 5:10. They
-     * differ least on the fifth with the highest (from 14 dB): there Hare is first on 61 % of them, on the median one by
-     * 0:20.} The time is told, as a sky that gets worse has other values over a whole trial.
+     * desk over the first 12 minutes (up to 6 dB): there Hare is first on 97 % of 40 (81-99 %), on the median one by 5:10
+     * (4:02 to 6:11). They differ least on the fifth with the highest (from 14 dB): there Hare is first on 61 % of 40
+     * (40-78 %), on the median one by 0:20 (0:02 to 0:41).} The time is told, as a sky that gets worse has other values over a whole trial.
      */
     String sentence() {
         return "They differ most on the fifth of trials with " + place(difference.most()) + " " + measure() + " at "
@@ -84,18 +85,26 @@ final class DifferenceWords {
 
     /** Of the mode that is ahead there. */
     private String lead(Fifth fifth) {
-        boolean isFirstAhead = fifth.medianLeadSeconds() >= 0;
-        double share = isFirstAhead ? fifth.firstBefore() : fifth.secondBefore();
-        String name = isFirstAhead ? first : second;
-        double seconds = Math.abs(fifth.medianLeadSeconds());
-        String by = Double.isInfinite(seconds)
+        Estimate lead = fifth.medianLeadSeconds();
+        boolean isFirstAhead = lead.value() >= 0;
+        Estimate share = isFirstAhead ? fifth.firstBefore() : fifth.secondBefore();
+        String by = Double.isInfinite(lead.value())
                 ? "mostly as the only one to get through" + neither(fifth)
-                : "on the median one by " + TimeText.clock(seconds);
-        return name + " is first on " + (share == 1 ? "all" : OddsText.percent(share)) + " of them, " + by;
+                : "on the median one by " + TimeText.clock(Math.abs(lead.value())) + range(lead, isFirstAhead);
+        return (isFirstAhead ? first : second) + " is first on "
+                + (share.value() == 1 ? "all " : OddsText.percent(share.value()) + " of ") + fifth.trials() + " ("
+                + OddsText.percentRange(share.low(), share.high()) + "), " + by;
+    }
+
+    private static String range(Estimate lead, boolean isFirstAhead) {
+        return Double.isFinite(lead.low()) && Double.isFinite(lead.high())
+                ? " (" + TimeText.signed(isFirstAhead ? lead.low() : -lead.high()) + " to "
+                        + TimeText.signed(isFirstAhead ? lead.high() : -lead.low()) + ")"
+                : "";
     }
 
     private static String neither(Fifth fifth) {
-        double share = 1 - fifth.firstBefore() - fifth.secondBefore();
+        double share = 1 - fifth.firstBefore().value() - fifth.secondBefore().value();
         return share < LEAST_NAMED ? "" : ", and on " + OddsText.percent(share) + " neither does";
     }
 }

@@ -34,7 +34,8 @@ public record MethodItem(String head, String text) {
                         "Quantiles: " + OrderedSample.QUANTILE_DEFINITION + ". Nothing is dropped or averaged away."),
                 new MethodItem(
                         "Small print",
-                        "Intervals with 95 % confidence for chance in the simulation: distribution-free from order"
+                        "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
+                                + " simulation goes (95 % confidence intervals): distribution-free from order"
                                 + " statistics for times, Wilson's for shares. They say nothing about a scenario that"
                                 + " describes the wrong sky."));
     }

@@ -60,6 +60,7 @@ public record ReportPage(
                                 result.scenario(),
                                 summary.cases().get(i),
                                 result.cases().get(i),
+                                findings.spreads().get(i),
                                 findings.skies().cases().get(i)))
                         .toList(),
                 findings.sizes().stream()

@@ -56,9 +56,10 @@ final class SkiesJson {
         json.writeNumberField("fifth", fifth.place() + 1);
         json.writeNumberField("from", fifth.from());
         json.writeNumberField("to", fifth.to());
-        json.writeNumberField("first_before_of_fifth", fifth.firstBefore());
-        json.writeNumberField("second_before_of_fifth", fifth.secondBefore());
-        JsonValues.writeFinite(json, "median_lead_s", fifth.medianLeadSeconds());
+        json.writeNumberField("trials", fifth.trials());
+        JsonValues.writeEstimate(json, "first_before_share", fifth.firstBefore());
+        JsonValues.writeEstimate(json, "second_before_share", fifth.secondBefore());
+        JsonValues.writeEstimate(json, "median_lead_s", fifth.medianLeadSeconds());
         json.writeEndObject();
     }
 }

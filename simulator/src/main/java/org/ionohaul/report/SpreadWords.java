@@ -3,14 +3,19 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.SpreadSplit;
+import org.ionohaul.analysis.SpreadSplit.InputShare;
 import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
-import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.CaseTrials;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.statistics.Estimate;
 
 /** What is said about luck and ignorance. */
 final class SpreadWords {
@@ -19,39 +24,90 @@ final class SpreadWords {
 
     private SpreadWords() {}
 
-    /**
-     * Returns the sentence that splits the spread of a mode's times, such as {@code Why trials differ with Hare: 70 %
-     * luck of fading, 30 % not knowing near.snr. Measuring near.snr would sharpen this forecast most.}
-     *
-     * @param mode what people call the mode
-     */
-    static String sentence(String mode, SpreadSplit split) {
-        List<SpreadSplit.InputShare> largest = split.inputs().stream()
-                .filter(it -> it.share() >= LEAST_NAMED && it.isBeyondChance())
-                .sorted(Comparator.comparingDouble(SpreadSplit.InputShare::share)
-                        .reversed())
-                .limit(MOST_NAMED)
-                .toList();
-        String unknown = largest.isEmpty()
-                ? "hardly anything for not knowing inputs"
-                : largest.stream()
-                        .map(it -> OddsText.percent(Math.min(1, it.share())) + " not knowing " + it.key())
-                        .collect(Collectors.joining(", "));
-        String advice = split.worthMeasuring()
-                .map(key -> "Measuring " + key + " would sharpen this forecast most.")
-                .orElse("No single measurement would sharpen this forecast.");
-        return "Why trials differ with " + mode + ": " + OddsText.percent(split.luckShare()) + " luck of fading, "
-                + unknown + ". " + advice;
+    /** Returns the sentences on the best mode of a case; empty if every input is known. */
+    static Optional<String> ofBest(CaseSummary summary, List<Optional<SpreadSplit>> spreads) {
+        return spreads.get(summary.leaders().first())
+                .map(it -> sentence(
+                        summary.best().mode().title(), summary.transfer().deadlinesSeconds(), it));
     }
 
-    /** Returns the split of each mode that has one, a column a mode; without rows if every input is known. */
-    static Table table(Scenario scenario, CaseTrials trials) {
-        List<SpreadSplit> splits = trials.modes().stream()
-                .flatMap(mode -> SpreadSplit.of(scenario, mode).stream())
+    /**
+     * Returns the sentences that split the spread of a mode's times, such as {@code Why trials differ with Hare: 70 %
+     * (62-77 %) luck, 30 % (23-38 %) not knowing near.snr. Measuring near.snr is worth most: it would move the chance of 10
+     * min by some 24 of 100 (20 to 27) either way.}
+     *
+     * @param mode what people call the mode
+     * @param deadlinesSeconds the deadlines of what was sent
+     */
+    static String sentence(String mode, List<Double> deadlinesSeconds, SpreadSplit split) {
+        String unknown = split.inputs().stream()
+                .filter(it -> it.share().value() >= LEAST_NAMED && it.isBeyondChance())
+                .sorted(Comparator.comparingDouble((InputShare it) -> it.share().value())
+                        .reversed())
+                .limit(MOST_NAMED)
+                .map(it -> share(it.share()) + " not knowing " + it.key())
+                .collect(Collectors.joining(", "));
+        return "Why trials differ with " + mode + ": " + share(split.rest()) + " " + rest(split) + ", "
+                + (unknown.isEmpty() ? "hardly anything for not knowing inputs" : unknown) + ". "
+                + advice(deadlinesSeconds, split);
+    }
+
+    /** With several unknown inputs, luck is not the name of what only combinations of them explain. */
+    private static String rest(SpreadSplit split) {
+        return split.mayCombine() ? "luck and combinations of what is not known" : "luck";
+    }
+
+    private static String advice(List<Double> deadlinesSeconds, SpreadSplit split) {
+        List<String> worth = split.worthMeasuring();
+        if (worth.isEmpty()) {
+            return deadlinesSeconds.isEmpty()
+                    ? "No single measurement would sharpen this forecast beyond chance."
+                    : "No single measurement would move the chance of a deadline beyond chance.";
+        }
+        String opening = worth.size() == 1
+                ? "Measuring " + worth.get(0) + " is worth most"
+                : "Measuring " + LeaderWords.or(worth) + " is worth most, between which the trials do not tell";
+        return deadlinesSeconds.isEmpty()
+                ? opening + "."
+                : opening + ": " + (worth.size() == 1 ? "it" : worth.get(0)) + " would move the chance of "
+                        + swings(deadlinesSeconds, split, worth.get(0)) + " either way.";
+    }
+
+    private static String swings(List<Double> deadlinesSeconds, SpreadSplit split, String key) {
+        List<Estimate> swings = split.inputs().stream()
+                .filter(it -> it.key().equals(key))
+                .findFirst()
+                .orElseThrow()
+                .swings();
+        return LeaderWords.and(IntStream.range(0, swings.size())
+                .mapToObj(i -> TimeText.given(deadlinesSeconds.get(i)) + " by some " + points(swings.get(i)))
+                .toList());
+    }
+
+    private static String points(Estimate swing) {
+        return Math.round(100 * swing.value()) + " of 100 (" + Math.round(100 * swing.low()) + " to "
+                + Math.round(100 * swing.high()) + ")";
+    }
+
+    private static String share(Estimate share) {
+        return OddsText.percent(share.value()) + " (" + OddsText.percentRange(share.low(), share.high()) + ")";
+    }
+
+    /**
+     * Returns the split of each mode that has one, a column a mode; without rows if every input is known.
+     *
+     * @param titles what people call the modes
+     * @param spreads an entry a mode
+     */
+    static Table table(List<String> titles, List<Optional<SpreadSplit>> spreads) {
+        List<Integer> split = IntStream.range(0, spreads.size())
+                .filter(it -> spreads.get(it).isPresent())
+                .boxed()
                 .toList();
+        List<SpreadSplit> splits = spreads.stream().flatMap(Optional::stream).toList();
         List<List<Cell>> rows = new ArrayList<>();
         if (!splits.isEmpty()) {
-            rows.add(row("luck of fading", splits.stream().map(it -> OddsText.percent(it.luckShare()))));
+            rows.add(row(rest(splits.get(0)), splits.stream().map(it -> Cells.chance(it.rest()))));
             for (int i = 0; i < splits.get(0).inputs().size(); i++) {
                 int input = i;
                 rows.add(row(
@@ -59,23 +115,22 @@ final class SpreadWords {
                         splits.stream().map(it -> share(it.inputs().get(input)))));
             }
         }
-        List<Cell> heads = Stream.concat(
-                        Stream.of(Cell.of("cause")),
-                        trials.modes().stream().map(it -> Cell.of(it.mode().title())))
-                .toList();
         return new Table(
-                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be chance,"
-                        + " which counts as luck",
-                heads,
+                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be chance; in"
+                        + " small print, ranges made to hold the true share in about 95 of 100 such studies",
+                Stream.concat(
+                                Stream.of(Cell.of("cause")),
+                                split.stream().map(titles::get).map(Cell::of))
+                        .toList(),
                 rows);
     }
 
-    private static String share(SpreadSplit.InputShare input) {
-        String percent = OddsText.percent(Math.min(1, input.share()));
-        return input.isBeyondChance() ? percent : "(" + percent + ")";
+    private static Cell share(InputShare input) {
+        Cell cell = Cells.chance(input.share());
+        return input.isBeyondChance() ? cell : new Cell("(" + cell.text() + ")", cell.detail());
     }
 
-    private static List<Cell> row(String cause, Stream<String> shares) {
-        return Stream.concat(Stream.of(Cell.of(cause)), shares.map(Cell::of)).toList();
+    private static List<Cell> row(String cause, Stream<Cell> shares) {
+        return Stream.concat(Stream.of(Cell.of(cause)), shares).toList();
     }
 }

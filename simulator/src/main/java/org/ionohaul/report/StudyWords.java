@@ -16,8 +16,9 @@ public final class StudyWords {
 
     /** What the ranges and quantiles mean. */
     static final String RANGES =
-            "Ranges hold the true value with 95 % confidence as far as chance in the simulation goes,"
-                    + " whatever the distribution; of a wrong guess in the scenario they know nothing. Quantiles: "
+            "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
+                    + " simulation goes; of a wrong guess in the scenario they know nothing. A mode is named alone only"
+                    + " where it is ahead of every other beyond chance. Quantiles: "
                     + OrderedSample.QUANTILE_DEFINITION + ".";
 
     /** What the model leaves out, an item a line. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.ionohaul.analysis.Alike;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.Comparison;
@@ -19,8 +20,12 @@ import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.Failures;
 import org.ionohaul.analysis.FileTimes;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.OutcomeShare;
+import org.ionohaul.analysis.SafeTime;
+import org.ionohaul.analysis.SavedTime;
+import org.ionohaul.analysis.Side;
 import org.ionohaul.analysis.Verdict;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.InputFile;
@@ -41,7 +46,7 @@ import org.ionohaul.study.StudyResult;
  */
 public record SummaryJson(Findings findings) implements ResultFolder.Text {
     /** Version of the format; grows when a name changes its meaning or goes. */
-    static final int FORMAT_VERSION = 1;
+    static final int FORMAT_VERSION = 2;
 
     @Override
     public String fileName() {
@@ -94,7 +99,8 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
                     json,
                     findings.summary().cases().get(i),
                     findings.skies().cases().get(i));
-            SpreadsJson.write(json, scenario, result.cases().get(i));
+            SpreadsJson.write(
+                    json, findings.summary().cases().get(i), findings.spreads().get(i));
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -124,12 +130,23 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
             json.writeString(each.modes().get(mode).mode().name());
         }
         json.writeEndArray();
+        writeLeaders(json, "leaders", each, each.leaders());
+        json.writeArrayFieldStart("deadline_leaders");
+        for (int i = 0; i < each.deadlineLeaders().size(); i++) {
+            json.writeStartObject();
+            json.writeNumberField(
+                    "deadline_s", each.transfer().deadlinesSeconds().get(i));
+            writeLeaders(json, "leaders", each, each.deadlineLeaders().get(i));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeObjectFieldStart("verdict");
         json.writeStringField("reason", JsonValues.word(each.verdict().reason()));
         writeCause(json, each.verdict());
-        json.writeBooleanField("clear", each.verdict().isClear());
+        json.writeBooleanField("clear", each.leaders().isSole());
         json.writeStringField("standing", JsonValues.word(each.verdict().standing()));
-        json.writeStringField("more_arrives", JsonValues.word(each.verdict().moreArrives()));
+        json.writeStringField("more_arrives", side(each.verdict().moreArrives()));
+        json.writeStringField("usually_first", side(each.verdict().usuallyFirst()));
         json.writeStringField("sentence", VerdictWords.sentences(each));
         json.writeEndObject();
         json.writeArrayFieldStart("modes");
@@ -142,19 +159,44 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
         writeComparisons(json, "other_pairs", each.otherPairs(), differences.subList(ofBest, differences.size()));
     }
 
+    private static void writeLeaders(JsonGenerator json, String name, CaseSummary each, Leaders leaders)
+            throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeArrayFieldStart("modes");
+        for (int mode : leaders.modes()) {
+            json.writeString(each.modes().get(mode).mode().name());
+        }
+        json.writeEndArray();
+        JsonValues.writeFinite(
+                json, "alike_within_share", leaders.alike().map(Alike::share).orElse(Double.NaN));
+        JsonValues.writeFinite(
+                json, "alike_within_s", leaders.alike().map(Alike::seconds).orElse(Double.NaN));
+        json.writeEndObject();
+    }
+
+    /** The first of the two is the best mode. */
+    private static String side(Side side) {
+        return switch (side) {
+            case FIRST -> "best";
+            case SECOND -> "next";
+            case NEITHER -> "neither";
+        };
+    }
+
     /** Where more arrives, no cause of lost time decides; where there is no next mode, no time is saved. */
     private static void writeCause(JsonGenerator json, Verdict verdict) throws IOException {
-        if (verdict.cause().isPresent()) {
-            json.writeStringField("cause", JsonValues.word(verdict.cause().get().cause()));
+        Optional<CauseTime> cause = verdict.saved().map(SavedTime::cause).or(verdict::most);
+        if (cause.isPresent()) {
+            json.writeStringField("cause", JsonValues.word(cause.get().cause()));
         } else {
             json.writeNullField("cause");
         }
+        Optional<SavedTime> saved = verdict.saved();
         JsonValues.writeFinite(
-                json,
-                "saved_s",
-                verdict.standing() == Verdict.Standing.ALONE
-                        ? Double.NaN
-                        : verdict.cause().map(CauseTime::meanSeconds).orElse(Double.NaN));
+                json, "saved_s", saved.map(it -> it.cause().meanSeconds()).orElse(Double.NaN));
+        JsonValues.writeFinite(json, "lead_s", saved.map(SavedTime::leadSeconds).orElse(Double.NaN));
+        json.writeBooleanField(
+                "cause_is_most", saved.map(SavedTime::isMostOfLead).orElse(false));
     }
 
     private static void writeComparisons(
@@ -190,7 +232,10 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
         json.writeNumberField("trials", mode.trials());
         JsonValues.writeEstimate(json, "delivered_share", mode.delivered());
         writeQuantiles(json, mode.tenthSeconds(), mode.medianSeconds(), mode.ninthSeconds());
-        JsonValues.writeFinite(json, "median_if_nobody_broke_off_s", mode.medianIfNobodyBrokeOffSeconds());
+        json.writeArrayFieldStart("plans");
+        writePlan(json, mode.ninthPlan());
+        writePlan(json, mode.plan());
+        json.writeEndArray();
         json.writeArrayFieldStart("deadlines");
         for (DeadlineChance deadline : mode.deadlines()) {
             json.writeStartObject();
@@ -218,6 +263,14 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
         writeQuantile(json, 0.5, median);
         writeQuantile(json, 0.9, ninth);
         json.writeEndArray();
+    }
+
+    private static void writePlan(JsonGenerator json, SafeTime plan) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("share", plan.share());
+        JsonValues.writeFinite(json, "completion_s", plan.seconds().orElse(Double.NaN));
+        json.writeNumberField("fewest_trials", plan.fewestTrials());
+        json.writeEndObject();
     }
 
     private static void writeFailures(JsonGenerator json, Failures failures) throws IOException {

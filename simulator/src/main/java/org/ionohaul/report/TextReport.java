@@ -13,7 +13,6 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.StudyResult;
 
 /** What a study found, for a terminal. */
@@ -43,7 +42,7 @@ public final class TextReport {
             addCase(
                     lines,
                     findings.summary().cases().get(i),
-                    result.cases().get(i),
+                    findings.spreads().get(i),
                     findings.skies().cases().get(i));
         }
         findings.sizes().forEach(it -> addSizes(lines, it));
@@ -55,18 +54,18 @@ public final class TextReport {
     }
 
     private void addCase(
-            List<String> lines, CaseSummary summary, CaseTrials trials, List<Optional<Difference>> differences) {
+            List<String> lines,
+            CaseSummary summary,
+            List<Optional<SpreadSplit>> spreads,
+            List<Optional<Difference>> differences) {
         addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
-        lines.addAll(TextWrap.lines(CaseWords.answer(summary, trials), "  ", WIDTH));
+        lines.addAll(TextWrap.lines(CaseWords.answer(summary), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", WIDTH));
         CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         CaseWords.differences(result.scenario(), summary, differences, 1)
                 .forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        int best = summary.ranking().get(0);
-        SpreadSplit.of(result.scenario(), trials.modes().get(best))
-                .map(split -> SpreadWords.sentence(summary.best().mode().title(), split))
-                .ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        SpreadWords.ofBest(summary, spreads).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.add("");
         lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(WIDTH));
         lines.add("");

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.ionohaul.analysis.Alike;
 import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.VariationPoint;
@@ -53,7 +56,8 @@ final class PointRows {
     private List<String> heads(List<String> firstHeads) {
         List<String> heads = new ArrayList<>(firstHeads);
         heads.addAll(List.of("transfer", "direction", "mode", "trials", "partial"));
-        heads.addAll(List.of("is_best", "is_clear", "next_mode"));
+        heads.addAll(
+                List.of("is_best", "is_clear", "may_be_best", "alike_within_share", "alike_within_s", "next_mode"));
         heads.addAll(interval("best_first_share"));
         heads.addAll(interval("delivered_share"));
         heads.addAll(interval("median_s"));
@@ -100,6 +104,7 @@ final class PointRows {
                 isPartial,
                 isBest,
                 isBest && point.standing() == CasePoint.Standing.CLEAR));
+        addLeaders(row, point.leaders(), mode);
         row.add(
                 isBest
                         ? point.margin()
@@ -113,6 +118,15 @@ final class PointRows {
         } else {
             row.addAll(List.of("", "", ""));
         }
+    }
+
+    /** Modes that can't be told apart from the best have how far they are alike. */
+    private static void addLeaders(List<Object> row, Leaders leaders, int mode) {
+        boolean isLeader = leaders.modes().contains(mode);
+        Optional<Alike> alike = leaders.alike().filter(it -> isLeader);
+        row.add(isLeader);
+        row.add(alike.map(Alike::share).map(PointRows::cell).orElse(""));
+        row.add(alike.map(Alike::seconds).map(PointRows::cell).orElse(""));
     }
 
     private static void addMode(List<Object> row, ModePoint mode) {

@@ -3,12 +3,14 @@ package org.ionohaul.whatif;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.Alike;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.report.LeaderWords;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 
@@ -23,8 +25,10 @@ final class PointWords {
 
     /** How to read which mode is best. */
     static final String BEST =
-            "Best: the mode that keeps the deadlines most often, then the quicker one. It is picked after the fact, value by"
-                    + " value; where chance could have picked it, it is too close to call.";
+            "Best: the mode that keeps a deadline more often than each other one beyond chance or, where no deadline tells"
+                    + " them apart, is through first more often. Modes that can't be told apart from it are named together,"
+                    + " with the most by which they may differ. Each value is judged by itself: with many values some"
+                    + " mode may be named wrongly.";
 
     static final String TOO_CLOSE = "too close to call";
     static final String NONE = "none";
@@ -83,28 +87,43 @@ final class PointWords {
         return points == 0 ? "0" : String.format(Locale.ROOT, "%+d", points);
     }
 
-    /** Returns which mode is best, in one word as it were: its title, that it is too close to call, or none. */
+    /** Returns which mode is best: its title, those that can't be told apart, or none. */
     static String best(CasePoint point, List<Mode> modes) {
         return switch (point.standing()) {
             case NOTHING_ARRIVES -> NONE;
-            case TOO_CLOSE_TO_CALL -> TOO_CLOSE;
-            case CLEAR -> modes.get(point.best()).title();
+            case TOO_CLOSE_TO_CALL, CLEAR ->
+                LeaderWords.or(point.leaders().modes().stream()
+                        .map(it -> modes.get(it).title())
+                        .toList());
         };
     }
 
-    /** Returns by how much it is ahead of the next. */
+    /** Returns the same as a sentence. */
+    static String bestSentence(CasePoint point, List<Mode> modes) {
+        return switch (point.standing()) {
+            case NOTHING_ARRIVES -> "no mode gets anything through";
+            case TOO_CLOSE_TO_CALL -> "best is " + best(point, modes) + ", which can't be told apart";
+            case CLEAR -> best(point, modes) + " is best";
+        };
+    }
+
+    /** Returns by how much it is ahead of the next, or how far those are alike that can't be told apart. */
     static String margin(CasePoint point, List<Mode> modes, List<Double> deadlinesSeconds) {
         if (point.standing() == CasePoint.Standing.NOTHING_ARRIVES) {
             return "nothing arrives";
         }
-        return point.margin()
-                .map(it -> {
-                    String next = modes.get(it.next()).title();
-                    return it.isClear()
-                            ? lead(it, next, deadlinesSeconds)
-                            : modes.get(point.best()).title() + ", " + next + sooner(it);
-                })
+        return point.leaders()
+                .alike()
+                .map(it -> alike(it, !deadlinesSeconds.isEmpty()))
+                .or(() -> point.margin().map(it -> lead(it, modes.get(it.next()).title(), deadlinesSeconds)))
                 .orElse("the only mode");
+    }
+
+    private static String alike(Alike alike, boolean hasDeadlines) {
+        String time = LeaderWords.time(alike);
+        return LeaderWords.chance(alike)
+                + (hasDeadlines ? " by each deadline" : " that get through")
+                + (time.isEmpty() ? "" : ", " + time);
     }
 
     private static String lead(Margin margin, String next, List<Double> deadlinesSeconds) {
@@ -123,12 +142,5 @@ final class PointWords {
         Cell points = points(margin.deadlineLeads().get(deadline));
         return "by " + TimeText.given(deadlinesSeconds.get(deadline)) + " on " + points.text() + " % ("
                 + points.detail() + ") against " + next;
-    }
-
-    /** The next mode may well be through first more often, which its deadlines do not tell. */
-    private static String sooner(Margin margin) {
-        return margin.isNextSooner()
-                ? " (sooner on " + OddsText.percent(margin.nextBefore().value()) + ")"
-                : "";
     }
 }

@@ -84,8 +84,8 @@ final class SweepMaps {
         return chart(
                 id,
                 "Which mode is best, and by how much",
-                key + ". The number: on how many of 100 trials it is through before the next. Two letters on grey: "
-                        + PointWords.TOO_CLOSE + " between them.",
+                key + ". The number: on how many of 100 trials it is through before the next. Letters on grey: "
+                        + PointWords.TOO_CLOSE + " between these.",
                 points().stream().map(this::bestTile).toList(),
                 tables.map("Which mode is best, and by how much", caseIndex, this::bestCell));
     }
@@ -101,8 +101,7 @@ final class SweepMaps {
             case TOO_CLOSE_TO_CALL ->
                 new Tile(
                         NEVER_COLOUR,
-                        letter(point.best())
-                                + point.margin().map(it -> letter(it.next())).orElse(""),
+                        point.leaders().modes().stream().map(SweepMaps::letter).collect(Collectors.joining()),
                         Palette.INK,
                         says);
             case CLEAR ->

@@ -81,7 +81,8 @@ final class TornadoWords {
                 + switch (tornado.reference().cases().get(caseIndex).standing()) {
                     case NOTHING_ARRIVES -> "no mode gets anything through.";
                     case TOO_CLOSE_TO_CALL ->
-                        modes.get(mode).title() + ", though which mode is best is too close to call; " + within(point);
+                        PointWords.bestSentence(tornado.reference().cases().get(caseIndex), modes) + "; with "
+                                + modes.get(mode).title() + " " + within(point);
                     case CLEAR -> modes.get(mode).title() + " is best; " + within(point);
                 };
     }

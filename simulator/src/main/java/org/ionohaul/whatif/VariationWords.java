@@ -92,23 +92,15 @@ final class VariationWords {
 
     private String best(int caseIndex) {
         List<String> labels = variation.points().stream()
-                .map(it -> PointWords.best(it.cases().get(caseIndex), modes))
+                .map(it -> PointWords.bestSentence(it.cases().get(caseIndex), modes))
                 .toList();
         if (labels.stream().distinct().count() == 1) {
             return (labels.size() == 1
                             ? "At " + value(0)
                             : variation.isPartial() ? "At every value done" : "At every value")
-                    + ": " + told(labels.get(0)) + ".";
+                    + ": " + labels.get(0) + ".";
         }
         return variation.sweeps().size() == 1 ? runs(labels) : counts(labels);
-    }
-
-    private static String told(String label) {
-        return switch (label) {
-            case PointWords.TOO_CLOSE -> "which mode is best is " + label;
-            case PointWords.NONE -> "no mode gets anything through";
-            default -> label + " is best";
-        };
     }
 
     private String runs(List<String> labels) {
@@ -118,7 +110,7 @@ final class VariationWords {
             while (to + 1 < labels.size() && labels.get(to + 1).equals(labels.get(from))) {
                 to++;
             }
-            runs.add(value(from) + (to == from ? "" : " to " + value(to)) + ": " + told(labels.get(from)));
+            runs.add(value(from) + (to == from ? "" : " to " + value(to)) + ": " + labels.get(from));
             from = to + 1;
         }
         return "At " + String.join("; at ", runs) + ".";
@@ -133,7 +125,7 @@ final class VariationWords {
                 labels.stream().collect(Collectors.groupingBy(it -> it, LinkedHashMap::new, Collectors.counting()));
         return "Of " + labels.size() + " combinations: "
                 + countsByLabel.entrySet().stream()
-                        .map(it -> told(it.getKey()) + " at " + it.getValue())
+                        .map(it -> it.getKey() + " at " + it.getValue())
                         .collect(Collectors.joining("; "))
                 + ".";
     }

@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.InventedStudy;
@@ -67,12 +69,6 @@ final class CaseSummaryTest {
         assertEquals(2000, mixed.medianBytesPerMinute().high(), 1e-9);
     }
 
-    /** By hand: 19/20 at 10 s, the four leave at 15 s, then 1/15 of 19/20 at each of 20, 30 ... 90 s: 0.4433. */
-    @Test
-    void survivalCurveTakesThoseWhoBrokeOffAsUnknown() {
-        assertEquals(90, mixed.medianIfNobodyBrokeOffSeconds());
-    }
-
     @Test
     void timeBudgetSumsToTheElapsedTime() {
         assertEquals((1050 + 4 * 15 + 2 * 3600) / 20.0, mixed.meanElapsedSeconds(), 1e-9);
@@ -106,15 +102,15 @@ final class CaseSummaryTest {
         CaseSummary summary = summary(List.of(), "hare", fastButFickle, "tortoise", many(90));
         assertEquals(List.of(1, 0), summary.ranking());
         assertEquals(Verdict.Reason.MORE_ARRIVES, summary.verdict().reason());
-        assertEquals(Optional.empty(), summary.verdict().cause());
-        assertEquals(Verdict.Arrival.BEST, summary.verdict().moreArrives());
+        assertEquals(Optional.empty(), summary.verdict().saved());
+        assertEquals(Side.FIRST, summary.verdict().moreArrives());
     }
 
     /** 6 of 40 fail, all under skies that the other survives: the intervals 71-93 % and 91-100 % overlap, p = 0.03. */
     @Test
     void deliveredSharesAreComparedTrialByTrialNotByTheirIntervals() {
         List<SessionResult> fickle =
-                Stream.concat(many(90).stream().limit(34), failures().limit(6)).toList();
+                Stream.concat(many(20).stream().limit(34), failures().limit(6)).toList();
         CaseSummary summary = summary(List.of(), "hare", fickle, "tortoise", many(90));
         assertTrue(summary.modes().get(0).delivered().high()
                 > summary.modes().get(1).delivered().low());
@@ -130,7 +126,7 @@ final class CaseSummaryTest {
         Verdict verdict = summary(List.of(60.0), "hare", slowAndFickle, "tortoise", many(20))
                 .verdict();
         assertEquals(Verdict.Reason.LESS_TIME, verdict.reason());
-        assertEquals(Verdict.Arrival.BEST, verdict.moreArrives());
+        assertEquals(Side.FIRST, verdict.moreArrives());
     }
 
     @Test
@@ -153,15 +149,75 @@ final class CaseSummaryTest {
         assertEquals(new Proportion(1, 8), failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE));
     }
 
-    /** Without a deadline the one file more decides who is best; the other is sooner on 30 of 31 other trials. */
+    /** Without a deadline one file more tells nothing (p = 1); the first is sooner on the 39 others. */
     @Test
-    void aBestModeThatIsUsuallyLaterIsNotCalledAhead() {
+    void whereSurenessHangsOnATrialTheUsualWinnerIsFirst() {
         List<SessionResult> quick =
                 Stream.concat(many(20).stream().limit(39), failures().limit(1)).toList();
-        CaseSummary summary = summary(List.of(), "hare", quick, "tortoise", many(90));
+        CaseSummary summary = summary(List.of(), "tortoise", many(90), "hare", quick);
+        assertEquals("hare", summary.best().mode().name());
+        assertEquals(Verdict.Standing.SOONER, summary.verdict().standing());
+        assertEquals(Side.NEITHER, summary.verdict().moreArrives());
+    }
+
+    /** Ten of forty miss the deadline, p = 2 / 2^10; the other thirty are sooner, p = 0.002 as well. */
+    @Test
+    void theSurerModeIsBestThoughItIsUsuallyTheLater() {
+        List<SessionResult> fickle = Stream.concat(
+                        many(20).stream().limit(30), many(80).stream().limit(10))
+                .toList();
+        CaseSummary summary = summary(List.of(60.0), "hare", fickle, "tortoise", many(50));
         assertEquals("tortoise", summary.best().mode().name());
-        assertEquals(Verdict.Standing.NEXT_IS_SOONER, summary.verdict().standing());
-        assertFalse(summary.verdict().isClear());
+        assertEquals(Verdict.Standing.SURER, summary.verdict().standing());
+        assertEquals(Side.SECOND, summary.verdict().usuallyFirst());
+        assertTrue(summary.leaders().isSole());
+    }
+
+    /** 20 of 40 at 50 s and 20 at 130 s, against 90 s always: the first keeps 60 s more often, the other 120 s. */
+    @Test
+    void whereEachKeepsADeadlineMoreOftenBothAreNamed() {
+        List<SessionResult> wide = Stream.concat(
+                        many(50).stream().limit(20), many(130).stream().limit(20))
+                .toList();
+        CaseSummary summary = summary(List.of(60.0, 120.0), "hare", wide, "tortoise", many(90));
+        assertEquals(Verdict.Standing.MIXED, summary.verdict().standing());
+        assertEquals(List.of(1, 0), summary.leaders().modes());
+        assertEquals(List.of(0), summary.deadlineLeaders().get(0).modes());
+        assertEquals(List.of(1), summary.deadlineLeaders().get(1).modes());
+    }
+
+    /** A beats C on every trial; that B can't be told from A is not shown by A and C. */
+    @Test
+    void aModeThatCantBeToldFromTheBestIsNamedBesideItThoughAThirdLiesFarBehind() {
+        CaseSummary summary = summary(List.of(100.0), "hare", many(50), "snail", many(300), "tortoise", many(50));
+        assertEquals(List.of(0, 2), summary.leaders().modes());
+        assertEquals(List.of(0, 2, 1), summary.ranking());
+        assertEquals(0, summary.leaders().alike().orElseThrow().seconds());
+    }
+
+    /** Largest of 85 bounds the 95th of 100 with 98.72 %, of 86 with 98.79 %: four modes want 98.75 %. */
+    @Test
+    void theTimeToPlanForIsSafeWhicheverOfTheModesIsTaken() {
+        SafeTime few = SafeTime.of(0.95, OrderedSample.of(rising(85)), 4);
+        assertEquals(86, few.fewestTrials());
+        assertEquals(OptionalDouble.empty(), few.seconds());
+        assertEquals(
+                OptionalDouble.of(86),
+                SafeTime.of(0.95, OrderedSample.of(rising(86)), 4).seconds());
+        // One mode alone: the table of one-sided tolerance limits has the largest of 59 and the second largest of 93.
+        assertEquals(
+                OptionalDouble.of(59),
+                SafeTime.of(0.95, OrderedSample.of(rising(59)), 1).seconds());
+        assertEquals(
+                OptionalDouble.of(92),
+                SafeTime.of(0.95, OrderedSample.of(rising(92)), 1).seconds());
+        assertEquals(
+                OptionalDouble.of(92),
+                SafeTime.of(0.95, OrderedSample.of(rising(93)), 1).seconds());
+    }
+
+    private static double[] rising(int size) {
+        return IntStream.rangeClosed(1, size).asDoubleStream().toArray();
     }
 
     @Test
@@ -177,28 +233,55 @@ final class CaseSummaryTest {
 
     @Test
     void theVerdictNamesWhereTheTimeIsSaved() {
-        CaseSummary summary = summary(List.of(), "hare", many(200), "tortoise", many(20));
+        Verdict verdict =
+                summary(List.of(), "hare", many(200), "tortoise", many(20)).verdict();
+        assertEquals(Verdict.Reason.LESS_TIME, verdict.reason());
         assertEquals(
-                new Verdict(
-                        Verdict.Reason.LESS_TIME,
-                        Optional.of(new CauseTime(Cause.NEW_PAYLOAD, 180)),
-                        Verdict.Standing.AHEAD,
-                        Verdict.Arrival.ALIKE),
-                summary.verdict());
+                new SavedTime(new CauseTime(Cause.NEW_PAYLOAD, 180), 180, true, 40),
+                verdict.saved().orElseThrow());
+    }
+
+    /** Half of the lead from the one cause and half from the other: nothing is most of it. */
+    @Test
+    void halfOfTheLeadIsNotMostOfIt() {
+        List<SessionResult> slow = IntStream.range(0, 40)
+                .mapToObj(i -> InventedStudy.steady(60 + 20 * (i % 2), 50, 2000))
+                .toList();
+        List<SessionResult> quick = IntStream.range(0, 40)
+                .mapToObj(i -> InventedStudy.steady(20 + 20 * (i % 2), 100, 2000))
+                .toList();
+        // Dialling 40 s less; 20 s less after that, of which a quarter are repeats: 40 of 60 s.
+        SavedTime most = summary(List.of(), "hare", slow, "tortoise", quick)
+                .verdict()
+                .saved()
+                .orElseThrow();
+        assertEquals(Cause.DIALLING, most.cause().cause());
+        assertEquals(40 / 60.0, most.partOfLead(), 1e-9);
+        assertTrue(most.isMostOfLead());
+        // Dialling 15 s less, new payload 15 s, repeats 5 s.
+        List<SessionResult> even = IntStream.range(0, 40)
+                .mapToObj(i -> InventedStudy.steady(45.5 + 20 * (i % 2), 100, 2000))
+                .toList();
+        SavedTime part = summary(List.of(), "hare", slow, "tortoise", even)
+                .verdict()
+                .saved()
+                .orElseThrow();
+        assertEquals(15 / 34.5, part.partOfLead(), 1e-9);
+        assertFalse(part.isMostOfLead());
     }
 
     @Test
     void equalModesAreTooCloseToCall() {
-        Verdict verdict =
-                summary(List.of(), "hare", many(20), "tortoise", many(20)).verdict();
-        assertEquals(Verdict.Standing.OPEN, verdict.standing());
+        CaseSummary summary = summary(List.of(), "hare", many(20), "tortoise", many(20));
+        assertEquals(Verdict.Standing.OPEN, summary.verdict().standing());
+        assertEquals(List.of(0, 1), summary.leaders().modes());
     }
 
     @Test
     void whereNothingArrivesTheVerdictSaysWhatTheTimeWentInto() {
         Verdict verdict = summary(List.of(), "hare", failures().toList()).verdict();
         assertEquals(Verdict.Reason.NOTHING_ARRIVES, verdict.reason());
-        assertEquals(Cause.REDIALLING, verdict.cause().orElseThrow().cause());
+        assertEquals(Cause.REDIALLING, verdict.most().orElseThrow().cause());
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -39,8 +40,14 @@ final class DifferenceTest {
         assertTrue(found.isAtReceiver());
         assertEquals(SkyMeasure.MIDDLE_SINR_DB, found.measure());
         // The 10th of the leads 162, 164 ... 200 s, and of 2, 4 ... 40 s.
-        assertEquals(new Difference.Fifth(0, 0, 19, 1, 0, 180), found.most());
-        assertEquals(new Difference.Fifth(4, 80, 99, 1, 0, 20), found.least());
+        assertEquals("0 0-19 1 0 180", line(found.most()));
+        assertEquals("4 80-99 1 0 20", line(found.least()));
+        // Wilson's for 20 of 20 at 99 %, that of each of five: 20 / (20 + 2.5758^2). Ranks 4 and 17 of 20 leave 0.3 %
+        // beyond them on either side, 5 and 16 would leave 0.6 %.
+        assertEquals(0.7509, found.most().firstBefore().low(), 1e-4);
+        assertEquals(20, found.most().trials());
+        assertEquals(168, found.most().medianLeadSeconds().low());
+        assertEquals(194, found.most().medianLeadSeconds().high());
         assertTrue(found.share() > 0.9, found.toString());
     }
 
@@ -63,8 +70,8 @@ final class DifferenceTest {
                         times(i -> i < 20 || i >= 40 ? 50 : NEVER),
                         times(i -> i < 40 ? NEVER : 60))
                 .orElseThrow();
-        assertEquals(new Difference.Fifth(0, 0, 19, 1, 0, NEVER), found.most());
-        assertEquals(new Difference.Fifth(1, 20, 39, 0, 0, 0), found.least());
+        assertEquals("0 0-19 1 0 Infinity", line(found.most()));
+        assertEquals("1 20-39 0 0 0", line(found.least()));
     }
 
     /** Only the first arrives on the 60 weakest trials, so three fifths are alike; the weakest is told. */
@@ -72,12 +79,25 @@ final class DifferenceTest {
     void ofFifthsThatAreAlikeTheOutermostIsTold() {
         Difference found = Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), times(i -> i < 60 ? NEVER : 60))
                 .orElseThrow();
-        assertEquals(new Difference.Fifth(0, 0, 19, 1, 0, NEVER), found.most());
+        assertEquals("0 0-19 1 0 Infinity", line(found.most()));
     }
 
     @Test
     void whereTheLeadIsChanceNothingIsNamed() {
         double[] second = times(i -> 100 * random.nextDouble());
         assertEquals(Optional.empty(), Difference.of(Direction.UPLOAD, 600, skies, times(i -> 50), second));
+    }
+
+    private static String line(Difference.Fifth fifth) {
+        return String.format(
+                        Locale.ROOT,
+                        "%d %.0f-%.0f %.0f %.0f %f",
+                        fifth.place(),
+                        fifth.from(),
+                        fifth.to(),
+                        fifth.firstBefore().value(),
+                        fifth.secondBefore().value(),
+                        fifth.medianLeadSeconds().value())
+                .replace(".000000", "");
     }
 }

@@ -8,6 +8,7 @@ import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.Difference.Fifth;
 import org.ionohaul.analysis.SkyMeasure;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 
 final class DifferenceWordsTest {
@@ -19,12 +20,26 @@ final class DifferenceWordsTest {
                 635,
                 0.5,
                 1e-9,
-                new Fifth(0, 2, 6.2, 0, 0.9, Double.NEGATIVE_INFINITY),
-                new Fifth(4, 14.4, 20, 0.61, 0.3, 20));
+                new Fifth(
+                        0,
+                        2,
+                        6.2,
+                        40,
+                        new Estimate(0, 0, 0.1),
+                        new Estimate(0.9, 0.72, 0.97),
+                        new Estimate(Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY)),
+                new Fifth(
+                        4,
+                        14.4,
+                        20,
+                        40,
+                        new Estimate(0.61, 0.4, 0.78),
+                        new Estimate(0.3, 0.2, 0.5),
+                        new Estimate(20, -3, 41)));
         assertEquals(
                 "They differ most on the fifth of trials with the lowest middle SNR at Flood Desk over the first 11 minutes"
-                        + " (up to 6 dB): there Tough is first on 90 % of them, mostly as the only one to get through, and on 10 % neither does. They"
-                        + " differ least on the fifth with the highest (from 14 dB): there Quick is first on 61 % of them, on the median one by 0:20.",
+                        + " (up to 6 dB): there Tough is first on 90 % of 40 (72-97 %), mostly as the only one to get through, and on 10 % neither does. They"
+                        + " differ least on the fifth with the highest (from 14 dB): there Quick is first on 61 % of 40 (40-78 %), on the median one by 0:20 (-0:03 to 0:41).",
                 new DifferenceWords(FabricatedStudy.result().scenario(), Direction.UPLOAD, difference, "Quick", "Tough")
                         .sentence());
     }

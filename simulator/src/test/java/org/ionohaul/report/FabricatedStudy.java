@@ -116,7 +116,14 @@ public final class FabricatedStudy {
         StudySummary summary = StudySummary.of(result);
         SkyAnswers skies = SkyAnswers.of(result, summary, FabricatedStudy::trial);
         return new Findings(
-                result, summary, SizeAnswers.of(result), false, skies, sky(result.scenario()), provenance());
+                result,
+                summary,
+                Findings.spreads(result),
+                SizeAnswers.of(result),
+                false,
+                skies,
+                sky(result.scenario()),
+                provenance());
     }
 
     /** The later the trial, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */

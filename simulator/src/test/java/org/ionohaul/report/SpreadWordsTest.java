@@ -1,32 +1,57 @@
 package org.ionohaul.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.ionohaul.analysis.SpreadSplit;
 import org.ionohaul.analysis.SpreadSplit.InputShare;
+import org.ionohaul.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 
 final class SpreadWordsTest {
-    @Test
-    void onlyWhatIsBeyondChanceIsNamed() {
-        SpreadSplit split = new SpreadSplit(
-                0.6,
-                List.of(
-                        new InputShare("far.snr", 0.35, 1e-9),
-                        new InputShare("near.snr", 0.03, 0.2),
-                        new InputShare("sky.path.1.delay", 0.02, 0.004)));
-        assertEquals(
-                "Why trials differ with Hare: 60 % luck of fading, 35 % not knowing far.snr, 2 % not knowing"
-                        + " sky.path.1.delay. Measuring far.snr would sharpen this forecast most.",
-                SpreadWords.sentence("Hare", split));
+    private static Estimate share(double value) {
+        return new Estimate(value, Math.max(0, value - 0.05), Math.min(1, value + 0.05));
+    }
+
+    private static InputShare input(String key, double share, double pValue) {
+        return new InputShare(key, share(share), pValue, List.of(share(0.24)));
     }
 
     @Test
-    void whereNothingMattersNoMeasurementIsAdvised() {
+    void onlyWhatIsBeyondChanceIsNamed() {
+        SpreadSplit split = new SpreadSplit(
+                share(0.6),
+                List.of(
+                        input("far.snr", 0.35, 1e-9),
+                        input("near.snr", 0.03, 0.2),
+                        input("sky.path.1.delay", 0.02, 0.004)),
+                List.of("far.snr"));
         assertEquals(
-                "Why trials differ with Hare: 97 % luck of fading, hardly anything for not knowing inputs. No single"
-                        + " measurement would sharpen this forecast.",
-                SpreadWords.sentence("Hare", new SpreadSplit(0.97, List.of(new InputShare("far.snr", 0.03, 0.2)))));
+                "Why trials differ with Hare: 60 % (55-65 %) luck and combinations of what is not known, 35 % (30-40 %) not"
+                        + " knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth most: it"
+                        + " would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
+                SpreadWords.sentence("Hare", List.of(600.0), split));
+    }
+
+    @Test
+    void inputsThatCantBeToldApartAreNamedTogether() {
+        SpreadSplit split = new SpreadSplit(
+                share(0.3),
+                List.of(input("far.snr", 0.35, 1e-9), input("near.snr", 0.36, 1e-9)),
+                List.of("near.snr", "far.snr"));
+        assertTrue(SpreadWords.sentence("Hare", List.of(600.0), split)
+                .contains("Measuring near.snr or far.snr is worth most, between which the trials do not tell: near.snr"
+                        + " would move"));
+    }
+
+    /** With one unknown input there are no combinations: what it does not explain is luck. */
+    @Test
+    void whereNothingMattersNoMeasurementIsAdvised() {
+        SpreadSplit split = new SpreadSplit(share(0.97), List.of(input("far.snr", 0.03, 0.2)), List.of());
+        assertEquals(
+                "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. No single"
+                        + " measurement would move the chance of a deadline beyond chance.",
+                SpreadWords.sentence("Hare", List.of(600.0), split));
     }
 }

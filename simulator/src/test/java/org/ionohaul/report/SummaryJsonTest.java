@@ -45,7 +45,7 @@ final class SummaryJsonTest {
     @Test
     void itSaysWhatItIsAndWhereItComesFrom() throws IOException {
         assertEquals("ionohaul-summary", at("/format"));
-        assertEquals("1", at("/format_version"));
+        assertEquals("2", at("/format_version"));
         assertEquals("1.2.3-test", at("/program_version"));
         assertEquals("4711", at("/seed"));
         assertEquals("weir.toml", at("/inputs/0/name"));
@@ -91,6 +91,7 @@ final class SummaryJsonTest {
         Path file = folder.resolve("summary.json");
         new SummaryJson(FabricatedStudy.findings(FabricatedStudy.result(100, 80))).writeTo(file);
         assertEquals("more_arrives", at(file, "/cases/0/verdict/reason"));
+        assertEquals("best", at(file, "/cases/0/verdict/more_arrives"));
         assertEquals("null", at(file, "/cases/0/verdict/cause"));
         assertEquals("null", at(file, "/cases/0/verdict/saved_s"));
         assertEquals("20", at(file, "/cases/0/modes/0/failures/links_lost"));

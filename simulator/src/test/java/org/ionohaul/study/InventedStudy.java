@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.RatePolicyRules;
@@ -13,9 +14,11 @@ import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Draws;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.SkyDescription;
 import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
@@ -60,6 +63,33 @@ public final class InventedStudy {
                 new StationDescription("far", times, Double.POSITIVE_INFINITY),
                 draws -> {
                     throw new IllegalStateException("no radio here");
+                });
+    }
+
+    /** A scenario of which some inputs are not known. */
+    public static Scenario unknown(long seed, int trials, List<String> uncertainKeys) {
+        Scenario plain = scenario(trials, LETTER, "hare");
+        return new Scenario(
+                plain.name(),
+                plain.title(),
+                seed,
+                plain.trials(),
+                plain.horizonSeconds(),
+                plain.distanceMetres(),
+                plain.transfers(),
+                plain.modes(),
+                plain.near(),
+                plain.far(),
+                new SkyDescription() {
+                    @Override
+                    public SkyConditions conditions(Draws draws) {
+                        throw new IllegalStateException("no radio here");
+                    }
+
+                    @Override
+                    public List<String> uncertainKeys() {
+                        return uncertainKeys;
+                    }
                 });
     }
 
