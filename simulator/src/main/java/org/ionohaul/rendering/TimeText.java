@@ -45,8 +45,9 @@ public final class TimeText {
      */
     public static String plan(double seconds) {
         double length = requireLength(seconds);
-        if (length < PLANNED_IN_SECONDS) {
-            return counted((long) Math.ceil(length / 10) * 10, "second");
+        long tens = (long) Math.ceil(length / 10) * 10;
+        if (tens < PLANNED_IN_SECONDS) {
+            return counted(tens, "second");
         }
         return counted((long) Math.ceil(length / MINUTE), "minute");
     }

@@ -60,9 +60,7 @@ final class SpreadWords {
     private static String advice(List<Double> deadlinesSeconds, SpreadSplit split) {
         List<String> worth = split.worthMeasuring();
         if (worth.isEmpty()) {
-            return deadlinesSeconds.isEmpty()
-                    ? "No single measurement would sharpen this forecast beyond chance."
-                    : "No single measurement would move the chance of a deadline beyond chance.";
+            return nothing(split);
         }
         String opening = worth.size() == 1
                 ? "Measuring " + worth.get(0) + " is worth most"
@@ -71,6 +69,22 @@ final class SpreadWords {
                 ? opening + "."
                 : opening + ": " + (worth.size() == 1 ? "it" : worth.get(0)) + " would move the chance of "
                         + swings(deadlinesSeconds, split, worth.get(0)) + " either way.";
+    }
+
+    /** That nothing was found is told with what may have been missed. */
+    private static String nothing(SpreadSplit split) {
+        if (split.inputs().stream().allMatch(it -> it.swings().isEmpty())) {
+            return "Which measurement would sharpen this forecast most these trials do not tell.";
+        }
+        double most = split.inputs().stream()
+                .flatMap(it -> it.swings().stream())
+                .mapToDouble(Estimate::high)
+                .max()
+                .orElse(0);
+        return most == 0
+                ? "No measurement is seen to matter for a deadline: each is kept on all of these trials or on none."
+                : "Which measurement would move the chance of a deadline most these trials do not tell: one moves it by at"
+                        + " most " + Math.max(1, Math.round(100 * most)) + " of 100 either way.";
     }
 
     private static String swings(List<Double> deadlinesSeconds, SpreadSplit split, String key) {

@@ -18,7 +18,15 @@ final class WordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1, 10 seconds", "61, 70 seconds", "120, 2 minutes", "120.1, 3 minutes", "1020, 17 minutes"})
+    @CsvSource({
+        "111, 2 minutes",
+        "110, 110 seconds",
+        "1, 10 seconds",
+        "61, 70 seconds",
+        "120, 2 minutes",
+        "120.1, 3 minutes",
+        "1020, 17 minutes"
+    })
     void aPlanIsRoundedUpToTheSafeSide(double seconds, String expected) {
         assertEquals(expected, TimeText.plan(seconds));
     }

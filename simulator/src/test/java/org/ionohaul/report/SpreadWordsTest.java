@@ -50,8 +50,20 @@ final class SpreadWordsTest {
     void whereNothingMattersNoMeasurementIsAdvised() {
         SpreadSplit split = new SpreadSplit(share(0.97), List.of(input("far.snr", 0.03, 0.2)), List.of());
         assertEquals(
-                "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. No single"
-                        + " measurement would move the chance of a deadline beyond chance.",
+                "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. Which"
+                        + " measurement would move the chance of a deadline most these trials do not tell: one moves it by at"
+                        + " most 29 of 100 either way.",
                 SpreadWords.sentence("Hare", List.of(600.0), split));
+    }
+
+    @Test
+    void whereEveryTrialKeepsTheDeadlineNoMeasurementIsSeenToMatter() {
+        Estimate none = new Estimate(0, 0, 0);
+        SpreadSplit split = new SpreadSplit(
+                share(0.6), List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(none))), List.of());
+        assertTrue(
+                SpreadWords.sentence("Hare", List.of(600.0), split)
+                        .endsWith(
+                                "No measurement is seen to matter for a deadline: each is kept on all of these trials or on none."));
     }
 }
