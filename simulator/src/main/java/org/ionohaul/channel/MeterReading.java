@@ -39,6 +39,15 @@ public record MeterReading(int unit, double overDb) {
                         : new MeterReading(Integer.parseInt(parts.group(1)), 0));
     }
 
+    /** Returns what a meter nearest shows of a level in dBm: whole S-units up to S9, then decibels over it. */
+    public static String nearest(double dbm) {
+        if (dbm >= S9_DBM + 0.5) {
+            return "S9+" + Math.round(dbm - S9_DBM);
+        }
+        long unit = Math.round(9 + (dbm - S9_DBM) / UNIT_DB);
+        return unit < 1 ? "below S1" : "S" + Math.min(9, unit);
+    }
+
     /** Returns the power at the receiver's input, in dBm. */
     public double dbm() {
         return S9_DBM + UNIT_DB * (unit - 9) + overDb;

@@ -1,8 +1,8 @@
 package org.ionohaul.cli;
 
 import org.ionohaul.scenario.Quantity;
+import org.ionohaul.scenario.WrongValue;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
 
 /** Reads a size such as {@code 40 kB} into bytes. */
 final class BytesConverter implements ITypeConverter<Long> {
@@ -10,8 +10,8 @@ final class BytesConverter implements ITypeConverter<Long> {
     public Long convert(String value) {
         try {
             return Quantity.bytes(value);
-        } catch (IllegalArgumentException e) {
-            throw new TypeConversionException(e.getMessage());
+        } catch (WrongValue e) {
+            throw WrongOption.of(e);
         }
     }
 }

@@ -77,8 +77,10 @@ public final class Main {
     private static int pointToHelp(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(failure.getMessage());
-        UnmatchedArgumentException.printSuggestions(failure, err);
+        Slip.of(failure, arguments).ifPresentOrElse(err::println, () -> {
+            err.println(failure.getMessage());
+            UnmatchedArgumentException.printSuggestions(failure, err);
+        });
         err.println("    " + command.getCommandSpec().qualifiedName() + " --help tells more.");
         return ExitCode.BAD_INPUT;
     }

@@ -1,6 +1,7 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -64,9 +65,14 @@ final class ModeCommand implements Callable<Integer> {
             list();
         }
         for (String name : names) {
-            show(ScenarioReader.readMode(name.endsWith(ENDING) ? Path.of(name) : folder.resolve(name + ENDING)));
+            show(ScenarioReader.readMode(file(name)));
         }
         return ExitCode.DONE;
+    }
+
+    private Path file(String name) {
+        Path asPath = Path.of(name);
+        return Files.exists(asPath) && name.endsWith(ENDING) ? asPath : ScenarioReader.named(folder.resolve(name));
     }
 
     private void list() throws ScenarioProblems {

@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +18,7 @@ import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.scenario.WrongValue;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,7 +68,7 @@ final class NewCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws NotWritten {
+    public Integer call() throws NotWritten, WrongValue {
         if (Files.exists(file)) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -156,16 +156,16 @@ final class NewCommand implements Callable<Integer> {
         try {
             ScenarioReader.read(SourceFiles.DISK.with(file, scenario.text()), file, Map.of());
             return Optional.empty();
-        } catch (IllegalArgumentException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+        } catch (WrongValue e) {
+            return Optional.of(sentence(e.message(), e.remedy()));
         } catch (ScenarioProblems e) {
             Problem first = e.problems().get(0);
-            return Optional.of(String.join(
-                    "; ",
-                    Arrays.stream(new String[] {first.message(), first.remedy()})
-                            .filter(it -> !it.isEmpty())
-                            .toList()));
+            return Optional.of(sentence(first.message(), first.remedy()));
         }
+    }
+
+    private static String sentence(String message, String remedy) {
+        return remedy.isEmpty() ? message : message + "; " + remedy;
     }
 
     private void write(String text) throws NotWritten {

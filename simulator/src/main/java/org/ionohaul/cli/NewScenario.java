@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.apache.commons.text.StringSubstitutor;
 import org.ionohaul.scenario.Quantity;
+import org.ionohaul.scenario.WrongValue;
 
 /**
  * A new scenario file, made of a template and a few answers; what nobody was asked is a default with its source beside it.
@@ -96,9 +97,9 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
     /**
      * Returns what stands in the file.
      *
-     * @throws IllegalArgumentException if the distance or the deadline is none; the message is for the user
+     * @throws WrongValue if the distance or the deadline is none
      */
-    String text() {
+    String text() throws WrongValue {
         double groundKm = Quantity.metres(answer(Question.GROUND_DISTANCE)) / 1000;
         double pathKm = 2 * Math.hypot(groundKm / 2, LAYER_KM);
         boolean isSteep = groundKm <= STEEP_KM;

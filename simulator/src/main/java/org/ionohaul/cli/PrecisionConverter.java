@@ -3,6 +3,7 @@ package org.ionohaul.cli;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.study.PrecisionGoal;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -27,7 +28,7 @@ final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
                 return new PrecisionGoal.CompletionQuantile(
                         quantile.group(1) == null ? 0.5 : share(quantile.group(1)), share(quantile.group(2)));
             }
-        } catch (IllegalArgumentException e) {
+        } catch (OutOfRange e) {
             throw new TypeConversionException(
                     "\"" + value + "\" cannot be reached: write a share of" + " trials and a width above 0");
         }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.report.PromiseReport;
+import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
@@ -41,10 +43,11 @@ final class PromiseCommand implements Callable<Integer> {
     @Option(
             names = "--by",
             paramLabel = "TIME",
-            description = "Deadline after pressing send, such as \"15 min\"; ${DEFAULT-VALUE} if not given.",
-            converter = SecondsConverter.class,
+            description = "Deadline after pressing send, such as \"15 min\", or a time of day that comes after the"
+                    + " scenario's clock, such as \"18:30\"; ${DEFAULT-VALUE} if not given.",
+            converter = DeadlineConverter.class,
             defaultValue = "15 min")
-    private double deadlineSeconds = 900;
+    private Deadline deadline = new Deadline(900, false);
 
     @Option(
             names = "--sure",
@@ -67,10 +70,12 @@ final class PromiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems {
-        require(deadlineSeconds > 0, "--by must be a time above zero");
         long largest = SizeGrid.BYTES.get(SizeGrid.BYTES.size() - 1);
         require(bytes.orElse(1L) >= 1 && bytes.orElse(1L) <= largest, "--size must be from 1 B to 1 MB");
-        Scenario asked = choice.read(simulation.changes());
+        Understood understood = choice.understand(simulation.changes());
+        Scenario asked = understood.scenario();
+        double deadlineSeconds = deadline.afterSend(understood.sendClockSeconds());
+        require(deadlineSeconds > 0, "--by must be a time above zero");
         Scenario scenario = bytes.map(size -> SizeTransfers.in(asked, rounded(size), asked.horizonSeconds()))
                 .orElseGet(() ->
                         SizeTransfers.in(asked, largest, PromiseReport.LONGEST_DEADLINE_FACTOR * deadlineSeconds));

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +15,12 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.scenario.Understood;
+import org.ionohaul.scenario.Warning;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Which scenario, and what to change in it for this once. */
 final class ScenarioChoice {
@@ -29,6 +34,11 @@ final class ScenarioChoice {
             converter = Setting.Converter.class)
     private List<Setting> settings = new ArrayList<>();
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec = CommandSpec.create();
+
+    private final Set<Warning> told = new HashSet<>();
+
     /** Returns the scenario with the changes made. */
     Scenario read() throws ScenarioProblems {
         return read(Map.of());
@@ -41,10 +51,23 @@ final class ScenarioChoice {
 
     /** Returns the scenario with the changes made but for some keys, and these besides. */
     Scenario read(Map<String, String> more, Set<String> without) throws ScenarioProblems {
+        return understand(more, without).scenario();
+    }
+
+    /** Returns the scenario with the changes made and these besides, and what came with it; tells what is odd, once. */
+    Understood understand(Map<String, String> more) throws ScenarioProblems {
+        return understand(more, Set.of());
+    }
+
+    private Understood understand(Map<String, String> more, Set<String> without) throws ScenarioProblems {
         Map<String, String> all = new LinkedHashMap<>(changes());
         all.keySet().removeAll(without);
         all.putAll(more);
-        return ScenarioReader.read(file, all);
+        Understood understood = ScenarioReader.understand(SourceFiles.DISK, file(), all);
+        WarningList.print(
+                understood.warnings().stream().filter(told::add).toList(),
+                spec.commandLine().getErr());
+        return understood;
     }
 
     /** Returns what the command line says instead of the scenario file, by key. */
@@ -57,7 +80,7 @@ final class ScenarioChoice {
     /** Returns where the scenario comes from, once it was read. */
     Provenance provenance() {
         try {
-            return ScenarioReader.provenance(SourceFiles.DISK, file, changes());
+            return ScenarioReader.provenance(SourceFiles.DISK, file(), changes());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -65,6 +88,6 @@ final class ScenarioChoice {
 
     /** Returns the scenario's file. */
     Path file() {
-        return file;
+        return ScenarioReader.named(file);
     }
 }

@@ -28,16 +28,22 @@ final class Simulation {
             names = "--trials",
             paramLabel = "N",
             description = "How many trials to simulate, instead of what the file says. More make the answers sharper:"
-                    + " four times as many halve the uncertainty.")
+                    + " four times as many halve the uncertainty.",
+            converter = CountConverter.class)
     private Optional<Integer> trials = Optional.empty();
 
-    @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of what the file says.")
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "Seed of all chance, instead of what the file says.",
+            converter = WholeConverter.class)
     private Optional<Long> seed = Optional.empty();
 
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "How many threads to use; all processors if not given. Does not change results.")
+            description = "How many threads to use; all processors if not given. Does not change results.",
+            converter = CountConverter.class)
     private int threads = Runtime.getRuntime().availableProcessors();
 
     Simulation(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {

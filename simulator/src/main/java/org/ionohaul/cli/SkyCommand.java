@@ -34,8 +34,6 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class SkyCommand implements Callable<Integer> {
-    private static final double SECONDS_PER_MINUTE = 60;
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -46,17 +44,24 @@ final class SkyCommand implements Callable<Integer> {
             names = "--trial",
             paramLabel = "N",
             description = "Which trial, counted from 0; ${DEFAULT-VALUE} if not given.",
+            converter = WholeConverter.class,
             defaultValue = "0")
     private long trial;
 
-    @Option(names = "--seed", paramLabel = "N", description = "Seed of all chance, instead of what the file says.")
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "Seed of all chance, instead of what the file says.",
+            converter = WholeConverter.class)
     private Optional<Long> seed = Optional.empty();
 
     @Option(
             names = "--minutes",
             paramLabel = "M",
-            description = "How long from pressing send; the scenario's horizon if not given.")
-    private Optional<Double> minutes = Optional.empty();
+            description =
+                    "How long from pressing send, in minutes or with a unit; the scenario's horizon if not given.",
+            converter = MinutesConverter.class)
+    private Optional<Double> lengthSeconds = Optional.empty();
 
     @Option(
             names = "--out",
@@ -89,7 +94,7 @@ final class SkyCommand implements Callable<Integer> {
     }
 
     private double lengthSeconds(Scenario scenario) {
-        double seconds = minutes.map(it -> SECONDS_PER_MINUTE * it).orElse(scenario.horizonSeconds());
+        double seconds = lengthSeconds.orElse(scenario.horizonSeconds());
         if (!(seconds >= 1 && seconds <= 7 * 86400)) {
             throw new ParameterException(
                     spec.commandLine(), "--minutes must be from a second to a week: " + seconds / 60);

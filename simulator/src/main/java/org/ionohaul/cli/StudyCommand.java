@@ -59,6 +59,7 @@ final class StudyCommand implements Callable<Integer> {
             paramLabel = "N",
             description = "How many trials to simulate besides, for answers on files of every size;"
                     + " ${DEFAULT-VALUE} if not given, 0 for none.",
+            converter = CountConverter.class,
             defaultValue = "100")
     private int sizeTrials = 100;
 

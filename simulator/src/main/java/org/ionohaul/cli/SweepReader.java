@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ionohaul.scenario.WrongValue;
 import org.ionohaul.study.KeySweep;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -53,12 +54,14 @@ final class SweepReader {
         try {
             Optional<KeySweep> sweep = KeySweep.parse(key, text);
             if (sweep.isPresent() && KEYS_OF_CHANCE.contains(key)) {
-                throw new IllegalArgumentException("cannot be varied, since every value is tried under the same skies;"
-                        + " give one value with --" + key);
+                throw new WrongValue(
+                        "cannot be varied, since every value is tried under the same skies",
+                        "give one value with --" + key);
             }
             return sweep;
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(command, "--set " + key + ": " + e.getMessage(), e);
+        } catch (WrongValue e) {
+            String remedy = e.remedy().isEmpty() ? "" : "\n    " + e.remedy();
+            throw new ParameterException(command, "--set " + key + ": " + e.message() + remedy, e);
         }
     }
 

@@ -14,6 +14,7 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.Spelling;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
@@ -63,7 +64,7 @@ final class TraceCommand implements Callable<Integer> {
             description = "upload or download; the transfer's first if not given.")
     private Optional<String> direction = Optional.empty();
 
-    @Option(names = "--trial", paramLabel = "N", description = "Which trial, from 0.")
+    @Option(names = "--trial", paramLabel = "N", description = "Which trial, from 0.", converter = WholeConverter.class)
     private Optional<Long> trial = Optional.empty();
 
     @Option(
@@ -102,8 +103,9 @@ final class TraceCommand implements Callable<Integer> {
         return choices.stream()
                 .filter(it -> nameOf.apply(it).equals(name.get()))
                 .findFirst()
-                .orElseThrow(() -> wrong(option + " must be one of "
-                        + String.join(", ", choices.stream().map(nameOf).toList()) + ": " + name.get()));
+                .orElseThrow(() -> wrong(option + ": there is no \"" + name.get() + "\"\n    "
+                        + Spelling.advice(
+                                name.get(), choices.stream().map(nameOf).toList())));
     }
 
     private TraceStory story(Scenario scenario, Transfer itsTransfer, Direction itsDirection, Mode itsMode) {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tomlj.Toml;
-import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 
@@ -33,20 +32,16 @@ final class Document {
     private final Map<String, Object> overrides;
     private final Set<String> validKeys = new TreeSet<>();
     private final String overridePrefix;
-    private final Set<Problem> problems;
+    private final Notes notes;
     private final Set<String> uncertainKeys = new TreeSet<>();
 
     private Document(
-            String name,
-            TomlParseResult content,
-            Map<String, Object> overrides,
-            String overridePrefix,
-            Set<Problem> problems) {
+            String name, TomlParseResult content, Map<String, Object> overrides, String overridePrefix, Notes notes) {
         this.name = name;
         this.content = content;
         this.overrides = overrides;
         this.overridePrefix = overridePrefix;
-        this.problems = problems;
+        this.notes = notes;
     }
 
     /**
@@ -55,26 +50,28 @@ final class Document {
      * @param files where it comes from
      * @param overrides values that replace those of the file, by full key, written as in TOML or as plain text
      * @param overridePrefix what the user wrote before those keys, for messages
-     * @param problems where problems go
+     * @param notes where problems and warnings go
      */
     static Document open(
-            Path file, SourceFiles files, Map<String, String> overrides, String overridePrefix, Set<Problem> problems) {
+            Path file, SourceFiles files, Map<String, String> overrides, String overridePrefix, Notes notes) {
         Map<String, Object> values = new LinkedHashMap<>();
         overrides.forEach((key, text) -> values.put(key, valueOf(text)));
         try {
-            TomlParseResult content = Toml.parse(files.text(file));
-            Document document = new Document(file.toString(), content, values, overridePrefix, problems);
-            content.errors().forEach(document::addSyntaxError);
+            String text = withoutByteOrderMark(files.text(file));
+            TomlParseResult content = Toml.parse(text);
+            Document document = new Document(file.toString(), content, values, overridePrefix, notes);
+            List<String> lines = text.lines().toList();
+            content.errors().stream().map(error -> SyntaxSlip.of(error, lines)).forEach(document::add);
             return document;
         } catch (IOException e) {
-            problems.add(new Problem(
+            notes.add(new Problem(
                     file.toString(),
                     0,
                     0,
                     "",
                     reason(file, files, e),
                     files.exists(file) ? "" : TomlFolder.of(file, files).advice(file)));
-            return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, problems);
+            return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, notes);
         }
     }
 
@@ -91,11 +88,16 @@ final class Document {
     private static Object valueOf(String text) {
         TomlParseResult parsed = Toml.parse("value = " + text);
         Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));
-        return value == null ? text : value;
+        return value == null ? WrittenText.unquoted(text) : value;
     }
 
-    private void addSyntaxError(TomlParseError error) {
-        add(error.position(), "", String.valueOf(error.getMessage()), "");
+    /** Some editors begin a file with this mark, which says nothing. */
+    private static String withoutByteOrderMark(String text) {
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+
+    private void add(SyntaxSlip slip) {
+        notes.add(new Problem(name, slip.line(), slip.column(), "", slip.message(), slip.remedy()));
     }
 
     /** Returns the top of the file as a section with the given keys. */
@@ -134,16 +136,28 @@ final class Document {
     }
 
     void add(TomlPosition position, String key, String message, String remedy) {
-        problems.add(
-                overrides.containsKey(key)
-                        ? new Problem(OVERRIDES, 0, 0, overridePrefix + key, message, remedy)
-                        : new Problem(name, position.line(), position.column(), key, message, remedy));
+        notes.add(told(position, key, message, remedy));
+    }
+
+    void warn(TomlPosition position, String key, String message, String remedy) {
+        notes.add(new Warning(told(position, key, message, remedy)));
+    }
+
+    private Problem told(TomlPosition position, String key, String message, String remedy) {
+        return overrides.containsKey(key)
+                ? new Problem(OVERRIDES, 0, 0, overridePrefix + key, message, remedy)
+                : new Problem(name, position.line(), position.column(), key, message, remedy);
     }
 
     /** Adds a problem for each replacing value whose key may not stand in the file; call when everything has been read. */
     void refuseUnusedOverrides() {
         for (String key : overrides.keySet()) {
             if (!validKeys.contains(key)) {
+                String now = FormerNames.now(key);
+                if (validKeys.contains(now)) {
+                    add(TomlPosition.positionAt(1, 1), key, "is called " + overridePrefix + now + " now", "");
+                    continue;
+                }
                 String remedy = Spelling.nearest(key, validKeys)
                         .map(near -> "did you mean \"" + overridePrefix + near + "\"?")
                         .orElse("");

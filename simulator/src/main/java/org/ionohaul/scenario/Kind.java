@@ -1,11 +1,13 @@
 package org.ionohaul.scenario;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,10 +21,16 @@ import org.ionohaul.channel.MeterReading;
  * @param reading turns a value of the file into one of the program
  */
 record Kind<T>(String words, Reading<T> reading) {
-    private static final Pattern FRACTION = Pattern.compile("(\\d+)\\s*/\\s*(\\d+)");
-    private static final Pattern DECIMAL = Pattern.compile("-?\\d+(?:\\.\\d+)?");
-    private static final Pattern PERCENT = Pattern.compile("(-?\\d+(?:\\.\\d+)?)\\s*%");
+    private static final String SHARE = "a share";
 
+    /** Compression that fails leaves a little more than there was, never twice as much. */
+    private static final double LARGEST_COMPRESSION = 2;
+
+    private static final Pattern FRACTION = Pattern.compile("(\\d+)\\s*(?:/|of|out of)\\s*(\\d+)");
+    private static final Pattern PERCENT = Pattern.compile("(.*\\S)\\s*(?:%|percent)");
+
+    private static final Pattern METER = Pattern.compile("[Ss]\\s*[+\\-−–\\d]");
+    private static final Pattern READING_WITHOUT_S = Pattern.compile("[1-9]|9\\s*\\+\\s*\\d{1,2}(?:\\s*dB)?");
     private static final double LONGEST_SECONDS = 1000 * 3600;
 
     /** Turns a value of the file into one of the program. */
@@ -78,34 +86,73 @@ record Kind<T>(String words, Reading<T> reading) {
             if (value instanceof Long number) {
                 return number;
             }
-            throw new WrongValue(
-                    shown(value) + " is not a whole number", "write a whole number, without quotation marks");
+            Optional<BigDecimal> written =
+                    value instanceof String text ? WrittenNumber.whole(WrittenText.plain(text)) : Optional.empty();
+            BigDecimal number = written.orElseThrow(
+                    () -> new WrongValue(shown(value) + " is not a whole number", "write a whole number such as 1000"));
+            if (number.abs().compareTo(BigDecimal.valueOf(Long.MAX_VALUE)) > 0) {
+                throw new WrongValue(
+                        shown(value) + " is too large", "write a whole number of at most " + Long.MAX_VALUE);
+            }
+            return number.longValueExact();
         });
     }
 
     static Kind<Double> share() {
-        return new Kind<>("a share", value -> {
-            if (value instanceof Number number && Double.isFinite(number.doubleValue())) {
-                return number.doubleValue();
-            }
-            if (value instanceof String text) {
-                if (DECIMAL.matcher(text.strip()).matches()) {
-                    return Double.parseDouble(text.strip());
-                }
-                Matcher percent = PERCENT.matcher(text.strip());
-                if (percent.matches()) {
-                    return Double.parseDouble(percent.group(1)) / 100;
-                }
-                Matcher fraction = FRACTION.matcher(text.strip());
-                if (fraction.matches() && Long.parseLong(fraction.group(2)) > 0) {
-                    return Double.parseDouble(fraction.group(1)) / Long.parseLong(fraction.group(2));
-                }
-            }
+        return new Kind<>(SHARE, value -> {
             if (value instanceof Number number) {
                 requireFinite(number);
+                return number.doubleValue();
             }
-            throw new WrongValue(shown(value) + " is not a share", "write a share such as 0.25, \"25 %\" or \"1/4\"");
+            return Optional.of(value)
+                    .filter(String.class::isInstance)
+                    .flatMap(text -> shareIn(WrittenText.plain(String.valueOf(text))))
+                    .orElseThrow(() -> new WrongValue(
+                            shown(value) + " is not a share", "write a share such as 0.25, \"25 %\" or \"1/4\""));
         });
+    }
+
+    /** Returns whether values are shares. */
+    boolean isShare() {
+        return words.equals(SHARE);
+    }
+
+    /** Returns advice for someone whose share was too large: "45 %" for 45; empty if it can't have been a percentage. */
+    static String percentMeantBy(Object value) {
+        return WrittenNumber.of(String.valueOf(value))
+                .decimal()
+                .filter(number ->
+                        number.compareTo(BigDecimal.ONE) > 0 && number.compareTo(BigDecimal.valueOf(100)) <= 0)
+                .map(number -> "did you mean \"" + number.toPlainString() + " %\"?")
+                .orElse("");
+    }
+
+    /** Returns what compression leaves of a file, of which people tend to say how many times it shrinks. */
+    static Kind<Double> compression() {
+        Kind<Double> share = share();
+        return new Kind<>(SHARE, value -> {
+            double left = share.read(value);
+            if (left <= LARGEST_COMPRESSION) {
+                return left;
+            }
+            String remedy = left > 10
+                    ? percentMeantBy(value)
+                    : "write what compression leaves: \"" + Math.round(100 / left) + " %\" if the file shrinks "
+                            + shown(value) + " times";
+            throw new WrongValue(shown(value) + " would make the file larger, not smaller", remedy);
+        });
+    }
+
+    private static Optional<Double> shareIn(String text) {
+        Matcher fraction = FRACTION.matcher(text);
+        if (fraction.matches()) {
+            double whole = Double.parseDouble(fraction.group(2));
+            return whole > 0 ? Optional.of(Double.parseDouble(fraction.group(1)) / whole) : Optional.empty();
+        }
+        Matcher percent = PERCENT.matcher(text);
+        return percent.matches()
+                ? WrittenNumber.of(percent.group(1)).decimal().map(it -> it.doubleValue() / 100)
+                : WrittenNumber.of(text).decimal().map(BigDecimal::doubleValue);
     }
 
     static Kind<Double> quantity(Dimension dimension) {
@@ -149,15 +196,56 @@ record Kind<T>(String words, Reading<T> reading) {
         return new UncertainReading(number, number, dimension.example()).kind();
     }
 
-    /** Returns a level at the receiver's input in dBm: what its meter shows or dBm themselves; may be uncertain. */
-    static Kind<Uncertain> meterOrDbm() {
-        Kind<Double> reading = new Kind<>("a meter reading or a level in dBm", value -> {
-            String text = String.valueOf(value).strip();
-            return text.startsWith("S")
-                    ? meterDbm(text)
-                    : quantity(Dimension.ABSOLUTE_LEVEL).read(value);
+    /**
+     * Returns a level at the receiver's input in dBm: what its meter shows or dBm themselves; may be uncertain.
+     *
+     * @param leastDbm least level that there can be
+     * @param mostDbm largest level that there can be
+     * @param limits these two, in words
+     */
+    static Kind<Uncertain> meterOrDbm(double leastDbm, double mostDbm, String limits) {
+        Kind<Double> any = meterOrDbmReading();
+        Kind<Double> reading = new Kind<>(any.words(), value -> {
+            double dbm = any.read(value);
+            if (dbm >= leastDbm && dbm <= mostDbm) {
+                return dbm;
+            }
+            throw new WrongValue(shown(value) + " can't be", limits);
         });
         return new UncertainReading(reading, quantity(Dimension.RATIO), "S7").kind();
+    }
+
+    private static Kind<Double> meterOrDbmReading() {
+        return new Kind<>("a meter reading or a level in dBm", value -> {
+            String text = WrittenText.plain(String.valueOf(value));
+            if (METER.matcher(text).lookingAt()) {
+                return meterDbm(text);
+            }
+            if (READING_WITHOUT_S.matcher(text).matches()) {
+                throw new WrongValue(shown(value) + " has no unit", "did you mean \"S" + text + "\"?");
+            }
+            try {
+                return quantity(Dimension.ABSOLUTE_LEVEL).read(value);
+            } catch (WrongValue e) {
+                throw new WrongValue(
+                        e.message(), "write what the meter shows, such as \"S7\", or a level such as \"-97 dBm\"");
+            }
+        });
+    }
+
+    /** Returns an SNR, the difference of two meter readings, of which people are tempted to give one; may be uncertain. */
+    static Kind<Uncertain> snr() {
+        Kind<Double> number = quantity(Dimension.RATIO);
+        Kind<Double> noReading = new Kind<>(number.words(), value -> {
+            if (MeterReading.parse(WrittenText.plain(String.valueOf(value))).isPresent()) {
+                throw new WrongValue(
+                        shown(value) + " is a meter reading, not a ratio in dB",
+                        "state signal and noise in place of snr, such as signal = " + shown(value)
+                                + " and noise = \"S3\"");
+            }
+            return number.read(value);
+        });
+        return new UncertainReading(noReading, number, Dimension.RATIO.example()).kind();
     }
 
     private static double meterDbm(String text) throws WrongValue {

@@ -1,6 +1,9 @@
 package org.ionohaul.scenario;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
+import org.ionohaul.channel.End;
 import org.ionohaul.channel.LinkBudget;
 import org.ionohaul.channel.NoiseEnvironment;
 
@@ -12,6 +15,7 @@ final class LevelReader {
     private final Section sky;
     private final double distanceMetres;
     private final Input losses;
+    private final Map<End, Described<Levels>> levels = new EnumMap<>(End.class);
 
     /**
      * Makes a reader.
@@ -28,6 +32,11 @@ final class LevelReader {
         }
     }
 
+    /** Returns the levels that were worked out so far, by end; none where the SNR is stated. */
+    Map<End, Described<Levels>> levels() {
+        return Map.copyOf(levels);
+    }
+
     private Input checkedLosses() {
         Input stated = sky.input(ScenarioFormat.LOSSES);
         Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, 0, 1e6, 1, stated.in(draws));
@@ -36,7 +45,7 @@ final class LevelReader {
     }
 
     /** Returns the SNR in 3 kHz at an end, in dB; worthless if the document had a problem. */
-    Described<Double> snrDb(Section end, Section other) {
+    Described<Double> snrDb(End at, Section end, Section other) {
         if (end.isGivenUp()) {
             return end.input(ScenarioFormat.SNR)::in;
         }
@@ -46,6 +55,7 @@ final class LevelReader {
         if (!end.has(ScenarioFormat.SNR) && (isSplit || other.has(ScenarioFormat.TRANSMITTER_POWER))) {
             Described<Double> signal = signalDbm(end, other);
             Described<Double> noise = noiseDbm(end);
+            levels.put(at, draws -> new Levels(signal.in(draws), noise.in(draws)));
             return draws -> signal.in(draws) - noise.in(draws);
         }
         if (isSplit) {

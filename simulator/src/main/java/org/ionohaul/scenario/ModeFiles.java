@@ -16,16 +16,16 @@ import java.util.TreeSet;
  *
  * @param folder where they lie
  * @param overrides all values that replace others, by full key
- * @param problems where problems go
+ * @param notes where problems and warnings go
  */
-record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> problems) {
+record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) {
     /** What the key of a mode begins with, before the mode's name. */
     static final String PREFIX = "modes.";
 
     /** Returns one mode from its file; worthless if that made a problem. */
-    static Mode read(Path file, SourceFiles files, Map<String, String> overrides, Set<Problem> problems) {
+    static Mode read(Path file, SourceFiles files, Map<String, String> overrides, Notes notes) {
         String name = TomlFolder.nameOf(file);
-        Document document = Document.open(file, files, overrides, PREFIX + name + ".", problems);
+        Document document = Document.open(file, files, overrides, PREFIX + name + ".", notes);
         Mode mode = ModeReader.read(name, document);
         document.refuseUnusedOverrides();
         return mode;
@@ -54,7 +54,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
             } else if (!names.add(TomlFolder.nameOf(file.get()))) {
                 refuse(top, i, Kind.shown(entries.get(i)) + " is named twice", "");
             } else {
-                modes.add(read(file.get(), folder.files(), overridesOf(TomlFolder.nameOf(file.get())), problems));
+                modes.add(read(file.get(), folder.files(), overridesOf(TomlFolder.nameOf(file.get())), notes));
             }
         }
         refuseOverridesOfOthers(names);
@@ -91,8 +91,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Set<Problem> 
         for (String key : overrides.keySet()) {
             if (key.startsWith(PREFIX) && modes.stream().noneMatch(mode -> key.startsWith(PREFIX + mode + "."))) {
                 String remedy = "modes: " + String.join(", ", new TreeSet<>(modes));
-                problems.add(
-                        new Problem(Document.OVERRIDES, 0, 0, key, "is a key of no mode in this scenario", remedy));
+                notes.add(new Problem(Document.OVERRIDES, 0, 0, key, "is a key of no mode in this scenario", remedy));
             }
         }
     }

@@ -19,13 +19,19 @@ final class ModeFormat {
             "One or two sentences on what it is made for.");
 
     static final Key<Double> BANDWIDTH = Key.of(
-            "bandwidth", "bandwidthHz", Kind.quantity(Dimension.FREQUENCY), "2.2 kHz", "Occupied bandwidth, above 0.");
+                    "bandwidth",
+                    "bandwidthHz",
+                    Kind.quantity(Dimension.FREQUENCY),
+                    "2.2 kHz",
+                    "Occupied bandwidth, above 0.")
+            .usually("10 Hz", "48 kHz");
     static final Key<Double> CREST_FACTOR = Key.of(
-            "crest-factor",
-            "crestFactorDb",
-            Kind.quantity(Dimension.RATIO),
-            "3 dB",
-            "Peak over mean power, 0 or more: a transmitter limited by its peak power puts out so much less.");
+                    "crest-factor",
+                    "crestFactorDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "3 dB",
+                    "Peak over mean power, 0 or more: a transmitter limited by its peak power puts out so much less.")
+            .usually("0 dB", "15 dB");
     static final Group EMISSION =
             Group.of("emission", "What all signals of the mode have in common on the air.", BANDWIDTH, CREST_FACTOR);
 
@@ -43,11 +49,12 @@ final class ModeFormat {
                     "Over how many carriers side by side the symbols are spread; 1 for one carrier or one tone at a time.")
             .otherwise(1L);
     static final Key<Double> SYMBOL_RATE = Key.of(
-            "symbol-rate",
-            "symbolRateBd",
-            Kind.quantity(Dimension.SYMBOL_RATE),
-            "1800 Bd",
-            "Symbols a second over all carriers together, known symbols counted, guard intervals not (see known-share); above 0.");
+                    "symbol-rate",
+                    "symbolRateBd",
+                    Kind.quantity(Dimension.SYMBOL_RATE),
+                    "1800 Bd",
+                    "Symbols a second over all carriers together, known symbols counted, guard intervals not (see known-share); above 0.")
+            .usually("1 Bd", "40000 Bd");
     static final Key<Double> KNOWN_SHARE = Key.of(
             "known-share",
             "knownShare",
@@ -61,13 +68,15 @@ final class ModeFormat {
             "1/2",
             "Information bits a code bit, above 0; 1 means uncoded, where one wrong bit loses the frame.");
     static final Key<Integer> PAYLOAD = Key.of(
-            "payload",
-            "payloadBytes",
-            Kind.bytes(),
-            "90 B",
-            "User bytes a frame; \"0 B\" for control bursts, which carry just their overhead.");
-    static final Key<Integer> OVERHEAD =
-            Key.of("overhead", "overheadBytes", Kind.bytes(), "7 B", "Header and check bytes a frame, 0 or more.");
+                    "payload",
+                    "payloadBytes",
+                    Kind.bytes(),
+                    "90 B",
+                    "User bytes a frame; \"0 B\" for control bursts, which carry just their overhead.")
+            .usually("0 B", "64 kB");
+    static final Key<Integer> OVERHEAD = Key.of(
+                    "overhead", "overheadBytes", Kind.bytes(), "7 B", "Header and check bytes a frame, 0 or more.")
+            .usually("0 B", "1000 B");
     static final Key<Integer> FRAME_BITS = Key.of(
             "frame-bits",
             "informationBits",
@@ -75,11 +84,12 @@ final class ModeFormat {
             848L,
             "Bits of a frame before coding, where they are no whole bytes; takes the place of overhead.");
     static final Key<Double> AIRTIME = Key.of(
-            "airtime",
-            "airtimeSeconds",
-            Kind.quantity(Dimension.TIME),
-            "1.2 s",
-            "How long a frame is on the air, where it does not follow from bits, code rate, symbol rate and known share.");
+                    "airtime",
+                    "airtimeSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "1.2 s",
+                    "How long a frame is on the air, where it does not follow from bits, code rate, symbol rate and known share.")
+            .usually("1 ms", "10 min");
     static final Key<FrameCheck> CHECK = Key.of(
                     "check",
                     "check",
@@ -102,44 +112,51 @@ final class ModeFormat {
                     "2 s",
                     "Time over which a frame's bits are spread; bursts are filled up to a whole number of it. 0 for just the"
                             + " frame's own airtime.")
-            .otherwise("0 s");
+            .otherwise("0 s")
+            .usually("0 s", "2 min");
     static final Key<Double> DELAY_TOLERANCE = Key.of(
-            "delay-tolerance",
-            "delayToleranceSeconds",
-            Kind.quantity(Dimension.TIME),
-            "5 ms",
-            "Longest delay spread that the guard interval or the equaliser absorbs, 0 or more.");
+                    "delay-tolerance",
+                    "delayToleranceSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "5 ms",
+                    "Longest delay spread that the guard interval or the equaliser absorbs, 0 or more.")
+            .usually("0 s", "100 ms");
     static final Key<Double> TRACKING = Key.of(
-            "tracking",
-            "trackingSeconds",
-            Kind.quantity(Dimension.TIME),
-            "20 ms",
-            "Time between known symbols, by which the receiver follows a channel that changes; the length of a symbol"
-                    + " where tones are detected by energy. 0 or more.");
+                    "tracking",
+                    "trackingSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "20 ms",
+                    "Time between known symbols, by which the receiver follows a channel that changes; the length of a symbol"
+                            + " where tones are detected by energy. 0 or more.")
+            .usually("0 s", "10 s");
     static final Key<Double> GAP = Key.of(
-            "gap",
-            "gapDb",
-            Kind.quantity(Dimension.RATIO),
-            "1.5 dB",
-            "How much more SNR the real receiver needs than an ideal one.");
+                    "gap",
+                    "gapDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "1.5 dB",
+                    "How much more SNR the real receiver needs than an ideal one.")
+            .usually("0 dB", "20 dB");
     static final Key<Double> CEILING = Key.of(
-            "ceiling",
-            "ceilingDb",
-            Kind.quantity(Dimension.RATIO),
-            "26 dB",
-            "The receiver's own residual distortion: it never sees a better SINR than this, even on a path at rest.");
+                    "ceiling",
+                    "ceilingDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "26 dB",
+                    "The receiver's own residual distortion: it never sees a better SINR than this, even on a path at rest.")
+            .usually("5 dB", "60 dB");
     static final Key<Double> PREAMBLE = Key.of(
-            "preamble",
-            "preambleSeconds",
-            Kind.quantity(Dimension.TIME),
-            "300 ms",
-            "Length of what comes before the frames so that the receiver finds them, 0 or more.");
+                    "preamble",
+                    "preambleSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "300 ms",
+                    "Length of what comes before the frames so that the receiver finds them, 0 or more.")
+            .usually("0 s", "20 s");
     static final Key<Double> DETECTION = Key.of(
-            "detection",
-            "detectionSnrDb",
-            Kind.quantity(Dimension.RATIO),
-            "-4 dB",
-            "SNR in 3 kHz at which half of the preambles are found on a steady path.");
+                    "detection",
+                    "detectionSnrDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "-4 dB",
+                    "SNR in 3 kHz at which half of the preambles are found on a steady path.")
+            .usually("-80 dB", "30 dB");
     static final Group WAVEFORM = burst(
             "waveform",
             "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
@@ -166,11 +183,12 @@ final class ModeFormat {
             9L,
             "Most frames an over carries when more than a short over waits and the last one came through whole.");
     static final Key<Long> LONGEST_OVER = Key.of(
-            "longest-over",
-            "longestOverNanos",
-            Kind.nanos(),
-            "25 s",
-            "No over lasts longer unless one frame alone does; above 0.");
+                    "longest-over",
+                    "longestOverNanos",
+                    Kind.nanos(),
+                    "25 s",
+                    "No over lasts longer unless one frame alone does; above 0.")
+            .usually("100 ms", "10 min");
     static final Key<Combining> COMBINING = Key.of(
             "combining",
             "combining",
@@ -203,17 +221,19 @@ final class ModeFormat {
             true,
             "Whether a station waits for a clear channel before it begins an over.");
     static final Key<Long> MARGIN = Key.of(
-            "margin",
-            "marginNanos",
-            Kind.nanos(),
-            "150 ms",
-            "How long the sender waits beyond the latest instant an acknowledgement could end, 0 or more.");
+                    "margin",
+                    "marginNanos",
+                    Kind.nanos(),
+                    "150 ms",
+                    "How long the sender waits beyond the latest instant an acknowledgement could end, 0 or more.")
+            .usually("0 s", "30 s");
     static final Key<Double> PROCESSING = Key.of(
-            "processing",
-            "processingSeconds",
-            Kind.quantity(Dimension.TIME),
-            "60 ms",
-            "How long the equipment thinks before it answers, 0 or more.");
+                    "processing",
+                    "processingSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "60 ms",
+                    "How long the equipment thinks before it answers, 0 or more.")
+            .usually("0 s", "10 s");
     static final Group ARQ = Group.of(
             "arq",
             "How frames move.",
@@ -232,8 +252,9 @@ final class ModeFormat {
 
     static final Key<Integer> CALL_ATTEMPTS = Key.of(
             "call-attempts", "callAttempts", Kind.count(), 5L, "Calls before it pauses and dials anew, 1 or more.");
-    static final Key<Long> CALL_PAUSE =
-            Key.of("call-pause", "callPauseNanos", Kind.nanos(), "2 s", "Pause after an unanswered call, 0 or more.");
+    static final Key<Long> CALL_PAUSE = Key.of(
+                    "call-pause", "callPauseNanos", Kind.nanos(), "2 s", "Pause after an unanswered call, 0 or more.")
+            .usually("0 s", "10 min");
     static final Key<Integer> INTRODUCTIONS = Key.of(
             "introductions",
             "introductions",
@@ -258,8 +279,9 @@ final class ModeFormat {
             Kind.count(),
             3L,
             "How many times a lost link or unanswered dialling is tried anew, 0 or more.");
-    static final Key<Long> REDIAL_PAUSE =
-            Key.of("redial-pause", "redialPauseNanos", Kind.nanos(), "20 s", "Pause before dialling anew, 0 or more.");
+    static final Key<Long> REDIAL_PAUSE = Key.of(
+                    "redial-pause", "redialPauseNanos", Kind.nanos(), "20 s", "Pause before dialling anew, 0 or more.")
+            .usually("0 s", "30 min");
     static final Group SESSION = Group.of(
             "session",
             "How links open and close.",

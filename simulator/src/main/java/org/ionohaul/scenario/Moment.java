@@ -16,7 +16,7 @@ record Moment(Uncertain seconds, boolean isClock) {
     /** A time of day in seconds since midnight, written {@code "18:05"}. */
     static Kind<Double> clock() {
         return new Kind<>("a time of day", value -> {
-            Matcher parts = CLOCK.matcher(String.valueOf(value).strip());
+            Matcher parts = CLOCK.matcher(WrittenText.plain(String.valueOf(value)));
             if (!parts.matches()) {
                 throw new WrongValue(
                         Kind.shown(value) + " is not a time of day", "write hours and minutes such as \"18:05\"");

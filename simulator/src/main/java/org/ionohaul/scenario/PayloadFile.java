@@ -26,7 +26,7 @@ public record PayloadFile(String name, long bytes) {
      */
     static PayloadFile compressed(String name, long size, double compression) {
         OutOfRange.unless(
-                compression > 0 && compression <= 10, "compression", "must be above 0 and at most 10", compression);
+                compression > 0 && compression <= 2, "compression", "must be above 0 and at most 2", compression);
         return new PayloadFile(name, (long) Math.ceil(size * compression - ROUNDING_BYTES));
     }
 }

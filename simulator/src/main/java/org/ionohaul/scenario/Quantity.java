@@ -1,41 +1,51 @@
 package org.ionohaul.scenario;
 
-/** Quantities with units as people write them in scenario files, for wherever else they are written. */
+/** Quantities as people write them in scenario files, for wherever else they are written. */
 public final class Quantity {
     private Quantity() {}
 
     /**
      * Returns a time such as {@code 20 min}, in seconds.
      *
-     * @throws IllegalArgumentException if the text is no time, with advice
+     * @throws WrongValue if the text is no time
      */
-    public static double seconds(String text) {
-        return read(Dimension.TIME, text);
+    public static double seconds(String text) throws WrongValue {
+        return Dimension.TIME.read(WrittenText.unquoted(text));
     }
 
     /**
      * Returns a size such as {@code 64 kB}, in bytes.
      *
-     * @throws IllegalArgumentException if the text is no size, with advice
+     * @throws WrongValue if the text is no size
      */
-    public static long bytes(String text) {
-        return Math.round(read(Dimension.SIZE, text));
+    public static long bytes(String text) throws WrongValue {
+        return Math.round(Dimension.SIZE.read(WrittenText.unquoted(text)));
     }
 
     /**
      * Returns a distance such as {@code 70 km}, in metres.
      *
-     * @throws IllegalArgumentException if the text is no distance, with advice
+     * @throws WrongValue if the text is no distance
      */
-    public static double metres(String text) {
-        return read(Dimension.DISTANCE, text);
+    public static double metres(String text) throws WrongValue {
+        return Dimension.DISTANCE.read(WrittenText.unquoted(text));
     }
 
-    private static double read(Dimension dimension, String text) {
-        try {
-            return dimension.read(text);
-        } catch (WrongValue e) {
-            throw new IllegalArgumentException(e.message() + "; " + e.remedy(), e);
-        }
+    /**
+     * Returns a share such as {@code 90 %}, {@code 0.9} or {@code 9/10}.
+     *
+     * @throws WrongValue if the text is no share
+     */
+    public static double share(String text) throws WrongValue {
+        return Kind.share().read(WrittenText.unquoted(text));
+    }
+
+    /**
+     * Returns a whole number such as {@code 1000}, {@code 1,000} or {@code 1k}.
+     *
+     * @throws WrongValue if the text is no whole number
+     */
+    public static long whole(String text) throws WrongValue {
+        return Kind.wholeNumber().read(WrittenText.unquoted(text));
     }
 }

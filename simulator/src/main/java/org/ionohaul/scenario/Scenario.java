@@ -40,7 +40,10 @@ public record Scenario(
                 "must be above 0 and at most a day",
                 horizonSeconds);
         OutOfRange.unless(
-                distanceMetres >= 0 && distanceMetres < 1e9, "distanceMetres", "must not be negative", distanceMetres);
+                distanceMetres >= 0 && distanceMetres <= 5e7,
+                "distanceMetres",
+                "must be from 0 to 50,000 km, once round the Earth and up and down",
+                distanceMetres);
         transfers = List.copyOf(transfers);
         modes = List.copyOf(modes);
     }

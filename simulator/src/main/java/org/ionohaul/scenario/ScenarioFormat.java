@@ -16,20 +16,22 @@ final class ScenarioFormat {
     static final Key<Integer> TRIALS = Key.of("trials", "trials", Kind.count(), 1000L, "How many trials, 1 or more.")
             .otherwise(1000L);
     static final Key<Double> HORIZON = Key.of(
-            "horizon",
-            "horizonSeconds",
-            Kind.quantity(Dimension.TIME),
-            "2 h",
-            "How long after pressing send a trial is watched, above 0.");
+                    "horizon",
+                    "horizonSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "2 h",
+                    "How long after pressing send a trial is watched, above 0.")
+            .usually("1 min", "24 h");
     static final Key<Double> CLOCK = Key.of(
                     "clock", "clock", Moment.clock(), "18:05", "Time of day when the operator presses send.")
             .otherwise("12:00");
     static final Key<Double> DISTANCE = Key.of(
-            "distance",
-            "distanceMetres",
-            Kind.quantity(Dimension.DISTANCE),
-            "90 km",
-            "Length of the radio path, up to the ionosphere and down again; gives the propagation time.");
+                    "distance",
+                    "distanceMetres",
+                    Kind.quantity(Dimension.DISTANCE),
+                    "90 km",
+                    "Length of the radio path, up to the ionosphere and down again; gives the propagation time.")
+            .usually("0 km", "22000 km");
     static final Key<List<String>> MODES = Key.of(
             "modes",
             "modes",
@@ -46,23 +48,26 @@ final class ScenarioFormat {
             Kind.list(Kind.choice(Direction.class)),
             List.of("upload", "download"),
             "Which ways to simulate: upload is from near to far. The near end dials in either case.");
-    static final Key<List<Double>> DEADLINES = Key.of(
+    static final Key<List<Deadline>> DEADLINES = Key.of(
             "deadlines",
             "deadlinesSeconds",
-            Kind.list(Kind.quantity(Dimension.TIME)),
+            Kind.list(Deadline.kind()),
             List.of("20 min", "45 min"),
-            "Times after pressing send to judge by, rising. No deadlines if left out.");
+            "Times after pressing send to judge by, or times of day (\"18:30\") that come after the clock; rising. No"
+                    + " deadlines if left out.");
 
     static final Key<String> FILE_NAME = Key.of("name", "name", Kind.text(), "photo.jpg", "What people call the file.");
-    static final Key<Integer> SIZE =
-            Key.of("size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.");
+    static final Key<Integer> SIZE = Key.of(
+                    "size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.")
+            .usually("1 B", "20 MB");
     static final Key<Double> COMPRESSION = Key.of(
                     "compression",
                     "compression",
-                    Kind.share(),
+                    Kind.compression(),
                     "60 %",
                     "What compression leaves of it on the air, above 0; a photo stays at 1.")
-            .otherwise(1.0);
+            .otherwise(1.0)
+            .usually("1 %", "100 %");
     static final Group FILE = Group.of("files", "A file, in the order sent.", FILE_NAME, SIZE, COMPRESSION);
     static final Group TRANSFER = Group.of(
                     "transfer",
@@ -79,34 +84,41 @@ final class ScenarioFormat {
             "18:20",
             "When: a time of day, or a time after pressing send (\"20 min\").");
     static final Key<Uncertain> RISE = Key.of(
-            "rise",
-            "levelDb",
-            Kind.uncertain(Dimension.RATIO),
-            "6 dB",
-            "By how much the level lies above the stated one then; points are joined by straight lines.");
+                    "rise",
+                    "levelDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "6 dB",
+                    "By how much the level lies above the stated one then; points are joined by straight lines.")
+            .usually("-40 dB", "40 dB");
     static final Group NOISE_POINT =
             Group.of("noise-schedule", "A point of the noise over the clock, above what snr or noise state.", AT, RISE);
     static final Group TREND_POINT =
             Group.of("trend", "A point of the path's median level over the clock, for both directions.", AT, RISE);
 
     static final Key<Uncertain> SNR = Key.of(
-            "snr",
-            "snrDb",
-            Kind.uncertain(Dimension.RATIO),
-            "14 dB",
-            "Median SNR in 3 kHz at this end when the other sends a steady carrier at full power, when send is pressed.");
+                    "snr",
+                    "snrDb",
+                    Kind.snr(),
+                    "14 dB",
+                    "Median SNR in 3 kHz at this end when the other sends a steady carrier at full power, when send is pressed.")
+            .usually("-30 dB", "60 dB");
     static final Key<Uncertain> SIGNAL = Key.of(
-            "signal",
-            "signal",
-            Kind.meterOrDbm(),
-            "S7",
-            "In place of snr: how strong the other station's steady carrier is here, as a meter reading or in dBm.");
+                    "signal",
+                    "signal",
+                    Kind.meterOrDbm(-180, 0, "no receiver is told of less than -180 dBm or stands more than 0 dBm"),
+                    "S7",
+                    "In place of snr: how strong the other station's steady carrier is here, as a meter reading or in dBm.")
+            .usually("-140 dBm", "S9+40");
     static final Key<Uncertain> NOISE = Key.of(
-            "noise",
-            "noise",
-            Kind.meterOrDbm(),
-            "-103 dBm",
-            "In place of snr: the noise in a receiver 3 kHz wide, as a meter reading or in dBm.");
+                    "noise",
+                    "noise",
+                    Kind.meterOrDbm(
+                            -140,
+                            -33,
+                            "noise in 3 kHz lies between -140 dBm, that of a resistor, and S9+40, above any city's (ITU-R P.372)"),
+                    "-103 dBm",
+                    "In place of snr: the noise in a receiver 3 kHz wide, as a meter reading or in dBm.")
+            .usually("-140 dBm", "S9+10");
     static final Key<NoiseEnvironment> NOISE_ENVIRONMENT = Key.of(
             "noise-environment",
             "noise-environment",
@@ -115,24 +127,26 @@ final class ScenarioFormat {
             "In place of noise: the category of ITU-R P.372, whose spread over time is drawn once a trial; needs the"
                     + " sky's frequency.");
     static final Key<Double> TRANSMITTER_POWER = Key.of(
-            "power",
-            "powerDbm",
-            Kind.quantity(Dimension.POWER).map("a power", watts -> {
-                if (watts > 0 && watts <= 1e6) {
-                    return LinkBudget.dbmOfWatts(watts);
-                }
-                throw new WrongValue("must be above 0 and at most 1000 kW", Dimension.POWER.remedy());
-            }),
-            "100 W",
-            "Peak envelope power of this station; gives the other end its signal where that states neither snr nor"
-                    + " signal.");
+                    "power",
+                    "powerDbm",
+                    Kind.quantity(Dimension.POWER).map("a power", watts -> {
+                        if (watts > 0 && watts <= 1e5) {
+                            return LinkBudget.dbmOfWatts(watts);
+                        }
+                        throw new WrongValue("must be above 0 and at most 100 kW", Dimension.POWER.remedy());
+                    }),
+                    "100 W",
+                    "Peak envelope power of this station; gives the other end its signal where that states neither snr nor"
+                            + " signal.")
+            .usually("10 mW", "2 kW");
     static final Key<Uncertain> ANTENNA_GAIN = Key.of(
                     "antenna-gain",
                     "receiveGainDbi",
                     Kind.uncertain(Dimension.GAIN),
                     "-3 dBi",
                     "Gain of this station's antenna towards the path, for sending and receiving.")
-            .otherwise("0 dBi");
+            .otherwise("0 dBi")
+            .usually("-40 dBi", "20 dBi");
     static final Key<Congestion> CONGESTION = Key.of(
             "congestion",
             "congestion",
@@ -140,25 +154,28 @@ final class ScenarioFormat {
             "busy-evening",
             "How crowded the frequency is at this end, in plain words; more can be added under interference.");
 
-    static final Key<Double> IMPULSE_SHARE =
-            Key.of("share", "probability", Kind.share(), "2 %", "Share of slots with an impulse, from 0 to 1.");
+    static final Key<Double> IMPULSE_SHARE = Key.of(
+                    "share", "probability", Kind.share(), "2 %", "Share of slots with an impulse, from 0 to 1.")
+            .usually("0 %", "50 %");
     static final Key<Double> IMPULSE_RISE = Key.of(
             "rise",
             "riseDb",
             Kind.quantity(Dimension.RATIO),
             "15 dB",
             "By how much an impulse raises the noise of its slot, 0 or more.");
-    static final Key<Double> IMPULSE_SLOT =
-            Key.of("slot", "slotSeconds", Kind.quantity(Dimension.TIME), "10 ms", "Length of a slot, above 0.");
+    static final Key<Double> IMPULSE_SLOT = Key.of(
+                    "slot", "slotSeconds", Kind.quantity(Dimension.TIME), "10 ms", "Length of a slot, above 0.")
+            .usually("1 µs", "1 s");
     static final Group IMPULSES =
             Group.of("impulses", "Impulsive noise over the steady floor.", IMPULSE_SHARE, IMPULSE_RISE, IMPULSE_SLOT);
 
     static final Key<Uncertain> VISITS = Key.of(
-            "visits",
-            "visitsPerHour",
-            Kind.uncertain(Dimension.RATE),
-            "6 /h",
-            "How often another station turns up on the frequency, on average.");
+                    "visits",
+                    "visitsPerHour",
+                    Kind.uncertain(Dimension.RATE),
+                    "6 /h",
+                    "How often another station turns up on the frequency, on average.")
+            .usually("0 /h", "120 /h");
     static final Key<Uncertain> VISIT = Key.of(
             "visit", "visitSeconds", Kind.uncertain(Dimension.TIME), "3 min", "Mean length of such a visit, above 0.");
     static final Key<Double> OVER = Key.of(
@@ -170,17 +187,19 @@ final class ScenarioFormat {
     static final Key<Double> PAUSE = Key.of(
             "pause", "pauseSeconds", Kind.quantity(Dimension.TIME), "10 s", "Mean pause between its overs, above 0.");
     static final Key<Uncertain> MEDIAN = Key.of(
-            "median",
-            "medianDb",
-            Kind.uncertain(Dimension.RATIO),
-            "3 dB",
-            "Median level of visitors over the noise floor in 3 kHz.");
+                    "median",
+                    "medianDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "3 dB",
+                    "Median level of visitors over the noise floor in 3 kHz.")
+            .usually("-30 dB", "60 dB");
     static final Key<Double> DEVIATION = Key.of(
-            "deviation",
-            "deviationDb",
-            Kind.quantity(Dimension.RATIO),
-            "8 dB",
-            "Standard deviation of their level from one to the next, 0 or more.");
+                    "deviation",
+                    "deviationDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "8 dB",
+                    "Standard deviation of their level from one to the next, 0 or more.")
+            .usually("0 dB", "20 dB");
     static final Key<Double> BAND_SHARE = Key.of(
             "band-share",
             "bandShare",
@@ -199,65 +218,83 @@ final class ScenarioFormat {
             BAND_SHARE);
 
     static final Key<Long> HANG = Key.of(
-            "hang", "hangNanos", Kind.nanos(), "30 ms", "How long the transmitter stays up after the last symbol.");
+                    "hang",
+                    "hangNanos",
+                    Kind.nanos(),
+                    "30 ms",
+                    "How long the transmitter stays up after the last symbol.")
+            .usually("0 s", "1 s");
     static final Key<Long> RELAY = Key.of(
-            "relay", "relayNanos", Kind.nanos(), "15 ms", "How long the relays take to change over, either way.");
-    static final Key<Long> RECOVERY =
-            Key.of("recovery", "recoveryNanos", Kind.nanos(), "25 ms", "How long the receiver is deaf after that.");
+                    "relay",
+                    "relayNanos",
+                    Kind.nanos(),
+                    "15 ms",
+                    "How long the relays take to change over, either way.")
+            .usually("0 s", "1 s");
+    static final Key<Long> RECOVERY = Key.of(
+                    "recovery", "recoveryNanos", Kind.nanos(), "25 ms", "How long the receiver is deaf after that.")
+            .usually("0 s", "1 s");
     static final Group STATION =
             Group.of("station", "How fast the station changes between sending and receiving.", HANG, RELAY, RECOVERY);
 
     static final Key<String> END_NAME =
             Key.of("name", "name", Kind.text(), "Weir Cottage", "What people call the station.");
     static final Key<Double> PATIENCE = Key.of(
-            "patience",
-            "patienceSeconds",
-            Kind.quantity(Dimension.TIME),
-            "45 min",
-            "How long its operator waits before breaking off; for ever if left out.");
+                    "patience",
+                    "patienceSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "45 min",
+                    "How long its operator waits before breaking off; for ever if left out.")
+            .usually("1 min", "24 h");
     static final Group NEAR = end("near", "The station that dials.");
     static final Group FAR = end("far", "The station that is called.");
 
     static final Key<Double> SLOW_DEVIATION = Key.of(
-            "deviation",
-            "deviationDb",
-            Kind.quantity(Dimension.RATIO),
-            "2.5 dB",
-            "Standard deviation of the median level around its mean, 0 or more.");
+                    "deviation",
+                    "deviationDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "2.5 dB",
+                    "Standard deviation of the median level around its mean, 0 or more.")
+            .usually("0 dB", "10 dB");
     static final Key<Double> TIME_CONSTANT = Key.of(
-            "time-constant",
-            "timeConstantSeconds",
-            Kind.quantity(Dimension.TIME),
-            "45 s",
-            "After how long its correlation has fallen to 1/e, 1 s or more.");
+                    "time-constant",
+                    "timeConstantSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "45 s",
+                    "After how long its correlation has fallen to 1/e, 1 s or more.")
+            .usually("2 s", "30 min");
     static final Group SLOW_VARIATION = Group.of(
             "slow-variation",
             "Slow variation of the path's median level, apart from the fast fading; none if left out.",
             SLOW_DEVIATION,
             TIME_CONSTANT);
 
-    static final Key<Uncertain> DELAY =
-            Key.of("delay", "delaySeconds", Kind.uncertain(Dimension.TIME), "2 ms", "Delay after the earliest path.");
+    static final Key<Uncertain> DELAY = Key.of(
+                    "delay", "delaySeconds", Kind.uncertain(Dimension.TIME), "2 ms", "Delay after the earliest path.")
+            .usually("0 s", "20 ms");
     static final Key<Uncertain> POWER = Key.of(
                     "power",
                     "powerDb",
                     Kind.uncertain(Dimension.RATIO),
                     "-3 dB",
                     "Mean power relative to the other paths.")
-            .otherwise("0 dB");
+            .otherwise("0 dB")
+            .usually("-40 dB", "20 dB");
     static final Key<Uncertain> DOPPLER_SHIFT = Key.of(
                     "doppler-shift",
                     "dopplerShiftHz",
                     Kind.uncertain(Dimension.FREQUENCY),
                     "0.5 Hz",
                     "Shift of its frequency.")
-            .otherwise("0 Hz");
+            .otherwise("0 Hz")
+            .usually("-50 Hz", "50 Hz");
     static final Key<Uncertain> DOPPLER_SPREAD = Key.of(
-            "doppler-spread",
-            "dopplerSpreadHz",
-            Kind.uncertain(Dimension.FREQUENCY),
-            "1 Hz",
-            "Width of its Doppler spectrum, twice the standard deviation; 0 for a path that doesn't fade.");
+                    "doppler-spread",
+                    "dopplerSpreadHz",
+                    Kind.uncertain(Dimension.FREQUENCY),
+                    "1 Hz",
+                    "Width of its Doppler spectrum, twice the standard deviation; 0 for a path that doesn't fade.")
+            .usually("0 Hz", "50 Hz");
     static final Group PATH = Group.of(
             "path",
             "One way the signal takes; repeated, by rising delay.",
@@ -272,18 +309,20 @@ final class ScenarioFormat {
             "mid-latitude-disturbed-nvis",
             "The paths by the name of a standard condition (ITU-R F.1487, F.520); in place of path.");
     static final Key<Double> FREQUENCY = Key.of(
-            "frequency",
-            "frequencyHz",
-            Kind.quantity(Dimension.FREQUENCY),
-            "3.6 MHz",
-            "Carrier frequency; needed by power and noise-environment.");
+                    "frequency",
+                    "frequencyHz",
+                    Kind.quantity(Dimension.FREQUENCY),
+                    "3.6 MHz",
+                    "Carrier frequency; needed by power and noise-environment.")
+            .usually("1.6 MHz", "30 MHz");
     static final Key<Uncertain> LOSSES = Key.of(
                     "losses",
                     "lossesDb",
                     Kind.uncertain(Dimension.RATIO),
                     "12 dB",
                     "What the path takes beyond spreading: absorption, polarisation, ground, feeders; used with power.")
-            .otherwise("0 dB");
+            .otherwise("0 dB")
+            .usually("0 dB", "80 dB");
     static final Group SKY = Group.of("sky", "What lies between the ends.", CONDITION, FREQUENCY, LOSSES)
             .with(PATH, SLOW_VARIATION, TREND_POINT);
 

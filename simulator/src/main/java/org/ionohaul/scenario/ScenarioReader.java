@@ -5,10 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.StationTimes;
 
 /**
@@ -17,7 +14,7 @@ import org.ionohaul.link.StationTimes;
  * <p>Mode files lie in the folder {@code modes} beside the scenario file, or where a path from there leads.
  */
 public final class ScenarioReader {
-    private final Set<Problem> problems = new TreeSet<>();
+    private final Notes notes = new Notes();
 
     private final SourceFiles files;
 
@@ -54,8 +51,21 @@ public final class ScenarioReader {
      * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
      */
     public static Scenario read(SourceFiles files, Path file, Map<String, String> overrides) throws ScenarioProblems {
+        return understand(files, file, overrides).scenario();
+    }
+
+    /**
+     * Reads a scenario with some values replaced, and says what is odd about it.
+     *
+     * @param files where the texts come from
+     * @param file the scenario's own
+     * @param overrides the values by full key, as for {@link #read(Path, Map)}
+     * @throws ScenarioProblems if anything in it or its modes is wrong, with all that is
+     */
+    public static Understood understand(SourceFiles files, Path file, Map<String, String> overrides)
+            throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader(files);
-        return reader.orProblems(reader.scenario(file, overrides));
+        return reader.orProblems(reader.understood(file, overrides));
     }
 
     /**
@@ -65,7 +75,7 @@ public final class ScenarioReader {
      */
     public static Mode readMode(Path file) throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader(SourceFiles.DISK);
-        return reader.orProblems(ModeFiles.read(file, reader.files, Map.of(), reader.problems));
+        return reader.orProblems(ModeFiles.read(file, reader.files, Map.of(), reader.notes));
     }
 
     /**
@@ -96,30 +106,50 @@ public final class ScenarioReader {
         return folder.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
     }
 
+    /** Returns the file that is meant by a name without its ending; the name as it is if there is no such file. */
+    public static Path named(Path file) {
+        return TomlFolder.named(file, SourceFiles.DISK);
+    }
+
     /** Returns the names of the mode files in a folder, in alphabetical order; none if it can't be read. */
     public static List<String> modeNames(Path folder) {
         return new TomlFolder(folder, SourceFiles.DISK).names();
     }
 
     private <T> T orProblems(T read) throws ScenarioProblems {
-        if (problems.isEmpty()) {
+        if (notes.problems().isEmpty()) {
             return read;
         }
-        throw new ScenarioProblems(List.copyOf(problems));
+        throw new ScenarioProblems(notes.problems());
     }
 
-    private Scenario scenario(Path file, Map<String, String> overrides) {
+    private Understood understood(Path file, Map<String, String> overrides) {
         Document document = open(file, overrides);
         Section top = document.top(ScenarioFormat.TOP);
         Section near = top.part(ScenarioFormat.NEAR);
         Section far = top.part(ScenarioFormat.FAR);
-        SkyReader reader = new SkyReader(top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.DISTANCE));
-        Described<SkyConditions> sky = reader.sky(top.part(ScenarioFormat.SKY), near, far);
-        List<Transfer> transfers =
-                new TransferReader(top.get(ScenarioFormat.HORIZON)).transfers(top.someParts(ScenarioFormat.TRANSFER));
+        SkyReader reader = new SkyReader(
+                top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.HORIZON), top.get(ScenarioFormat.DISTANCE));
+        DescribedSky sky = reader.sky(top.part(ScenarioFormat.SKY), near, far, document);
+        TransferReader transferReader =
+                new TransferReader(top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.HORIZON));
+        List<Section> transferSections = top.someParts(ScenarioFormat.TRANSFER);
+        List<Transfer> transfers = transferReader.transfers(transferSections);
         List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
+        transferReader.warnOfHopeless(transferSections, transfers, modes);
+        if (!top.has(ScenarioFormat.CLOCK) && (transferReader.usesClock() || reader.usesClock())) {
+            top.warn(ScenarioFormat.CLOCK, "is left out, so times of day are counted from sending at 12:00");
+        }
         StationDescription nearStation = station(near);
         StationDescription farStation = station(far);
+        if (near.isReadable(ScenarioFormat.END_NAME)
+                && far.isReadable(ScenarioFormat.END_NAME)
+                && nearStation.name().strip().equalsIgnoreCase(farStation.name().strip())) {
+            far.problem(
+                    ScenarioFormat.END_NAME,
+                    "\"" + farStation.name() + "\" is the name of the other station too",
+                    "give each station its own name: the answers tell them apart by it");
+        }
         Scenario scenario = top.build(() -> new Scenario(
                 TomlFolder.nameOf(file),
                 top.get(ScenarioFormat.TITLE),
@@ -131,19 +161,19 @@ public final class ScenarioReader {
                 modes,
                 nearStation,
                 farStation,
-                new DescribedSky(sky, document.uncertainKeys())));
+                sky));
         document.refuseUnusedOverrides();
-        return scenario;
+        return new Understood(scenario, top.get(ScenarioFormat.CLOCK), notes.warnings());
     }
 
     private Document open(Path file, Map<String, String> overrides) {
         Map<String, String> own = new TreeMap<>(overrides);
         own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
-        return Document.open(file, files, own, "", problems);
+        return Document.open(file, files, own, "", notes);
     }
 
     private ModeFiles modeFilesOf(Path file, Map<String, String> overrides) {
-        return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, problems);
+        return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, notes);
     }
 
     private static StationDescription station(Section end) {

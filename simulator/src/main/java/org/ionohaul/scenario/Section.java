@@ -3,6 +3,7 @@ package org.ionohaul.scenario;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -52,13 +53,21 @@ final class Section {
     private void checkKeys() {
         for (Key<?> key : group.keys()) {
             document.noteValid(fullKey(key.name()));
-            find(key);
+            find(key).flatMap(key::oddity).ifPresent(oddity -> warn(key, oddity));
         }
         for (String name : table.keySet()) {
             if (!group.isOpen() && !group.names().contains(name)) {
-                document.add(
-                        positionOf(name), fullKey(name), "there is no such key", Spelling.advice(name, group.names()));
+                refuseName(name);
             }
+        }
+    }
+
+    private void refuseName(String name) {
+        Optional<String> now = FormerNames.now(name, Objects.requireNonNull(table.get(List.of(name))));
+        if (now.isPresent()) {
+            document.add(positionOf(name), fullKey(name), "is called " + now.get() + " now", "write " + now.get());
+        } else {
+            document.add(positionOf(name), fullKey(name), "there is no such key", Spelling.advice(name, group.names()));
         }
     }
 
@@ -71,7 +80,7 @@ final class Section {
         if (found.isPresent()) {
             return found.get();
         }
-        if (key.otherwise().isEmpty() && mayComplain()) {
+        if (key.otherwise().isEmpty() && mayComplain(key.name())) {
             document.add(
                     position,
                     fullKey(key.name()),
@@ -145,7 +154,7 @@ final class Section {
     /** Returns the section below a heading; if it is missing, that is a problem. */
     Section part(Group part) {
         return findPart(part).orElseGet(() -> {
-            if (mayComplain()) {
+            if (mayComplain(part.name())) {
                 String heading = "[" + heading(fullKey(part.name())) + "]";
                 document.add(position, fullKey(part.name()), "is missing", "add a section with the heading " + heading);
             }
@@ -206,7 +215,7 @@ final class Section {
         if (!found.isEmpty()) {
             return found;
         }
-        if (mayComplain()) {
+        if (mayComplain(part.name())) {
             document.add(
                     position,
                     fullKey(part.name()),
@@ -256,7 +265,7 @@ final class Section {
                     .or(guilty.get()::otherwise)
                     .orElseThrow();
             String message = complaint.demand() + ", but is " + Kind.shown(value);
-            problem(guilty.get(), message, remedy(guilty.get()));
+            problem(guilty.get(), message, remedy(guilty.get(), value));
             replaced.add(guilty.get().name());
         } else if (!isGivenUp()) {
             // A stand-in that doesn't go with the other values is no fault of the file: its key has its problem
@@ -279,10 +288,11 @@ final class Section {
         return replaced.size() == group.keys().size();
     }
 
-    private String remedy(Key<?> key) {
-        return find(key).filter(Uncertain::isUncertain).isPresent()
-                ? "every value that can be drawn must be possible: narrow the distribution"
-                : "";
+    private String remedy(Key<?> key, Object value) {
+        if (find(key).filter(Uncertain::isUncertain).isPresent()) {
+            return "every value that can be drawn must be possible: narrow the distribution";
+        }
+        return key.kind().isShare() ? Kind.percentMeantBy(value) : "";
     }
 
     /** Adds a problem with the value of a key. */
@@ -292,6 +302,16 @@ final class Section {
             return;
         }
         document.add(positionOf(key.name()), fullKey(key.name()), message, remedy);
+    }
+
+    /** Adds a warning about the value of a key. */
+    void warn(Key<?> key, String oddity) {
+        Object value = value(key.name());
+        document.warn(
+                positionOf(key.name()),
+                fullKey(key.name()),
+                (value == null ? "" : Kind.shown(value) + " ") + oddity,
+                "change it unless you mean it");
     }
 
     /** Adds a problem with one entry of a key's list. */
@@ -308,8 +328,8 @@ final class Section {
     }
 
     /** Returns whether a missing key is a problem here, and not just a consequence of one. */
-    private boolean mayComplain() {
-        return !isStandIn && !document.isBroken();
+    private boolean mayComplain(String name) {
+        return !isStandIn && !document.isBroken() && !FormerNames.areOf(name, table.keySet());
     }
 
     private TomlPosition positionOf(String name) {

@@ -1,6 +1,8 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import java.util.Optional;
+import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyConditions;
 
 /** The sky as the scenario describes it: known up to the inputs that are distributions. */
@@ -12,6 +14,15 @@ public interface SkyDescription {
      * @param draws where the uncertain inputs' chance comes from
      */
     SkyConditions conditions(Draws draws);
+
+    /**
+     * Returns the levels at an end, in one trial; empty if the scenario states just their ratio.
+     *
+     * @param draws where the uncertain inputs' chance comes from
+     */
+    default Optional<Levels> levels(End end, Draws draws) {
+        return Optional.empty();
+    }
 
     /** Returns the keys whose values are distributions, in alphabetical order; none if everything is known. */
     default List<String> uncertainKeys() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.ImpulsiveNoise;
@@ -16,32 +17,40 @@ import org.ionohaul.channel.SlowVariation;
 
 /** Turns what a scenario says of sky, noise and other stations into a description that is complete up to its draws. */
 final class SkyReader {
+    /** A schedule that begins or ends farther from what is watched is more likely a slip. */
+    private static final double FAR_SECONDS = 3 * 3600;
+
     private final double sendClockSeconds;
+    private final double horizonSeconds;
     private final double distanceMetres;
+    private boolean usesClock;
 
     /**
      * Makes a reader.
      *
      * @param sendClockSeconds time of day when send is pressed, in seconds since midnight
+     * @param horizonSeconds how long after pressing send a trial is watched
      * @param distanceMetres length of the path
      */
-    SkyReader(double sendClockSeconds, double distanceMetres) {
+    SkyReader(double sendClockSeconds, double horizonSeconds, double distanceMetres) {
         this.sendClockSeconds = sendClockSeconds;
+        this.horizonSeconds = horizonSeconds;
         this.distanceMetres = distanceMetres;
     }
 
     /** Returns what lies between the ends; worthless if the document had a problem. */
-    Described<SkyConditions> sky(Section sky, Section near, Section far) {
+    DescribedSky sky(Section sky, Section near, Section far, Document document) {
         List<Described<PropagationPath>> paths = paths(sky);
         SlowVariation slow = sky.findPart(ScenarioFormat.SLOW_VARIATION)
                 .map(SkyReader::slowVariation)
                 .orElse(SlowVariation.NONE);
         Described<Schedule> trend = schedule(sky.parts(ScenarioFormat.TREND_POINT));
         LevelReader levels = new LevelReader(sky, distanceMetres);
-        Described<EndConditions> nearEnd = end(near, () -> levels.snrDb(near, far));
-        Described<EndConditions> farEnd = end(far, () -> levels.snrDb(far, near));
-        return draws ->
+        Described<EndConditions> nearEnd = end(near, () -> levels.snrDb(End.NEAR, near, far));
+        Described<EndConditions> farEnd = end(far, () -> levels.snrDb(End.FAR, far, near));
+        Described<SkyConditions> conditions = draws ->
                 new SkyConditions(all(paths, draws), slow, trend.in(draws), nearEnd.in(draws), farEnd.in(draws));
+        return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
     }
 
     private static List<Described<PropagationPath>> paths(Section sky) {
@@ -153,6 +162,20 @@ final class SkyReader {
         return draws -> DescribedPoint.schedule(points, draws);
     }
 
+    /** Returns whether a point of a schedule is a time of day. */
+    boolean usesClock() {
+        return usesClock;
+    }
+
+    private void warnOfFarPoint(Section section, Moment at, double atSeconds) {
+        usesClock |= at.isClock();
+        if (atSeconds < -FAR_SECONDS) {
+            section.warn(ScenarioFormat.AT, "lies more than 3 hours before pressing send");
+        } else if (atSeconds > horizonSeconds + FAR_SECONDS) {
+            section.warn(ScenarioFormat.AT, "lies more than 3 hours after the horizon");
+        }
+    }
+
     private DescribedPoint point(Section section, double earlierSeconds) {
         return section.build(() -> {
             Moment at = section.get(ScenarioFormat.AT);
@@ -161,6 +184,7 @@ final class SkyReader {
                     at.middleAfterSend(sendClockSeconds, earlierSeconds),
                     section.input(ScenarioFormat.AT, at.seconds()),
                     section.input(ScenarioFormat.RISE));
+            warnOfFarPoint(section, at, point.middleSeconds());
             Described<Schedule> alone = draws -> DescribedPoint.schedule(List.of(point), draws);
             alone.tried();
             return point;

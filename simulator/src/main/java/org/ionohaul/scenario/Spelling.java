@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Guesses which valid word a mistyped one was meant to be. */
-final class Spelling {
+public final class Spelling {
     private Spelling() {}
 
     /** Returns the nearest of the words, unless even that is more than about a third different; ties go by alphabet. */
-    static Optional<String> nearest(String typed, Collection<String> words) {
+    public static Optional<String> nearest(String typed, Collection<String> words) {
         return words.stream()
                 .filter(word -> distance(typed, word) <= (word.length() + 2) / 3)
                 .min(Comparator.<String>comparingInt(word -> distance(typed, word))
@@ -19,7 +19,7 @@ final class Spelling {
     }
 
     /** Returns advice that names the nearest word or, failing that, all of them. */
-    static String advice(String typed, Collection<String> words) {
+    public static String advice(String typed, Collection<String> words) {
         return nearest(typed, words)
                 .map(word -> "did you mean \"" + word + "\"?")
                 .orElseGet(() -> words.isEmpty() ? "" : "valid: " + String.join(", ", words));

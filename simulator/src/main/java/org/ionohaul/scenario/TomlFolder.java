@@ -3,6 +3,9 @@ package org.ionohaul.scenario;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A folder of scenario or mode files, each known by its file's name without the ending.
@@ -48,11 +51,26 @@ record TomlFolder(Path path, SourceFiles files) {
      * @throws java.nio.file.InvalidPathException if it can't be a path
      */
     Path file(String name) {
-        return path.resolve(name + ENDING).normalize();
+        return path.resolve(name.endsWith(ENDING) ? name : name + ENDING).normalize();
     }
 
-    /** Returns advice for someone who named a file that is not there. */
+    /** Returns a file that was named without its ending; the name as it is if it is no file's. */
+    static Path named(Path file, SourceFiles files) {
+        Path whole = file.resolveSibling(nameOf(file) + ENDING);
+        return !files.exists(file) && files.exists(whole) ? whole : file;
+    }
+
+    /** Returns advice for someone who named a file that is not there: what to type instead. */
     String advice(Path missing) {
-        return Spelling.advice(nameOf(missing), names());
+        TomlFolder ofScenarios = new TomlFolder(path.resolve("scenarios"), files);
+        Map<String, Path> fileOf = new TreeMap<>();
+        ofScenarios.names().forEach(name -> fileOf.put(name, ofScenarios.file(name)));
+        names().forEach(name -> fileOf.put(name, file(name)));
+        return Spelling.nearest(nameOf(missing), fileOf.keySet())
+                .map(name -> "did you mean \"" + fileOf.get(name) + "\"?")
+                .orElseGet(() -> fileOf.isEmpty()
+                        ? ""
+                        : "there: "
+                                + fileOf.values().stream().map(Path::toString).collect(Collectors.joining(", ")));
     }
 }

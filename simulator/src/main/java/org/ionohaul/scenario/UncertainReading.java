@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import org.ionohaul.limits.OutOfRange;
 import org.tomlj.TomlTable;
 
@@ -21,9 +20,6 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
     /** What the words for such a number end with. */
     static final String MARK = " that may be uncertain";
 
-    private static final Pattern NORMAL = Pattern.compile("\\s*(?:±|\\+/?-)\\s*(?=\\d)");
-    private static final Pattern RANGE = Pattern.compile("\\s*(?:\\.\\.\\.?|…)\\s*");
-
     Kind<Uncertain> kind() {
         return new Kind<>(number.words() + MARK, this::read);
     }
@@ -36,16 +32,19 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
     }
 
     private Uncertain spread(String text) throws WrongValue {
-        Optional<String[]> normal = halves(NORMAL, text);
+        Optional<WrittenRange> normal = WrittenRange.around(text);
         if (normal.isPresent()) {
-            double mean = number.read(normal.get()[0]);
-            double deviation = width.read(normal.get()[1]);
+            double mean = number.read(normal.get().low());
+            double deviation = width.read(normal.get().high());
             return distribution(() -> new Uncertain.Normal(mean, deviation), Kind.shown(text));
         }
-        Optional<String[]> range = halves(RANGE, text);
+        Optional<WrittenRange> range = WrittenRange.of(text);
         if (range.isPresent()) {
-            double low = number.read(range.get()[0]);
-            double high = number.read(range.get()[1]);
+            double low = number.read(range.get().low());
+            double high = number.read(range.get().high());
+            if (low > high) {
+                throw new WrongValue(Kind.shown(text) + " runs from high to low", "write the lower end first");
+            }
             return distribution(() -> new Uncertain.Range(low, high), Kind.shown(text));
         }
         return new Uncertain.Known(number.read(text));
@@ -61,11 +60,6 @@ record UncertainReading(Kind<Double> number, Kind<Double> width, String example)
                             + " ± ...\"), a range from low to high, or [{ value = \"" + example
                             + "\", weight = 2 }, ...] with weights above 0");
         }
-    }
-
-    private static Optional<String[]> halves(Pattern between, String text) {
-        String[] halves = between.split(text, -1);
-        return halves.length == 2 ? Optional.of(halves) : Optional.empty();
     }
 
     private Uncertain weighted(List<?> entries) throws WrongValue {

@@ -1,6 +1,7 @@
 package org.ionohaul.study;
 
 import java.util.List;
+import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
@@ -36,9 +37,8 @@ public sealed interface PrecisionGoal {
     record DeadlineChances(double halfWidth) implements PrecisionGoal {
         /** Checks the width. */
         public DeadlineChances {
-            if (!(halfWidth > 0 && halfWidth < 0.5)) {
-                throw new IllegalArgumentException("halfWidth must lie above 0 and below 0.5: " + halfWidth);
-            }
+            OutOfRange.unless(
+                    halfWidth > 0 && halfWidth < 0.5, "halfWidth", "must lie above 0 and below 0.5", halfWidth);
         }
 
         @Override
@@ -64,12 +64,9 @@ public sealed interface PrecisionGoal {
     record CompletionQuantile(double probability, double halfWidthShare) implements PrecisionGoal {
         /** Checks both numbers. */
         public CompletionQuantile {
-            if (!(probability > 0 && probability < 1)) {
-                throw new IllegalArgumentException("probability must lie above 0 and below 1: " + probability);
-            }
-            if (!(halfWidthShare > 0)) {
-                throw new IllegalArgumentException("halfWidthShare must be positive: " + halfWidthShare);
-            }
+            OutOfRange.unless(
+                    probability > 0 && probability < 1, "probability", "must lie above 0 and below 1", probability);
+            OutOfRange.unless(halfWidthShare > 0, "halfWidthShare", "must be positive", halfWidthShare);
         }
 
         @Override

@@ -2,9 +2,13 @@ package org.ionohaul.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
+import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
@@ -82,8 +86,17 @@ public final class Trials {
 
     /** Returns the sky of a trial, zero or more; made anew at each call, for the caller's thread. */
     public Sky sky(long trial) {
-        TrialStreams streams = streams(trial);
-        return new Sky(scenario.sky().conditions(new UncertainDraws(streams)), streams);
+        return new Sky(conditions(trial), streams(trial));
+    }
+
+    /** Returns what a trial's uncertain inputs come to, zero or more. */
+    public SkyConditions conditions(long trial) {
+        return scenario.sky().conditions(new UncertainDraws(streams(trial)));
+    }
+
+    /** Returns the levels at an end in a trial, zero or more; empty if the scenario states just their ratio. */
+    public Optional<Levels> levels(End end, long trial) {
+        return scenario.sky().levels(end, new UncertainDraws(streams(trial)));
     }
 
     /**

@@ -21,6 +21,12 @@ final class LevelsTest {
         assertEquals(dbm, MeterReading.parse(written).orElseThrow().dbm());
     }
 
+    @ParameterizedTest
+    @CsvSource({"-73, S9", "-72.6, S9", "-63, S9+10", "-85, S7", "-83, S7", "-81, S8", "-121, S1", "-125, below S1"})
+    void aMeterShowsTheNearestUnit(double dbm, String shown) {
+        assertEquals(shown, MeterReading.nearest(dbm));
+    }
+
     /** R.1 also gives S9 as 50 microvolts at 50 ohms. */
     @Test
     void s9IsFiftyMicrovolts() {

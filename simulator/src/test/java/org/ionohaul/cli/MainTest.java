@@ -209,7 +209,7 @@ final class MainTest {
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--by", "15"));
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--by", "0 min"));
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--sure", "100 %"));
-        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--sure", "0.9"));
+        assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--sure", "0.9 %"));
         assertEquals(ExitCode.BAD_INPUT, run("promise", DEMO.toString(), "--size", "2 MB"));
         assertTrue(err.toString().contains("has no unit"), err::toString);
     }

@@ -84,9 +84,9 @@ final class TraceCommandTest {
     @Test
     void namesTheChoicesWhenAModeOrKindIsUnknown() {
         assertEquals(2, run("trace", DEMO, "--mode", "brisk"));
-        assertTrue(err.toString().contains("--mode must be one of brisk-comb, "), err.toString());
+        assertTrue(err.toString().contains("--mode: there is no \"brisk\"\n    valid: brisk-comb, "), err.toString());
         assertEquals(2, run("trace", DEMO, "--pick", "best", "--set", "trials=1"));
-        assertTrue(err.toString().contains("--pick must be one of median, slowest, lost: best"), err.toString());
+        assertTrue(err.toString().contains("--pick: there is no \"best\"\n    did you mean \"lost\"?"), err.toString());
         assertEquals(2, run("trace", DEMO, "--pick", "lost", "--trial", "1"));
         assertTrue(err.toString().contains("exclude each other"), err.toString());
     }

@@ -50,7 +50,11 @@ final class EveryKeyTest {
     @BeforeEach
     void writeTheExamples() throws IOException {
         Files.createDirectories(folder.resolve("modes"));
-        Files.writeString(folder.resolve("scenario.toml"), WrittenExamples.of(ScenarioFormat.TOP, OTHER_WAYS));
+        String examples = WrittenExamples.of(ScenarioFormat.TOP, OTHER_WAYS);
+        int far = examples.indexOf("[far]");
+        Files.writeString(
+                folder.resolve("scenario.toml"),
+                examples.substring(0, far) + examples.substring(far).replace("Weir Cottage", "Flood Desk"));
         String ratePolicy =
                 "start-rate = 1\ngood-to-rise = 3\nbad-to-fall = 2\nbad-share = 0.5\ndoubles-patience = true\n";
         Files.writeString(

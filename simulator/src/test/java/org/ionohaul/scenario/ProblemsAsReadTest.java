@@ -63,7 +63,7 @@ final class ProblemsAsReadTest {
                         0,
                         "",
                         "there is no such file",
-                        "did you mean \"test\"?")),
+                        "did you mean \"" + folder.resolve("test.toml") + "\"?")),
                 problems.problems());
     }
 

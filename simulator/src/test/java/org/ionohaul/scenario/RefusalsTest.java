@@ -7,20 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import org.ionohaul.limits.OutOfRange;
 import org.junit.jupiter.api.Test;
 
 /** What a record refuses is the user's problem; what else goes wrong while it is built is the program's. */
 final class RefusalsTest {
-    private final Set<Problem> problems = new TreeSet<>();
+    private final Notes notes = new Notes();
     private final Section station = Document.open(
                     Path.of("station.toml"),
                     SourceFiles.of(Map.of("station.toml", "hang = \"1 s\"\nrelay = \"2 s\"\nrecovery = \"3 s\"")),
                     Map.of(),
                     "",
-                    problems)
+                    notes)
             .top(ScenarioFormat.STATION);
 
     @Test
@@ -33,7 +31,7 @@ final class RefusalsTest {
         assertEquals(30_000_000, built);
         assertEquals(
                 List.of("station.toml:1:1: hang: must be below relay, but is \"1 s\""),
-                problems.stream().map(Problem::text).toList());
+                notes.problems().stream().map(Problem::text).toList());
     }
 
     @Test
@@ -45,6 +43,6 @@ final class RefusalsTest {
                     throw fault;
                 }));
         assertSame(fault, thrown);
-        assertEquals(Set.of(), problems);
+        assertEquals(List.of(), notes.problems());
     }
 }

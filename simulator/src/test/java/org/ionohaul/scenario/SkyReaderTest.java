@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 final class SkyReaderTest {
     private static final String STATION =
             "name = 'A'\nstation = { hang = '20 ms', relay = '10 ms', recovery = '20 ms' }\n";
+    private static final String OTHER_STATION = STATION.replace("'A'", "'B'");
 
     private final Path folder;
     private WrittenScenario scenario;
@@ -124,7 +125,7 @@ final class SkyReaderTest {
         scenario = scenario.replacing("", "300 km", "500 km")
                 .with("[sky]", "condition='flat'\nfrequency='7.1 MHz'\nlosses='12 dB'\n")
                 .with("[near]", STATION + "noise-environment='residential'\nantenna-gain='-3 dBi'\n")
-                .with("[far]", STATION + "snr='5 dB'\npower='100 W'\nantenna-gain='-3 dBi'\n");
+                .with("[far]", OTHER_STATION + "snr='5 dB'\npower='100 W'\nantenna-gain='-3 dBi'\n");
         assertEquals(-53.455 - 12 - 6 + 90.31, middle().near().snrDb(), 0.006);
         assertEquals(List.of("near.noise-environment"), scenario.read().sky().uncertainKeys());
         // P.372, residential: upper decile 10.6 dB above the median.
@@ -136,7 +137,7 @@ final class SkyReaderTest {
         scenario = scenario.replacing("", "300 km", "500 km")
                 .with("[sky]", "condition='flat'\nfrequency='7.1 MHz'\n")
                 .with("[near]", STATION + "noise='-100 dBm'\n")
-                .with("[far]", STATION + "snr='5 dB'\npower='100 W'\n");
+                .with("[far]", OTHER_STATION + "snr='5 dB'\npower='100 W'\n");
         assertEquals(46.545, middle().near().snrDb(), 0.001);
     }
 

@@ -19,14 +19,23 @@ final class UncertainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"12 dB ± 3 dB", "12 dB +- 3 dB", "12 dB +/- 3 dB", "12 dB±3 dB"})
-    void aNormalErrorMayBeWrittenInFourWays(String text) throws WrongValue {
+    @ValueSource(strings = {"12 dB ± 3 dB", "12 dB +- 3 dB", "12 dB +/- 3 dB", "12 dB±3 dB", "12 ± 3 dB", "12 dB ± 3"})
+    void aNormalErrorMayBeWrittenInSeveralWays(String text) throws WrongValue {
         assertEquals(new Uncertain.Normal(12, 3), RATIO.read(text));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-9 dB .. 15 dB", "-9 dB ... 15 dB", "-9 dB … 15 dB", "-9 dB..15 dB"})
-    void aRangeMayBeWrittenInFourWays(String text) throws WrongValue {
+    @ValueSource(
+            strings = {
+                "-9 dB .. 15 dB",
+                "-9 dB ... 15 dB",
+                "-9 dB … 15 dB",
+                "-9 dB..15 dB",
+                "-9..15 dB",
+                "-9 dB to 15 dB",
+                "-9–15 dB"
+            })
+    void aRangeMayBeWrittenInSeveralWays(String text) throws WrongValue {
         assertEquals(new Uncertain.Range(-9, 15), RATIO.read(text));
     }
 
@@ -53,7 +62,7 @@ final class UncertainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"12 dB ± 0 dB", "12 dB ± -3 dB", "12 dB ± 3", "15 dB .. 9 dB", "9 dB .. 9 dB", "± 3 dB"})
+    @ValueSource(strings = {"12 dB ± 0 dB", "12 dB ± -3 dB", "12 dB ± 3 Hz", "15 dB .. 9 dB", "9 dB .. 9 dB", "± 3 dB"})
     void whatIsNoDistributionIsRefused(String text) {
         assertThrows(WrongValue.class, () -> RATIO.read(text));
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
+import org.ionohaul.scenario.WrongValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,10 +27,16 @@ final class KeySweepTest {
                 "0.5 Hz..1.5 Hz : 3 | 0.5 Hz,1 Hz,1.5 Hz",
                 "10 %..20 % : 2 | 10 %,20 %",
                 "6..7 dB : 3 | 6 dB,6.5 dB,7 dB",
-                "1..8 kB : 4 | 1 kB,3.333 kB,5.667 kB,8 kB",
+                "1..8 kB : 4 | 1 kB,3.33 kB,5.67 kB,8 kB",
+                "S5..S8 | S5,S6,S7,S8",
+                "s8..s5 | S8,S7,S6,S5",
+                "S3..S9 : 3 | S3,S6,S9",
+                "6,5..7,5 dB : 3 | 6.5 dB,7 dB,7.5 dB",
+                "6-18 dB : 3 | 6 dB,12 dB,18 dB",
+                "6 to 18 dB : 3 | 6 dB,12 dB,18 dB",
                 "0..6 /h : 3 | 0 /h,3 /h,6 /h"
             })
-    void aRangeIsSpreadEvenly(String text, String values) {
+    void aRangeIsSpreadEvenly(String text, String values) throws WrongValue {
         assertEquals(
                 List.of(values.split(",", -1)),
                 KeySweep.parse("key", text).orElseThrow().values());
@@ -37,14 +44,24 @@ final class KeySweepTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"6 dB", "12 dB ± 3 dB", "true", "18:14", "modes/x..y"})
-    void aSingleValueIsNoSweep(String text) {
+    void aSingleValueIsNoSweep(String text) throws WrongValue {
         assertEquals(Optional.empty(), KeySweep.parse("key", text));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"6 dB..18 Hz", "1..9 : 1", "1..9 : 100", "5..5", "1..9 : 99999999999", "a | a", "a |"})
+    @ValueSource(
+            strings = {
+                "6 dB..18 Hz",
+                "1..9 : 1",
+                "1..9 : 100",
+                "5..5",
+                "1..9 : 99999999999",
+                "a | a",
+                "a |",
+                "S5..S9+10"
+            })
     void aRangeThatMakesNoSenseIsRefused(String text) {
-        assertThrows(IllegalArgumentException.class, () -> KeySweep.parse("key", text));
+        assertThrows(WrongValue.class, () -> KeySweep.parse("key", text));
     }
 
     @ParameterizedTest
@@ -55,7 +72,7 @@ final class KeySweepTest {
                 "S5|S7 |S9+10; S5,S7,S9+10",
                 "true|false; true,false"
             })
-    void aListIsTakenAsItStands(String text, String values) {
+    void aListIsTakenAsItStands(String text, String values) throws WrongValue {
         assertEquals(
                 List.of(values.split(",", -1)),
                 KeySweep.parse("key", text).orElseThrow().values());

@@ -1,0 +1,17 @@
+package org.ionohaul.scenario;
+
+import java.util.List;
+
+/**
+ * A scenario with what its reader noticed.
+ *
+ * @param scenario the scenario
+ * @param sendClockSeconds time of day when the operator presses send, in seconds since midnight
+ * @param warnings what can be used as it stands, but is odd; in order of file and place
+ */
+public record Understood(Scenario scenario, double sendClockSeconds, List<Warning> warnings) {
+    /** Copies the warnings. */
+    public Understood {
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,266 @@
+package org.ionohaul.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.EndConditions;
+import org.ionohaul.channel.MeterReading;
+import org.ionohaul.channel.PropagationPath;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Levels;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.StationDescription;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.scenario.Understood;
+import org.ionohaul.trial.Trials;
+
+/** What the program understood of a scenario, in plain units, so that its author sees whether that was meant. */
+public final class ScenarioSheet {
+    private static final int WIDTH = 80;
+    private static final String INDENT = "  ";
+    private static final double DAY_SECONDS = 86_400;
+    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
+
+    /** So many trials' draws tell of an uncertain input what 8 of 10 trials meet. */
+    private static final int DRAWN_TRIALS = 500;
+
+    private final Scenario scenario;
+    private final double sendClockSeconds;
+    private final List<SkyConditions> skies;
+    private final Trials trials;
+
+    /** Prepares the sheet. */
+    public ScenarioSheet(Understood understood) {
+        this.scenario = understood.scenario();
+        this.sendClockSeconds = understood.sendClockSeconds();
+        this.trials = new Trials(scenario);
+        this.skies =
+                LongStream.range(0, DRAWN_TRIALS).mapToObj(trials::conditions).toList();
+    }
+
+    /** Returns the lines, of at most 80 columns. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        add(lines, scenario.title());
+        add(
+                lines,
+                "Send is pressed at " + clock(0) + "; watched for " + TimeText.given(scenario.horizonSeconds())
+                        + ", until " + clock(scenario.horizonSeconds()) + ".");
+        for (End end : End.values()) {
+            lines.add("");
+            addEnd(lines, end);
+        }
+        lines.add("");
+        addSky(lines);
+        for (Transfer transfer : scenario.transfers()) {
+            lines.add("");
+            addTransfer(lines, transfer);
+        }
+        lines.add("");
+        add(
+                lines,
+                "Modes: "
+                        + scenario.modes().stream()
+                                .map(ScenarioSheet::modeWords)
+                                .collect(Collectors.joining("; ")) + ".");
+        addUncertain(lines);
+        return lines;
+    }
+
+    private void addEnd(List<String> lines, End end) {
+        StationDescription station = scenario.station(end);
+        lines.add(station.name() + (end == End.NEAR ? " (dials)" : " (is called)"));
+        List<Optional<Levels>> levels = LongStream.range(0, DRAWN_TRIALS)
+                .mapToObj(it -> trials.levels(end, it))
+                .toList();
+        if (levels.get(0).isPresent()) {
+            List<Levels> stated = levels.stream().flatMap(Optional::stream).toList();
+            addLine(
+                    lines,
+                    "hears",
+                    drawn(stated, Levels::signalDbm, ScenarioSheet::dbm) + " of a steady carrier of "
+                            + scenario.station(end.other()).name());
+            addLine(lines, "noise", drawn(stated, Levels::noiseDbm, ScenarioSheet::dbm) + " in 3 kHz");
+        }
+        String snr = drawn(skies, it -> it.at(end).snrDb(), it -> decibels(it, "dB")) + " in 3 kHz";
+        addLine(lines, "SNR", levels.get(0).isPresent() ? snr : snr + "; levels in dBm and S are not stated");
+        addNoise(lines, end);
+        if (Double.isFinite(station.patienceSeconds())) {
+            addLine(
+                    lines,
+                    "waits",
+                    TimeText.given(station.patienceSeconds()) + ", until " + clock(station.patienceSeconds())
+                            + ", then breaks off");
+        }
+        addLine(lines, "changes", "to receiving in " + milliseconds((double) turnNanos(station)));
+    }
+
+    private void addNoise(List<String> lines, End end) {
+        ToDoubleFunction<SkyConditions> rise = it -> it.at(end).noiseRiseDb().levelDb(scenario.horizonSeconds())
+                - it.at(end).noiseRiseDb().levelDb(0);
+        if (varies(skies, rise) || rise.applyAsDouble(skies.get(0)) != 0) {
+            addLine(
+                    lines,
+                    "noise",
+                    drawn(skies, rise, it -> decibels(it, "dB")) + " more at the horizon than at " + clock(0));
+        }
+        EndConditions conditions = skies.get(0).at(end);
+        if (conditions.impulses().probability() > 0) {
+            addLine(
+                    lines,
+                    "impulses",
+                    percent(conditions.impulses().probability()) + " of the time, "
+                            + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
+        }
+        IntStream.range(0, conditions.interference().size())
+                .forEach(i -> addLine(
+                        lines,
+                        "others",
+                        drawn(skies, it -> it.at(end).interference().get(i).visitsPerHour(), ScenarioSheet::plain)
+                                + " visits an hour of "
+                                + drawn(
+                                        skies,
+                                        it -> it.at(end).interference().get(i).visitSeconds(),
+                                        TimeText::given)
+                                + ", "
+                                + drawn(
+                                        skies,
+                                        it -> it.at(end).interference().get(i).medianDb(),
+                                        it -> decibels(it, "dB"))
+                                + " over the noise"));
+    }
+
+    private void addSky(List<String> lines) {
+        lines.add("Between them");
+        addLine(
+                lines,
+                "distance",
+                SizeText.grouped(scenario.distanceMetres() / 1000) + " km, "
+                        + milliseconds(1e9 * scenario.distanceMetres() / LIGHT_METRES_PER_SECOND) + " each way");
+        IntStream.range(0, skies.get(0).paths().size()).forEach(i -> {
+            ToDoubleFunction<SkyConditions> delay = it -> path(it, i).delaySeconds();
+            addLine(
+                    lines,
+                    "path " + (i + 1),
+                    "after " + drawn(skies, delay, it -> milliseconds(1e9 * it)) + ", "
+                            + drawn(skies, it -> path(it, i).powerDb(), it -> decibels(it, "dB")) + ", Doppler spread "
+                            + drawn(skies, it -> path(it, i).dopplerSpreadHz(), it -> plain(it) + " Hz"));
+        });
+        ToDoubleFunction<SkyConditions> trend = it ->
+                it.trendDb().levelDb(scenario.horizonSeconds()) - it.trendDb().levelDb(0);
+        if (varies(skies, trend) || trend.applyAsDouble(skies.get(0)) != 0) {
+            addLine(
+                    lines,
+                    "trend",
+                    drawn(skies, trend, it -> decibels(it, "dB")) + " from " + clock(0) + " to the horizon");
+        }
+    }
+
+    private void addTransfer(List<String> lines, Transfer transfer) {
+        lines.add("Transfer " + transfer.name());
+        for (Direction direction : transfer.directions()) {
+            addLine(
+                    lines,
+                    direction == Direction.UPLOAD ? "upload" : "download",
+                    "from "
+                            + scenario.station(direction.sender()).name() + " to "
+                            + scenario.station(direction.receiver()).name());
+        }
+        for (PayloadFile file : transfer.files()) {
+            addLine(lines, "file", file.name() + ": " + SizeText.grouped((double) file.bytes()) + " bytes on the air");
+        }
+        for (double deadline : transfer.deadlinesSeconds()) {
+            addLine(lines, "deadline", clock(deadline) + ", " + TimeText.given(deadline) + " after pressing send");
+        }
+    }
+
+    private void addUncertain(List<String> lines) {
+        List<String> keys = scenario.sky().uncertainKeys();
+        if (!keys.isEmpty()) {
+            lines.add("");
+            add(
+                    lines,
+                    "Uncertain, drawn anew for each trial: " + String.join(", ", keys)
+                            + ". Where one counts, its middle is shown and, in brackets, what 8 of 10 trials meet.");
+        }
+    }
+
+    private static PropagationPath path(SkyConditions sky, int index) {
+        return sky.paths().get(index);
+    }
+
+    private static long turnNanos(StationDescription station) {
+        return station.times().hangNanos()
+                + station.times().relayNanos()
+                + station.times().recoveryNanos();
+    }
+
+    private static String modeWords(Mode mode) {
+        return mode.title() + " ("
+                + (mode.dataRates().size() == 1
+                        ? "1 data rate"
+                        : mode.dataRates().size() + " data rates") + ", "
+                + plain(mode.emission().bandwidthHz()) + " Hz)";
+    }
+
+    private static <T> boolean varies(List<T> drawn, ToDoubleFunction<T> what) {
+        return drawn.stream().mapToDouble(what).distinct().count() > 1;
+    }
+
+    private static <T> String drawn(List<T> drawn, ToDoubleFunction<T> what, DoubleFunction<String> words) {
+        double[] rising = drawn.stream().mapToDouble(what).sorted().toArray();
+        String middle = words.apply(rising[rising.length / 2]);
+        return varies(drawn, what)
+                ? middle + " (" + words.apply(rising[rising.length / 10]) + " to "
+                        + words.apply(rising[rising.length - 1 - rising.length / 10]) + ")"
+                : middle;
+    }
+
+    private static String dbm(double level) {
+        return MeterReading.nearest(level) + " (" + decibels(level, "dBm") + ")";
+    }
+
+    private static String decibels(double level, String unit) {
+        return plain(Math.rint(10 * level) / 10) + " " + unit;
+    }
+
+    private static String milliseconds(double nanos) {
+        return plain(Math.rint(nanos / 1e5) / 10) + " ms";
+    }
+
+    private static String percent(double share) {
+        return plain(Math.rint(1000 * share) / 10) + " %";
+    }
+
+    private static String plain(double number) {
+        return String.format(Locale.ROOT, "%,.2f", number + 0.0).replaceAll("\\.?0+$", "");
+    }
+
+    private String clock(double afterSendSeconds) {
+        double atSeconds = sendClockSeconds + afterSendSeconds;
+        long minutes = Math.floorMod((long) Math.floor(atSeconds / 60), 24 * 60);
+        String nextDay = atSeconds >= DAY_SECONDS ? " the next day" : "";
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60, minutes % 60) + nextDay;
+    }
+
+    private static void add(List<String> lines, String text) {
+        lines.addAll(TextWrap.lines(text, "", WIDTH));
+    }
+
+    private static void addLine(List<String> lines, String label, String text) {
+        lines.addAll(TextWrap.lines(label + " " + text, INDENT, WIDTH));
+    }
+}
