@@ -23,5 +23,10 @@ if not "%RESULT%"=="0" (
 )
 
 :run
-"%JAVA%" -Xmx400m -XX:+UseSerialGC -jar "%JAR%" %*
+rem Few threads: the collector with the least overhead. Many: one that keeps up with them. IONOHAUL_JAVA_OPTS comes last.
+set "DEFAULTS=-XX:+UseSerialGC -Xmx400m"
+if %NUMBER_OF_PROCESSORS% GTR 4 set "DEFAULTS=-XX:+UseParallelGC -XX:MaxRAMPercentage=25"
+rem A collector of the user's own takes the place of ours: the machine refuses two.
+if defined IONOHAUL_JAVA_OPTS echo %IONOHAUL_JAVA_OPTS% | findstr /R /C:"-XX:+Use.*GC" >nul && set "DEFAULTS=-Xmx400m"
+"%JAVA%" %DEFAULTS% %IONOHAUL_JAVA_OPTS% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

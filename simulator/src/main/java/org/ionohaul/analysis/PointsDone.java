@@ -13,7 +13,7 @@ public final class PointsDone {
     private final CompletionTimes reference;
     private final List<VariationPoint> points;
 
-    PointsDone(CompletionTimes reference, List<VariationPoint> points) {
+    private PointsDone(CompletionTimes reference, List<VariationPoint> points) {
         this.reference = reference;
         this.points = List.copyOf(points);
     }
@@ -39,9 +39,5 @@ public final class PointsDone {
     /** Returns the points. */
     public List<VariationPoint> points() {
         return points;
-    }
-
-    CompletionTimes reference() {
-        return reference;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.PrecisionGoal;
+import org.ionohaul.study.RowStore;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
 import org.ionohaul.study.TrialSource;
@@ -67,18 +68,22 @@ final class Simulation {
         return during(task, scenario, StudyRunner::run);
     }
 
-    /** Runs the trials that an interrupted study of the scenario still lacks. */
-    StudyResult resume(Scenario scenario, StudyResult interrupted, String task) {
-        return during(task, scenario, runner -> runner.resume(interrupted));
+    /**
+     * Runs the trials of the scenario that a store still lacks, as many as are done when an interruption comes.
+     *
+     * @param rows what was done of it; what is run is added
+     */
+    StudyResult run(Scenario scenario, RowStore rows, String task) {
+        return during(task, scenario, runner -> runner.run(rows));
     }
 
     /**
      * Runs as many trials as the goal needs, but no more than the command line says or a hundred thousand.
      *
-     * @param interrupted what was done of the same scenario, perhaps nothing
+     * @param rows what was done of the same scenario; what is run is added
      */
-    StudyResult runUntil(Scenario scenario, StudyResult interrupted, PrecisionGoal goal, String task) {
-        return during(task, scenario, runner -> runner.runUntil(interrupted, goal, trials.orElse(MOST_TRIALS)));
+    StudyResult runUntil(Scenario scenario, RowStore rows, PrecisionGoal goal, String task) {
+        return during(task, scenario, runner -> runner.runUntil(rows, goal, trials.orElse(MOST_TRIALS)));
     }
 
     private StudyResult during(String task, Scenario scenario, Function<StudyRunner, StudyResult> work) {

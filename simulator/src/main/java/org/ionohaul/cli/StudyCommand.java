@@ -1,15 +1,12 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.rendering.ResultFolder;
-import org.ionohaul.report.CheckpointFile;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
@@ -17,8 +14,8 @@ import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.study.Checkpoint;
 import org.ionohaul.study.PrecisionGoal;
+import org.ionohaul.study.RowStore;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
 import picocli.CommandLine.Command;
@@ -99,27 +96,35 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         Scenario ofSizes = ofSizes(scenario);
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
-        NotWritten.probe(folder);
         Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
-        Checkpoint before =
-                isResumed ? interrupted(scenario, ofSizes, folder, fingerprint) : Checkpoint.nothing(scenario, ofSizes);
-        StudyResult result = study(scenario, before.study());
-        if (result.trialsDone() == 0) {
-            spec.commandLine().getErr().println("Interrupted before the first trial was done; nothing was written.");
-            return ExitCode.PARTIAL;
+        try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {
+            StudyResult result = study(scenario, run.rows("study"));
+            if (result.trialsDone() == 0) {
+                run.finish();
+                spec.commandLine()
+                        .getErr()
+                        .println("Interrupted before the first trial was done; nothing was written.");
+                return ExitCode.PARTIAL;
+            }
+            Optional<StudyResult> sizes = sizeTrials > 0 && !result.isPartial()
+                    ? Optional.of(simulation.run(ofSizes, run.rows("sizes"), "Other sizes"))
+                    : Optional.empty();
+            Findings findings = Findings.of(result, sizes, provenance);
+            show(findings, findings.isPartial() ? run.partial() : folder);
+            if (findings.isPartial()) {
+                print("Go on with the same command and --resume.");
+                return ExitCode.PARTIAL;
+            }
+            run.finish();
+            return ExitCode.DONE;
         }
-        boolean areSizesDue = sizeTrials > 0 && !result.isPartial();
-        StudyResult sizes = areSizesDue ? simulation.resume(ofSizes, before.sizes(), "Other sizes") : before.sizes();
-        Findings findings = Findings.of(result, areSizesDue ? Optional.of(sizes) : Optional.empty(), provenance);
-        show(findings, new CheckpointFile(new Checkpoint(result, sizes), fingerprint), folder);
-        return findings.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 
-    private StudyResult study(Scenario scenario, StudyResult before) {
+    private StudyResult study(Scenario scenario, RowStore rows) {
         return precision.isPresent()
-                ? simulation.runUntil(scenario, before, askingSomething(precision.get(), scenario), "Simulating")
-                : simulation.resume(scenario, before, "Simulating");
+                ? simulation.runUntil(scenario, rows, askingSomething(precision.get(), scenario), "Simulating")
+                : simulation.run(scenario, rows, "Simulating");
     }
 
     private PrecisionGoal askingSomething(PrecisionGoal goal, Scenario scenario) {
@@ -130,20 +135,6 @@ final class StudyCommand implements Callable<Integer> {
                             + " [\"15 min\"], or ask for \"90 % time within 5 %\".");
         }
         return goal;
-    }
-
-    private Checkpoint interrupted(Scenario scenario, Scenario ofSizes, ResultFolder folder, String fingerprint)
-            throws NotWritten {
-        try {
-            return CheckpointFile.find(folder, scenario, ofSizes, fingerprint)
-                    .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(),
-                            "--resume: in " + folder.path()
-                                    + " there is no interrupted study of this file, these changes, this seed and this"
-                                    + " version of the program; start it anew without --resume."));
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
     }
 
     /** Returns what is simulated besides, for answers on files of every size. */
@@ -160,7 +151,7 @@ final class StudyCommand implements Callable<Integer> {
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Findings findings, CheckpointFile unfinished, ResultFolder folder) throws NotWritten {
+    private void show(Findings findings, ResultFolder folder) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
         new TextReport(findings).lines().forEach(terminal::println);
         if (!findings.result().isPartial()) {
@@ -169,16 +160,13 @@ final class StudyCommand implements Callable<Integer> {
                     .ifPresent(goal -> tellMissed(terminal, findings));
         }
         terminal.flush();
-        List<ResultFolder.Entry> entries = new ArrayList<>(
-                List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
-        if (findings.isPartial()) {
-            entries.add(unfinished);
-        }
-        NotWritten.write(folder, entries);
-        terminal.println();
-        terminal.println("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
-        if (findings.isPartial()) {
-            terminal.println("Go on with the same command and --resume.");
-        }
+        NotWritten.write(
+                folder, List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+        print("");
+        print("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
+    }
+
+    private void print(String line) {
+        spec.commandLine().getOut().println(line);
     }
 }

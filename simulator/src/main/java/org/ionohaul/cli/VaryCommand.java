@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,7 +20,6 @@ import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.PlannedPoint;
 import org.ionohaul.study.SameCases;
 import org.ionohaul.study.StudyResult;
-import org.ionohaul.whatif.PointsFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -94,24 +92,29 @@ final class VaryCommand implements Callable<Integer> {
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
         ResultFolder folder =
                 new ResultFolder(out.resolve(reference.name() + "-" + reference.seed() + "-" + question.name()));
-        NotWritten.probe(folder);
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
                 Integer.toString(reference.trials()),
                 question.name());
-        PointsDone done = run(plan, scenarios, isResumed ? before(folder, fingerprint) : PointsDone.none());
-        if (done.points().size() < question.fewestPoints()) {
-            spec.commandLine().getErr().println("Interrupted before the first value was done; nothing was written.");
-            return ExitCode.PARTIAL;
+        try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {
+            PointsDone done = points(plan, scenarios, run);
+            boolean isPartial = done.points().size() < plan.size();
+            if (done.points().size() < question.fewestPoints()) {
+                spec.commandLine()
+                        .getErr()
+                        .println("Interrupted before the first value was done; go on with the same command"
+                                + " and --resume.");
+                return ExitCode.PARTIAL;
+            }
+            show(question.telling().apply(reference, done.points()), isPartial ? run.partial() : folder);
+            if (isPartial) {
+                print(List.of("Go on with the same command and --resume."));
+                return ExitCode.PARTIAL;
+            }
+            run.finish();
+            return ExitCode.DONE;
         }
-        WhatIf.Told told = question.telling().apply(reference, done.points());
-        boolean isPartial = done.points().size() < plan.size();
-        show(told, isPartial ? told.and(new PointsFile(done, fingerprint)).files() : told.files(), folder);
-        if (isPartial) {
-            print(List.of("Go on with the same command and --resume."));
-        }
-        return isPartial ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 
     /** Reads every scenario before the first is run, so that a wrong value is found at once. */
@@ -133,10 +136,10 @@ final class VaryCommand implements Callable<Integer> {
     }
 
     /** Runs what is not done yet, until an interruption. */
-    private PointsDone run(List<PlannedPoint> plan, List<Scenario> scenarios, PointsDone before) {
-        PointsDone done = before;
-        for (int i = before.points().size(); i < plan.size(); i++) {
-            StudyResult result = simulation.run(scenarios.get(i), i + 1 + " of " + plan.size());
+    private PointsDone points(List<PlannedPoint> plan, List<Scenario> scenarios, UnfinishedRun run) throws NotWritten {
+        PointsDone done = PointsDone.none();
+        for (int i = 0; i < plan.size(); i++) {
+            StudyResult result = simulation.run(scenarios.get(i), run.rows("point " + i), i + 1 + " of " + plan.size());
             if (result.isPartial()) {
                 return done;
             }
@@ -145,23 +148,10 @@ final class VaryCommand implements Callable<Integer> {
         return done;
     }
 
-    private PointsDone before(ResultFolder folder, String fingerprint) throws NotWritten {
-        try {
-            return PointsFile.find(folder, fingerprint)
-                    .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(),
-                            "--resume: in " + folder.path()
-                                    + " there is nothing interrupted of this command, these files and this version of the"
-                                    + " program; start it anew without --resume."));
-        } catch (IOException e) {
-            throw new NotWritten(folder.path(), e);
-        }
-    }
-
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(WhatIf.Told told, List<ResultFolder.Entry> files, ResultFolder folder) throws NotWritten {
+    private void show(WhatIf.Told told, ResultFolder folder) throws NotWritten {
         print(told.lines());
-        NotWritten.write(folder, files);
+        NotWritten.write(folder, told.files());
         print(List.of("", "Written to " + folder.path() + ": " + told.fileNames()));
     }
 

@@ -3,7 +3,6 @@ package org.ionohaul.cli;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.analysis.VariationPoint;
@@ -35,12 +34,6 @@ record WhatIf(String name, int fewestPoints, BiFunction<Scenario, List<Variation
         /** Returns the files' names. */
         String fileNames() {
             return files.stream().map(ResultFolder.Entry::fileName).collect(Collectors.joining(", "));
-        }
-
-        /** Returns this with a file more. */
-        Told and(ResultFolder.Entry more) {
-            return new Told(
-                    lines, Stream.concat(files.stream(), Stream.of(more)).toList());
         }
     }
 

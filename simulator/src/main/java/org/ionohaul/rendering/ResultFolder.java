@@ -46,8 +46,6 @@ public final class ResultFolder {
             "summary.json",
             "tornado.csv",
             "trials.csv",
-            "unfinished.points",
-            "unfinished.rows",
             "vary.csv");
 
     private static final int MOST_ATTEMPTS = 100;
@@ -140,6 +138,27 @@ public final class ResultFolder {
             throw e.getCause();
         } finally {
             deleteTree(scratch);
+        }
+    }
+
+    /** Returns the folder beside this one for results that are not complete. */
+    public ResultFolder partial() {
+        return new ResultFolder(beside("-partial"));
+    }
+
+    /** Returns the path of something beside this folder whose name is the folder's and an ending. */
+    public Path beside(String ending) {
+        return folder.resolveSibling(folder.getFileName() + ending);
+    }
+
+    /**
+     * Deletes the results in it and, unless something else is there, the folder; nothing if it is not there.
+     *
+     * @throws IOException if the disk refuses
+     */
+    public void delete() throws IOException {
+        if (Files.isDirectory(folder)) {
+            deleteResults(folder);
         }
     }
 

@@ -1,96 +1,165 @@
 package org.ionohaul.study;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import org.ionohaul.session.SessionResult;
 
 /**
- * Runs a range of trials on several threads.
+ * Runs the trials that a store still lacks, on several threads.
  *
- * <p>Threads take the next trial from a counter and file what they find under its number, so that the result depends on
- * the source and on nothing else: not on how many threads there are nor on which is faster. When cancelled it returns
- * the unbroken run of trials from the first on.
+ * <p>Threads take the next trial from a counter; what they find is stored in order of trial number, so that the result
+ * depends on the source and on nothing else: not on how many threads there are nor on which is faster. A thread waits only
+ * where it is so far ahead of the slowest trial that memory would grow. When cancelled, the store holds the unbroken run
+ * of trials from the first on. When a trial fails, no other is begun.
  */
 final class ParallelTrials {
+    /** How many trials may be done before the one that all wait for; a few blocks, and enough for many threads. */
+    private static final int FARTHEST_AHEAD = 1000;
+
     private final TrialSource source;
-    private final int from;
+    private final RowStore rows;
     private final int to;
     private final int asked;
     private final StudyProgress progress;
     private final BooleanSupplier isCancelled;
-    private final AtomicInteger next;
-    private final AtomicReferenceArray<List<byte[]>> done;
-    private final AtomicBoolean isFailed = new AtomicBoolean();
-    private int finished;
 
-    /** Prepares the trials from {@code from} to below {@code to}, out of {@code asked}. */
+    // What follows is shared by the threads and guarded by this object's monitor.
+    private final Map<Integer, List<byte[]>> waiting = new HashMap<>();
+    private final List<List<byte[]>> block = new ArrayList<>();
+    private Optional<RuntimeException> failure = Optional.empty();
+    private boolean isOver;
+    private boolean isInterrupted;
+    private int next;
+    private int inOrder;
+    private int finished;
+    private int atWork;
+
+    /**
+     * Prepares the trials that a store lacks.
+     *
+     * @param rows where they go
+     * @param to how many there shall be
+     * @param asked how many to speak of to the listener
+     */
     ParallelTrials(
-            TrialSource source, int from, int to, int asked, StudyProgress progress, BooleanSupplier isCancelled) {
+            TrialSource source, RowStore rows, int to, int asked, StudyProgress progress, BooleanSupplier isCancelled) {
         this.source = source;
-        this.from = from;
+        this.rows = rows;
         this.to = to;
         this.asked = asked;
         this.progress = progress;
         this.isCancelled = isCancelled;
-        this.next = new AtomicInteger(from);
-        this.done = new AtomicReferenceArray<>(to - from);
-        this.finished = from;
+        this.next = rows.trials();
+        this.inOrder = rows.trials();
+        this.finished = rows.trials();
     }
 
-    /** Returns the bytes of each row of each trial done, in order of trial number. */
-    List<List<byte[]>> run(int threads) {
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            CompletableFuture.allOf(IntStream.range(0, threads)
-                            .mapToObj(i -> CompletableFuture.runAsync(this::work, pool))
-                            .toArray(CompletableFuture<?>[]::new))
-                    .join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof IllegalStateException failure ? failure : e;
-        } finally {
-            pool.shutdownNow();
+    /**
+     * Runs them.
+     *
+     * @throws IllegalStateException if a trial fails; the message names it
+     * @throws NoRoomForTrials if there is no room for so many rows
+     */
+    synchronized void run(int threads) {
+        atWork = threads;
+        for (int i = 0; i < threads; i++) {
+            Thread thread = new Thread(this::work, "trials-" + i);
+            // A trial that is not done yet must not hold up the end of a program that failed in another.
+            thread.setDaemon(true);
+            thread.start();
         }
-        return unbroken();
+        while (atWork > 0 && failure.isEmpty()) {
+            pause();
+        }
+        if (isInterrupted) {
+            Thread.currentThread().interrupt();
+        }
+        if (failure.isPresent()) {
+            throw failure.get();
+        }
+        store();
     }
 
     private void work() {
-        while (!isCancelled.getAsBoolean() && !isFailed.get()) {
-            int trial = next.getAndIncrement();
-            if (trial >= to) {
-                return;
+        try {
+            for (OptionalInt trial = take(); trial.isPresent(); trial = take()) {
+                file(trial.getAsInt(), rows(trial.getAsInt()));
             }
-            done.set(trial - from, rows(trial));
-            announce();
+        } catch (RuntimeException e) {
+            fail(e);
+        } finally {
+            leave();
         }
+    }
+
+    /** Returns the next trial to run; empty if there is none, one failed or the study is cancelled. */
+    private synchronized OptionalInt take() {
+        while (!isOver && next >= inOrder + FARTHEST_AHEAD) {
+            pause();
+        }
+        isOver = isOver || next >= to || isCancelled.getAsBoolean();
+        return isOver ? OptionalInt.empty() : OptionalInt.of(next++);
     }
 
     private List<byte[]> rows(int trial) {
         try {
             List<SessionResult> results = source.run(trial);
             return results.stream().map(it -> TrialRow.packed(trial, it)).toList();
-        } catch (RuntimeException e) {
-            isFailed.set(true);
+        } catch (RuntimeException | Error e) {
+            // An Error too: the other threads must hear of it.
             throw new IllegalStateException("trial " + trial + " failed: " + e.getMessage(), e);
         }
     }
 
-    private synchronized void announce() {
+    private synchronized void file(int trial, List<byte[]> results) {
+        if (failure.isPresent()) {
+            return;
+        }
+        waiting.put(trial, results);
+        for (List<byte[]> ready = waiting.remove(inOrder); ready != null; ready = waiting.remove(inOrder)) {
+            block.add(ready);
+            inOrder++;
+            if (block.size() == RowStore.TRIALS_A_BLOCK) {
+                store();
+            }
+        }
         finished++;
         progress.onTrialDone(finished, asked);
+        notifyAll();
     }
 
-    private List<List<byte[]>> unbroken() {
-        return IntStream.range(0, to - from)
-                .mapToObj(done::get)
-                .takeWhile(rows -> rows != null)
-                .toList();
+    private void store() {
+        rows.append(block);
+        block.clear();
+    }
+
+    private synchronized void fail(RuntimeException cause) {
+        if (failure.isEmpty()) {
+            failure = Optional.of(cause);
+        }
+        isOver = true;
+        notifyAll();
+    }
+
+    private synchronized void leave() {
+        isOver = true;
+        atWork--;
+        notifyAll();
+    }
+
+    /** Waits until something changes; every caller asks again what it waits for. */
+    @SuppressWarnings("WaitNotInLoop")
+    private synchronized void pause() {
+        try {
+            wait();
+        } catch (InterruptedException e) {
+            isOver = true;
+            isInterrupted = true;
+        }
     }
 }

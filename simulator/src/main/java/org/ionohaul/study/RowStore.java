@@ -2,70 +2,76 @@ package org.ionohaul.study;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.RandomAccess;
 
 /**
- * The rows of a study, in order of trial, in blocks of some hundred trials. The first {@value #MOST_IN_MEMORY} bytes stay
- * in memory; what comes after goes to a temporary file and is read from there, so that memory does not grow with the
- * number of trials.
+ * The rows of a study, in order of trial, in blocks of some trials. The first {@value #MOST_IN_MEMORY} bytes stay in
+ * memory; what comes after is read from a {@link Journal}, so that memory does not grow with the number of trials. In a
+ * journal with a name every block is written, so that the study can go on with them.
  *
- * <p>A block is written first and mapped afterwards, so that a full disk is an error and not a fault of the machine. The
- * file has no name any more from the beginning or, on Windows, goes with the program.
+ * <p>A block is written first and mapped afterwards, so that a full disk is an error and not a fault of the machine.
  */
-final class RowStore {
+public final class RowStore {
     private static final int MOST_IN_MEMORY = 16_000_000;
-    /** How many trials are best added at once. */
-    static final int TRIALS_A_BLOCK = 250;
 
+    /** How many trials are best added at once: as many as the death of the program may cost. */
+    static final int TRIALS_A_BLOCK = 25;
+
+    /** What stands before the rows of a block: first trial, number of trials, rows a trial. */
+    private static final int HEAD = 3 * Integer.BYTES;
+
+    private final Journal journal;
+    private final String section;
     private final List<Block> blocks = new ArrayList<>();
-    private Optional<FileChannel> file = Optional.empty();
     private int inMemory;
     private int trials;
 
-    /** Where a trial's rows come from. */
-    @FunctionalInterface
-    interface Source<E extends Exception> {
-        /** Returns the bytes of a trial's rows. */
-        List<byte[]> rows(int trial) throws E;
-    }
-
-    /** Some trials one after the other: where each row begins (4 bytes each), then the rows. */
+    /** Some trials one after the other: where each row begins, from the first of them (4 bytes each), then the rows. */
     private record Block(int firstTrial, int trials, int columns, ByteBuffer bytes) {
+        /** Views a block with its head. */
+        static Block of(ByteBuffer packed) {
+            return new Block(
+                    packed.getInt(0),
+                    packed.getInt(Integer.BYTES),
+                    packed.getInt(2 * Integer.BYTES),
+                    packed.slice(HEAD, packed.limit() - HEAD));
+        }
+
         TrialRow row(int trial, int column) {
             int number = (trial - firstTrial) * columns + column;
             return new TrialRow(bytes, bytes.getInt(number * Integer.BYTES));
         }
     }
 
+    private RowStore(Journal journal, String section) {
+        this.journal = journal;
+        this.section = section;
+    }
+
+    /** Returns an empty store that is gone when the program ends. */
+    public static RowStore nameless() {
+        return new RowStore(Journal.nameless(), "");
+    }
+
     /**
-     * Returns a store of trials that are there already; asks for them in order.
+     * Returns the store of the trials that stand in a journal, to which others are added.
      *
-     * @throws E if the source does
-     * @throws NoRoomForTrials if the temporary file can't be written
+     * @param section which of the journal's rows
+     * @throws IOException if the journal can't be read
      */
-    static <E extends Exception> RowStore of(int trials, Source<E> source) throws E {
-        RowStore store = new RowStore();
-        List<List<byte[]>> block = new ArrayList<>();
-        for (int trial = 0; trial < trials; trial++) {
-            block.add(source.rows(trial));
-            if (block.size() == TRIALS_A_BLOCK || trial == trials - 1) {
-                store.append(block);
-                block.clear();
-            }
+    public static RowStore in(Journal journal, String section) throws IOException {
+        RowStore store = new RowStore(journal, section);
+        for (Journal.Entry entry : journal.entries(section)) {
+            store.add(Block.of(store.hasRoomFor(entry.length()) ? journal.copy(entry) : journal.map(entry)));
         }
         return store;
     }
 
     /** Returns how many trials there are. */
-    int trials() {
+    public int trials() {
         return trials;
     }
 
@@ -73,14 +79,18 @@ final class RowStore {
      * Adds trials.
      *
      * @param rowsByTrial of each trial its rows' bytes, equally many
-     * @throws NoRoomForTrials if the temporary file can't be written
+     * @throws NoRoomForTrials if the journal can't be written
      */
     void append(List<List<byte[]>> rowsByTrial) {
         if (rowsByTrial.isEmpty()) {
             return;
         }
-        blocks.add(new Block(trials, rowsByTrial.size(), rowsByTrial.get(0).size(), kept(packed(rowsByTrial))));
-        trials += rowsByTrial.size();
+        ByteBuffer packed = packed(trials, rowsByTrial);
+        try {
+            add(Block.of(kept(packed)));
+        } catch (IOException e) {
+            throw new NoRoomForTrials(journal.place(), e);
+        }
     }
 
     /**
@@ -93,11 +103,19 @@ final class RowStore {
         return new Column(List.copyOf(blocks), column, count);
     }
 
-    private static ByteBuffer packed(List<List<byte[]>> rowsByTrial) {
+    private void add(Block block) {
+        blocks.add(block);
+        trials += block.trials();
+    }
+
+    private static ByteBuffer packed(int firstTrial, List<List<byte[]>> rowsByTrial) {
         List<byte[]> rows = rowsByTrial.stream().flatMap(List::stream).toList();
         int start = rows.size() * Integer.BYTES;
         ByteBuffer packed = ByteBuffer.allocate(
-                start + rows.stream().mapToInt(row -> row.length).sum());
+                HEAD + start + rows.stream().mapToInt(row -> row.length).sum());
+        packed.putInt(firstTrial)
+                .putInt(rowsByTrial.size())
+                .putInt(rowsByTrial.get(0).size());
         for (byte[] row : rows) {
             packed.putInt(start);
             start += row.length;
@@ -106,35 +124,22 @@ final class RowStore {
         return packed.flip();
     }
 
-    private ByteBuffer kept(ByteBuffer block) {
-        if (block.remaining() <= MOST_IN_MEMORY - inMemory) {
-            inMemory += block.remaining();
-            return block;
+    private ByteBuffer kept(ByteBuffer packed) throws IOException {
+        boolean staysInMemory = hasRoomFor(packed.remaining());
+        if (staysInMemory && !journal.isKept()) {
+            return packed;
         }
-        try {
-            return onDisk(block);
-        } catch (IOException e) {
-            throw new NoRoomForTrials(e);
-        }
+        Journal.Entry entry = journal.append(section, packed.duplicate());
+        return staysInMemory ? packed : journal.map(entry);
     }
 
-    private ByteBuffer onDisk(ByteBuffer block) throws IOException {
-        if (file.isEmpty()) {
-            file = Optional.of(temporaryFile());
+    /** Returns whether a block may stay in memory, and takes the room for it. */
+    private boolean hasRoomFor(int bytes) {
+        if (bytes > MOST_IN_MEMORY - inMemory) {
+            return false;
         }
-        FileChannel channel = file.get();
-        long start = channel.size();
-        int length = block.remaining();
-        while (block.hasRemaining()) {
-            channel.write(block, start + block.position());
-        }
-        return channel.map(FileChannel.MapMode.READ_ONLY, start, length);
-    }
-
-    private static FileChannel temporaryFile() throws IOException {
-        Path path = Files.createTempFile("ionohaul", ".rows");
-        return FileChannel.open(
-                path, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.DELETE_ON_CLOSE);
+        inMemory += bytes;
+        return true;
     }
 
     private static final class Column extends AbstractList<TrialRow> implements RandomAccess {

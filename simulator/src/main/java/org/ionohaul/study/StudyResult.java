@@ -31,11 +31,6 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
         return cases.stream().map(CaseTrials::direction).distinct().sorted().toList();
     }
 
-    /** Returns the result of no trials yet. */
-    public static StudyResult nothing(Scenario scenario) {
-        return of(scenario, scenario.trials(), new RowStore());
-    }
-
     /**
      * Returns the result of the first trials of a store, as many as asked for or as there are.
      *
@@ -55,13 +50,5 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
             }
         }
         return new StudyResult(scenario, cases, trialsAsked, trialsDone);
-    }
-
-    /** Returns the bytes of a trial's rows, in the order that {@link TrialSource#run} states. */
-    List<byte[]> packed(int trial) {
-        return cases.stream()
-                .flatMap(it -> it.modes().stream())
-                .map(mode -> mode.rows().get(trial).packed())
-                .toList();
     }
 }

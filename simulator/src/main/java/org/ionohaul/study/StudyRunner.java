@@ -42,18 +42,17 @@ public record StudyRunner(
      * @throws NoRoomForTrials if there is no room for so many rows
      */
     public StudyResult run() {
-        return resume(StudyResult.nothing(scenario));
+        return run(RowStore.nameless());
     }
 
     /**
-     * Runs the trials that an interrupted study still lacks.
+     * Runs the trials that a store still lacks.
      *
-     * @param interrupted what was done of the same scenario
+     * @param rows what was done of the same scenario, perhaps nothing; what is run is added
      * @throws IllegalStateException if a trial fails; the message names it
      * @throws NoRoomForTrials if there is no room for so many rows
      */
-    public StudyResult resume(StudyResult interrupted) {
-        RowStore rows = copied(interrupted);
+    public StudyResult run(RowStore rows) {
         extend(rows, scenario.trials());
         return StudyResult.of(scenario, scenario.trials(), rows);
     }
@@ -62,14 +61,13 @@ public record StudyRunner(
      * Runs trials until the goal is reached for every mode in every case; the scenario's number of trials is not
      * looked at.
      *
-     * @param interrupted what was done of the same scenario, perhaps nothing
+     * @param rows what was done of the same scenario, perhaps nothing; what is run is added
      * @param goal how exact the answers must be
      * @param mostTrials where to stop in any case, 1 or more
      * @throws IllegalStateException if a trial fails; the message names it
      * @throws NoRoomForTrials if there is no room for so many rows
      */
-    public StudyResult runUntil(StudyResult interrupted, PrecisionGoal goal, int mostTrials) {
-        RowStore rows = copied(interrupted);
+    public StudyResult runUntil(RowStore rows, PrecisionGoal goal, int mostTrials) {
         int asked = SampleSizes.stopAt(
                 size -> {
                     extend(rows, size);
@@ -79,18 +77,10 @@ public record StudyRunner(
         return StudyResult.of(scenario, asked, rows);
     }
 
-    private static RowStore copied(StudyResult result) {
-        return RowStore.of(result.trialsDone(), result::packed);
-    }
-
     /** Runs trials until there are so many, if there are not already, or the study is cancelled. */
     private void extend(RowStore rows, int trials) {
-        boolean goesOn = true;
-        while (goesOn && rows.trials() < trials) {
-            int from = rows.trials();
-            int to = Math.min(trials, from + RowStore.TRIALS_A_BLOCK);
-            rows.append(new ParallelTrials(source, from, to, trials, progress, isCancelled).run(threads));
-            goesOn = rows.trials() == to;
+        if (rows.trials() < trials) {
+            new ParallelTrials(source, rows, trials, trials, progress, isCancelled).run(threads);
         }
     }
 }

@@ -2,16 +2,11 @@ package org.ionohaul.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.study.CaseTrials;
@@ -128,24 +123,5 @@ final class VariationTest {
         Tornado tornado = Tornado.of(study(0).scenario(), List.of(X, Y), done.points());
         assertEquals(1, tornado.bars().size());
         assertTrue(tornado.isPartial());
-    }
-
-    @Test
-    void pointsComeBackFromBytesAsTheyWereAndGoOnAlike() throws IOException {
-        PointsDone done = PointsDone.none()
-                .and(AS_IT_STANDS, letters(new double[] {50, 70, 55}))
-                .and(with("x", "1"), letters(new double[] {70, 50, 50}));
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        PointsFormat.write(done, "print", bytes);
-        PointsDone back = PointsFormat.read("print", new ByteArrayInputStream(bytes.toByteArray()))
-                .orElseThrow();
-        assertEquals(done.points(), back.points());
-        StudyResult more = letters(new double[] {80, 30, 90});
-        assertEquals(
-                done.and(with("x", "2"), more).points(),
-                back.and(with("x", "2"), more).points());
-        assertEquals(Optional.empty(), PointsFormat.read("other", new ByteArrayInputStream(bytes.toByteArray())));
-        byte[] torn = Arrays.copyOf(bytes.toByteArray(), bytes.size() - 20);
-        assertThrows(IOException.class, () -> PointsFormat.read("print", new ByteArrayInputStream(torn)));
     }
 }

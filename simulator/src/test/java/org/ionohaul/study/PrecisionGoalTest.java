@@ -84,9 +84,9 @@ final class PrecisionGoalTest {
     void aResumedStudyIsTheUninterruptedOne() {
         Scenario whole = InventedStudy.scenario(200, InventedStudy.LETTER, "hare", "tortoise");
         TrialSource source = InventedStudy.chance(whole);
-        StudyResult interrupted = trials(70, source);
+        RowStore interrupted = trials(70, source);
         StudyRunner runner = new StudyRunner(whole, source, 2, (done, asked) -> {}, () -> false);
-        assertEquals(StudySummary.of(runner.run()), StudySummary.of(runner.resume(interrupted)));
+        assertEquals(StudySummary.of(runner.run()), StudySummary.of(runner.run(interrupted)));
     }
 
     /** It was interrupted after more trials than the first looks ask for. */
@@ -107,7 +107,7 @@ final class PrecisionGoalTest {
         Scenario fewer = InventedStudy.scenario(30, InventedStudy.LETTER, "hare", "tortoise");
         TrialSource source = InventedStudy.chance(fewer);
         StudyRunner runner = new StudyRunner(fewer, source, 1, (done, asked) -> {}, () -> false);
-        StudyResult resumed = runner.resume(trials(70, source));
+        StudyResult resumed = runner.run(trials(70, source));
         assertEquals(30, resumed.trialsDone());
         assertFalse(resumed.isPartial());
         assertEquals(StudySummary.of(runner.run()), StudySummary.of(resumed));
@@ -121,13 +121,15 @@ final class PrecisionGoalTest {
         assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(0.5, Double.NaN));
     }
 
-    private static StudyResult trials(int count, TrialSource source) {
+    private static RowStore trials(int count, TrialSource source) {
         Scenario part = InventedStudy.scenario(count, InventedStudy.LETTER, "hare", "tortoise");
-        return new StudyRunner(part, source, 1, (done, asked) -> {}, () -> false).run();
+        RowStore rows = RowStore.nameless();
+        new StudyRunner(part, source, 1, (done, asked) -> {}, () -> false).run(rows);
+        return rows;
     }
 
     private StudyResult runUntil(PrecisionGoal goal, int threads, int mostTrials) {
         return new StudyRunner(scenario, InventedStudy.chance(scenario), threads, (done, asked) -> {}, () -> false)
-                .runUntil(StudyResult.nothing(scenario), goal, mostTrials);
+                .runUntil(RowStore.nameless(), goal, mostTrials);
     }
 }

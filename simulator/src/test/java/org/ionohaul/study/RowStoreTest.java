@@ -5,16 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Rows in memory and, beyond it, in a file. */
 final class RowStoreTest {
+    @TempDir
+    private Path folder = Path.of("");
+
     /** Some 200 bytes a row and 100,000 rows: more than stays in memory. */
     private static final int TRIALS = 50_000;
 
-    private final RowStore store = RowStore.of(TRIALS, RowStoreTest::rows);
+    private static RowStore filled(RowStore store) {
+        for (int trial = 0; trial < TRIALS; trial += 100) {
+            store.append(IntStream.range(trial, trial + 100)
+                    .mapToObj(RowStoreTest::rows)
+                    .toList());
+        }
+        return store;
+    }
 
     private static List<byte[]> rows(int trial) {
         return List.of(
@@ -24,6 +37,25 @@ final class RowStoreTest {
 
     @Test
     void rowsComeBackAsTheyWentIn() {
+        assertAllAreThere(filled(RowStore.nameless()));
+    }
+
+    @Test
+    void rowsInAJournalAreThereWhenItIsOpenedAgain() throws IOException {
+        Path file = folder.resolve("study.journal");
+        try (Journal journal = Journal.begin(file, "print")) {
+            assertAllAreThere(filled(RowStore.in(journal, "study")));
+            RowStore.in(journal, "sizes").append(List.of(rows(0)));
+        }
+        try (Journal journal = Journal.resume(file, "print").orElseThrow()) {
+            assertAllAreThere(RowStore.in(journal, "study"));
+            assertEquals(1, RowStore.in(journal, "sizes").trials());
+            assertEquals(0, RowStore.in(journal, "another part").trials());
+        }
+    }
+
+    private static void assertAllAreThere(RowStore store) {
+        assertEquals(TRIALS, store.trials());
         List<TrialRow> delivered = store.column(0, TRIALS);
         List<TrialRow> gaveUp = store.column(1, TRIALS);
         long bytes = TRIALS * rows(0).stream().mapToLong(row -> row.length).sum();
@@ -36,6 +68,7 @@ final class RowStoreTest {
 
     @Test
     void aColumnEndsWhereItIsAskedToAndStaysAsItWas() {
+        RowStore store = filled(RowStore.nameless());
         List<TrialRow> some = store.column(0, 7);
         store.append(List.of(rows(TRIALS)));
         assertEquals(7, some.size());

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -84,6 +86,59 @@ final class StudyRunnerTest {
         StudyRunner runner = new StudyRunner(scenario, source, 2, (done, asked) -> {}, () -> false);
         IllegalStateException failure = assertThrows(IllegalStateException.class, runner::run);
         assertEquals("trial 17 failed: broken mast", failure.getMessage());
+    }
+
+    @Test
+    void anErrorInOneThreadStopsTheOthersWhateverTheyDo() throws InterruptedException {
+        CountDownLatch never = new CountDownLatch(1);
+        AtomicInteger begun = new AtomicInteger();
+        TrialSource source = trial -> {
+            begun.incrementAndGet();
+            if (trial == 5) {
+                throw new StackOverflowError("too deep");
+            }
+            if (trial == 0) {
+                await(never);
+            }
+            return InventedStudy.chance(scenario).run(trial);
+        };
+        StudyRunner runner = new StudyRunner(scenario, source, 3, (done, asked) -> {}, () -> false);
+        // The first trial never ends: the failure is told all the same.
+        IllegalStateException failure = assertThrows(IllegalStateException.class, runner::run);
+        assertEquals("trial 5 failed: too deep", failure.getMessage());
+        assertTrue(failure.getCause() instanceof StackOverflowError);
+        int begunThen = begun.get();
+        assertTrue(begunThen < 300, "began " + begunThen);
+        never.countDown();
+    }
+
+    @Test
+    void aSlowTrialDoesNotHoldUpTheOthersUntilTheyAreFarAhead() {
+        Scenario many = InventedStudy.scenario(3000, InventedStudy.LETTER, "hare", "tortoise");
+        CountDownLatch othersAreAhead = new CountDownLatch(900);
+        AtomicInteger farthest = new AtomicInteger();
+        TrialSource source = trial -> {
+            if (trial == 0) {
+                await(othersAreAhead);
+                assertTrue(farthest.get() <= 1000, "rows of " + farthest + " trials wait in memory");
+            } else {
+                farthest.accumulateAndGet((int) trial, Math::max);
+                othersAreAhead.countDown();
+            }
+            return InventedStudy.chance(many).run(trial);
+        };
+        StudyResult result = new StudyRunner(many, source, 2, (done, asked) -> {}, () -> false).run();
+        StudyResult alone =
+                new StudyRunner(many, InventedStudy.chance(many), 1, (done, asked) -> {}, () -> false).run();
+        assertEquals(rows(alone), rows(result));
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            assertTrue(latch.await(1, TimeUnit.MINUTES));
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private static List<String> rows(StudyResult result) {
