@@ -254,8 +254,9 @@ final class MainTest {
     void aCommandThatIsRefusedTakesNothingFromAnUnfinishedStudy() throws IOException {
         String[] arguments = study("--trials", "60");
         assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
-        assertEquals(ExitCode.BAD_INPUT, run(study("--trials", "60", "--threads", "0")));
-        assertEquals(ExitCode.BAD_INPUT, run(study("--trials", "60", "--size-trials", "-1")));
+        String[] onNoThread = {"study", DEMO.toString(), "--out", folder.toString(), "--threads", "0"};
+        assertEquals(ExitCode.BAD_INPUT, run(onNoThread));
+        assertTrue(err.toString().contains("--threads must be at least 1"), err::toString);
         assertResumedIsWhole(arguments);
     }
 
