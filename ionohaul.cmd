@@ -24,9 +24,11 @@ if not "%RESULT%"=="0" (
 
 :run
 rem Few threads: the collector with the least overhead. Many: one that keeps up with them. IONOHAUL_JAVA_OPTS comes last.
-set "DEFAULTS=-XX:+UseSerialGC -Xmx400m"
-if %NUMBER_OF_PROCESSORS% GTR 4 set "DEFAULTS=-XX:+UseParallelGC -XX:MaxRAMPercentage=25"
+set "HEAP=-Xmx400m"
+set "COLLECTOR=-XX:+UseSerialGC"
+if %NUMBER_OF_PROCESSORS% GTR 4 set "HEAP=-XX:MaxRAMPercentage=25"
+if %NUMBER_OF_PROCESSORS% GTR 4 set "COLLECTOR=-XX:+UseParallelGC"
 rem A collector of the user's own takes the place of ours: the machine refuses two.
-if defined IONOHAUL_JAVA_OPTS echo %IONOHAUL_JAVA_OPTS% | findstr /R /C:"-XX:+Use.*GC" >nul && set "DEFAULTS=-Xmx400m"
-"%JAVA%" %DEFAULTS% %IONOHAUL_JAVA_OPTS% -jar "%JAR%" %*
+echo %IONOHAUL_JAVA_OPTS% %JAVA_TOOL_OPTIONS% %JDK_JAVA_OPTIONS% | findstr /R /C:"-XX:+Use.*GC" >nul && set "COLLECTOR="
+"%JAVA%" %HEAP% %COLLECTOR% %IONOHAUL_JAVA_OPTS% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

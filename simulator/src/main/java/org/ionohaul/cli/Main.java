@@ -91,15 +91,8 @@ public final class Main {
             ProblemList.print(problems, err);
             return ExitCode.BAD_INPUT;
         }
-        if (failure instanceof NotWritten) {
+        if (failure instanceof NotWritten || failure instanceof NoRoomForTrials) {
             err.println(failure.getMessage());
-            return ExitCode.NOT_WRITTEN;
-        }
-        if (failure instanceof NoRoomForTrials) {
-            err.println(failure.getMessage());
-            err.println(
-                    "    Make room there, name another folder with JAVA_TOOL_OPTIONS=-Djava.io.tmpdir=FOLDER, or ask for"
-                            + " fewer trials. Earlier results are untouched.");
             return ExitCode.NOT_WRITTEN;
         }
         err.println("ionohaul failed. This should not have happened; please report it with the lines below.");

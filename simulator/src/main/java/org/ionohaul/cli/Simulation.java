@@ -57,6 +57,9 @@ final class Simulation {
         if (trials.isPresent() && trials.get() < 1) {
             throw new ParameterException(spec.commandLine(), "--trials must be at least 1: " + trials.get());
         }
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
+        }
         Map<String, String> changes = new LinkedHashMap<>();
         trials.ifPresent(it -> changes.put("trials", it.toString()));
         seed.ifPresent(it -> changes.put("seed", it.toString()));
@@ -87,9 +90,6 @@ final class Simulation {
     }
 
     private StudyResult during(String task, Scenario scenario, Function<StudyRunner, StudyResult> work) {
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
-        }
         return TrialProgress.during(
                 task,
                 scenario.trials(),

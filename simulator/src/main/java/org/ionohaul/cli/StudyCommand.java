@@ -11,6 +11,7 @@ import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
+import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -94,6 +95,7 @@ final class StudyCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--size-trials must not be negative: " + sizeTrials);
         }
         Scenario scenario = choice.read(simulation.changes());
+        precision.ifPresent(goal -> requireDeadlines(goal, scenario));
         Scenario ofSizes = ofSizes(scenario);
         ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
         Provenance provenance = choice.provenance();
@@ -108,7 +110,7 @@ final class StudyCommand implements Callable<Integer> {
                 return ExitCode.PARTIAL;
             }
             Optional<StudyResult> sizes = sizeTrials > 0 && !result.isPartial()
-                    ? Optional.of(simulation.run(ofSizes, run.rows("sizes"), "Other sizes"))
+                    ? Optional.of(simulation.run(ofSizes, run.rows("sizes " + sent(ofSizes)), "Other sizes"))
                     : Optional.empty();
             Findings findings = Findings.of(result, sizes, provenance);
             show(findings, findings.isPartial() ? run.partial() : folder);
@@ -123,24 +125,31 @@ final class StudyCommand implements Callable<Integer> {
 
     private StudyResult study(Scenario scenario, RowStore rows) {
         return precision.isPresent()
-                ? simulation.runUntil(scenario, rows, askingSomething(precision.get(), scenario), "Simulating")
+                ? simulation.runUntil(scenario, rows, precision.get(), "Simulating")
                 : simulation.run(scenario, rows, "Simulating");
     }
 
-    private PrecisionGoal askingSomething(PrecisionGoal goal, Scenario scenario) {
+    private void requireDeadlines(PrecisionGoal goal, Scenario scenario) {
         if (!goal.asksAnythingOf(scenario.transfers())) {
             throw new ParameterException(
                     spec.commandLine(),
                     "--precision: no transfer of this scenario has a deadline; add some, such as deadlines ="
                             + " [\"15 min\"], or ask for \"90 % time within 5 %\".");
         }
-        return goal;
     }
 
     /** Returns what is simulated besides, for answers on files of every size. */
     private Scenario ofSizes(Scenario scenario) {
         int trials = Math.max(1, Math.min(sizeTrials, scenario.trials()));
         return SizeTransfers.in(scenario.tried(trials), LARGEST_BYTES, scenario.horizonSeconds());
+    }
+
+    /** Returns how many bytes each transfer has: rows of other sizes are no rows of these. */
+    private static List<Long> sent(Scenario scenario) {
+        return scenario.transfers().stream()
+                .flatMap(it -> it.files().stream())
+                .map(PayloadFile::bytes)
+                .toList();
     }
 
     private static void tellMissed(PrintWriter terminal, Findings findings) {

@@ -70,8 +70,8 @@ final class UnfinishedRun implements Closeable {
     /** Says that the run is over: nothing of it is left to go on with. */
     void finish() throws NotWritten {
         try {
-            journal.delete();
             folder.partial().delete();
+            journal.delete();
         } catch (IOException e) {
             throw new NotWritten(folder.path(), e);
         }
@@ -80,7 +80,7 @@ final class UnfinishedRun implements Closeable {
     @Override
     public void close() {
         try {
-            journal.close();
+            journal.closeOrForget();
         } catch (IOException e) {
             // What was written is checked when it is read: a file that can't be closed harms nothing.
             return;

@@ -14,6 +14,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.zip.CRC32C;
 
 /**
@@ -30,15 +31,15 @@ import java.util.zip.CRC32C;
 public final class Journal implements Closeable {
     private static final String FORMAT = "ionohaul journal 1 ";
 
-    /** After how many records the disk is asked to keep them even if the power fails; their loss costs time only. */
-    private static final int RECORDS_A_FLUSH = 8;
-
     private static final int AROUND_A_RECORD = 2 * Integer.BYTES;
+
+    /** How many bytes are checked at a time. */
+    private static final int PIECE = 1 << 16;
 
     private final Optional<Path> name;
     private Optional<FileChannel> channel;
     private final List<Entry> entries = new ArrayList<>();
-    private int unflushed;
+    private volatile boolean isForced = true;
 
     /**
      * Where a block stands.
@@ -146,6 +147,14 @@ public final class Journal implements Closeable {
         return read(opened(), entry.start(), entry.length());
     }
 
+    /** Sees that what was appended outlives a power cut, if the journal has a name; any thread may ask. */
+    void force() throws IOException {
+        if (isKept() && !isForced) {
+            isForced = true;
+            opened().force(false);
+        }
+    }
+
     /** Closes the file; what is in it stays. */
     @Override
     public void close() throws IOException {
@@ -159,6 +168,15 @@ public final class Journal implements Closeable {
         close();
         if (name.isPresent()) {
             Files.deleteIfExists(name.get());
+        }
+    }
+
+    /** Closes the file, and deletes it if no block is in it. */
+    public void closeOrForget() throws IOException {
+        if (entries.isEmpty()) {
+            delete();
+        } else {
+            close();
         }
     }
 
@@ -190,34 +208,40 @@ public final class Journal implements Closeable {
     /** Reads what is whole, drops the rest, and returns whether the journal has the head asked for. */
     private boolean recover(ByteBuffer head) throws IOException {
         FileChannel file = opened();
-        Optional<ByteBuffer> first = record(file, 0);
-        if (first.isEmpty() || !first.get().equals(head)) {
+        OptionalInt length = lengthOfWhole(file, 0);
+        if (length.isEmpty() || !read(file, Integer.BYTES, length.getAsInt()).equals(head)) {
             return false;
         }
-        long end = (long) AROUND_A_RECORD + head.remaining();
-        Optional<ByteBuffer> next = record(file, end);
-        while (next.isPresent()) {
-            entries.add(entry(end, next.get()));
-            end += AROUND_A_RECORD + next.get().remaining();
-            next = record(file, end);
+        long end = 0;
+        while (length.isPresent()) {
+            end += AROUND_A_RECORD + length.getAsInt();
+            length = lengthOfWhole(file, end);
+            if (length.isPresent()) {
+                entries.add(entry(end, read(file, end + Integer.BYTES, length.getAsInt())));
+            }
         }
         file.truncate(end);
         return true;
     }
 
-    /** Returns the record that begins at a place; empty if it is not whole. */
-    private static Optional<ByteBuffer> record(FileChannel file, long start) throws IOException {
+    /** Returns the length of the record that begins at a place; empty if it is not whole. */
+    private static OptionalInt lengthOfWhole(FileChannel file, long start) throws IOException {
         long left = file.size() - start - AROUND_A_RECORD;
         if (left < 0) {
-            return Optional.empty();
+            return OptionalInt.empty();
         }
         int length = read(file, start, Integer.BYTES).getInt();
         if (length < 0 || length > left) {
-            return Optional.empty();
+            return OptionalInt.empty();
         }
-        ByteBuffer record = read(file, start + Integer.BYTES, length);
-        int checkSum = read(file, start + Integer.BYTES + length, Integer.BYTES).getInt();
-        return checkSum == checkSum(record) ? Optional.of(record) : Optional.empty();
+        // In pieces: a damaged length may claim more than fits into memory.
+        CRC32C sum = new CRC32C();
+        long end = start + Integer.BYTES + length;
+        for (long at = start; at < end; at += PIECE) {
+            sum.update(read(file, at, (int) Math.min(PIECE, end - at)));
+        }
+        boolean isWhole = read(file, end, Integer.BYTES).getInt() == (int) sum.getValue();
+        return isWhole ? OptionalInt.of(length) : OptionalInt.empty();
     }
 
     private static ByteBuffer read(FileChannel file, long start, int length) throws IOException {
@@ -266,10 +290,7 @@ public final class Journal implements Closeable {
             file.truncate(start);
             throw e;
         }
-        if (isKept() && ++unflushed >= RECORDS_A_FLUSH) {
-            file.force(false);
-            unflushed = 0;
-        }
+        isForced = false;
         return start;
     }
 

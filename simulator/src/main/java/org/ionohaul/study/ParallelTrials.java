@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.session.SessionResult;
 
@@ -21,6 +23,9 @@ final class ParallelTrials {
     /** How many trials may be done before the one that all wait for; a few blocks, and enough for many threads. */
     private static final int FARTHEST_AHEAD = 1000;
 
+    /** How often what is done is brought to the disk, so that not even a power cut costs more. */
+    private static final long KEPT_EVERY_MILLIS = 2000;
+
     private final TrialSource source;
     private final RowStore rows;
     private final int to;
@@ -31,13 +36,11 @@ final class ParallelTrials {
     // What follows is shared by the threads and guarded by this object's monitor.
     private final Map<Integer, List<byte[]>> waiting = new HashMap<>();
     private final List<List<byte[]>> block = new ArrayList<>();
-    private Optional<RuntimeException> failure = Optional.empty();
+    private Optional<Throwable> failure = Optional.empty();
     private boolean isOver;
-    private boolean isInterrupted;
     private int next;
     private int inOrder;
     private int finished;
-    private int atWork;
 
     /**
      * Prepares the trials that a store lacks.
@@ -65,35 +68,63 @@ final class ParallelTrials {
      * @throws IllegalStateException if a trial fails; the message names it
      * @throws NoRoomForTrials if there is no room for so many rows
      */
-    synchronized void run(int threads) {
-        atWork = threads;
-        for (int i = 0; i < threads; i++) {
-            Thread thread = new Thread(this::work, "trials-" + i);
-            // A trial that is not done yet must not hold up the end of a program that failed in another.
-            thread.setDaemon(true);
-            thread.start();
+    void run(int threads) {
+        CountDownLatch working = new CountDownLatch(threads);
+        try {
+            for (int i = 0; i < threads; i++) {
+                Thread thread = new Thread(() -> work(working), "trials-" + i);
+                // A trial that is not done yet must not hold up the end of a program that failed in another.
+                thread.setDaemon(true);
+                thread.start();
+            }
+            awaitAll(working);
+            keep();
+        } finally {
+            stop();
         }
-        while (atWork > 0 && failure.isEmpty()) {
-            pause();
+    }
+
+    /** Waits for all threads or the first failure, and meanwhile sees that what is done outlives the program. */
+    private void awaitAll(CountDownLatch working) {
+        boolean isInterrupted = false;
+        boolean isWorking = true;
+        while (isWorking) {
+            try {
+                isWorking = !working.await(KEPT_EVERY_MILLIS, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                isInterrupted = true;
+                stop();
+            }
+            throwFailure();
+            keep();
         }
         if (isInterrupted) {
             Thread.currentThread().interrupt();
         }
-        if (failure.isPresent()) {
-            throw failure.get();
-        }
-        store();
     }
 
-    private void work() {
+    private synchronized void throwFailure() {
+        if (failure.isPresent()) {
+            throw failure.get() instanceof RuntimeException told
+                    ? told
+                    : new IllegalStateException("failed between trials: " + failure.get(), failure.get());
+        }
+    }
+
+    private void keep() {
+        store();
+        // Outside the monitor, so that no thread waits for the disk.
+        rows.force();
+    }
+
+    private void work(CountDownLatch working) {
         try {
             for (OptionalInt trial = take(); trial.isPresent(); trial = take()) {
                 file(trial.getAsInt(), rows(trial.getAsInt()));
             }
-        } catch (RuntimeException e) {
-            fail(e);
-        } finally {
-            leave();
+            working.countDown();
+        } catch (RuntimeException | Error e) {
+            fail(working, e);
         }
     }
 
@@ -124,7 +155,7 @@ final class ParallelTrials {
         for (List<byte[]> ready = waiting.remove(inOrder); ready != null; ready = waiting.remove(inOrder)) {
             block.add(ready);
             inOrder++;
-            if (block.size() == RowStore.TRIALS_A_BLOCK) {
+            if (block.size() >= rows.trialsABlock()) {
                 store();
             }
         }
@@ -133,22 +164,24 @@ final class ParallelTrials {
         notifyAll();
     }
 
-    private void store() {
+    private synchronized void store() {
         rows.append(block);
         block.clear();
     }
 
-    private synchronized void fail(RuntimeException cause) {
+    private synchronized void fail(CountDownLatch working, Throwable cause) {
         if (failure.isEmpty()) {
             failure = Optional.of(cause);
         }
-        isOver = true;
-        notifyAll();
+        stop();
+        // Who waits for all is told at once, not when the last is done.
+        while (working.getCount() > 0) {
+            working.countDown();
+        }
     }
 
-    private synchronized void leave() {
+    private synchronized void stop() {
         isOver = true;
-        atWork--;
         notifyAll();
     }
 
@@ -158,8 +191,7 @@ final class ParallelTrials {
         try {
             wait();
         } catch (InterruptedException e) {
-            isOver = true;
-            isInterrupted = true;
+            stop();
         }
     }
 }

@@ -17,8 +17,10 @@ import java.util.RandomAccess;
 public final class RowStore {
     private static final int MOST_IN_MEMORY = 16_000_000;
 
-    /** How many trials are best added at once: as many as the death of the program may cost. */
-    static final int TRIALS_A_BLOCK = 25;
+    /** How many trials are best added at once, in memory and beyond: there each block is mapped by itself. */
+    private static final int TRIALS_A_BLOCK = 25;
+
+    private static final int TRIALS_A_MAPPED_BLOCK = 250;
 
     /** What stands before the rows of a block: first trial, number of trials, rows a trial. */
     private static final int HEAD = 3 * Integer.BYTES;
@@ -27,6 +29,7 @@ public final class RowStore {
     private final String section;
     private final List<Block> blocks = new ArrayList<>();
     private int inMemory;
+    private boolean isBeyondMemory;
     private int trials;
 
     /** Some trials one after the other: where each row begins, from the first of them (4 bytes each), then the rows. */
@@ -75,6 +78,24 @@ public final class RowStore {
         return trials;
     }
 
+    /** Returns how many trials are best added at once. */
+    int trialsABlock() {
+        return isBeyondMemory ? TRIALS_A_MAPPED_BLOCK : TRIALS_A_BLOCK;
+    }
+
+    /**
+     * Sees that what was added outlives a power cut, if the journal has a name.
+     *
+     * @throws NoRoomForTrials if the disk refuses
+     */
+    void force() {
+        try {
+            journal.force();
+        } catch (IOException e) {
+            throw new NoRoomForTrials(journal, e);
+        }
+    }
+
     /**
      * Adds trials.
      *
@@ -89,7 +110,7 @@ public final class RowStore {
         try {
             add(Block.of(kept(packed)));
         } catch (IOException e) {
-            throw new NoRoomForTrials(journal.place(), e);
+            throw new NoRoomForTrials(journal, e);
         }
     }
 
@@ -136,6 +157,7 @@ public final class RowStore {
     /** Returns whether a block may stay in memory, and takes the room for it. */
     private boolean hasRoomFor(int bytes) {
         if (bytes > MOST_IN_MEMORY - inMemory) {
+            isBeyondMemory = true;
             return false;
         }
         inMemory += bytes;

@@ -250,6 +250,16 @@ final class MainTest {
         assertResumedIsWhole(arguments);
     }
 
+    @Test
+    void aCommandThatIsRefusedTakesNothingFromAnUnfinishedStudy() throws IOException {
+        String[] arguments = study("--trials", "60");
+        assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
+        String[] onNoThread = {"study", DEMO.toString(), "--out", folder.toString(), "--threads", "0"};
+        assertEquals(ExitCode.BAD_INPUT, run(onNoThread));
+        assertTrue(err.toString().contains("--threads must be at least 1"), err::toString);
+        assertResumedIsWhole(arguments);
+    }
+
     private CommandLine program(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
         return Main.commandLine(trialsOf, interruption)
                 .setOut(new PrintWriter(out))
@@ -315,6 +325,7 @@ final class MainTest {
         assertEquals(
                 ExitCode.BAD_INPUT, run("study", openEnded.toString(), "--precision", "P(deadline) within 2 points"));
         assertTrue(err.toString().contains("no transfer of this scenario has a deadline"), err::toString);
+        assertFalse(Files.exists(Path.of("results/open-ended-41.journal")), "nothing was begun");
     }
 
     private String[] vary(String... settings) {

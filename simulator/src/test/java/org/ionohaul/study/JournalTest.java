@@ -107,6 +107,30 @@ final class JournalTest {
     }
 
     @Test
+    void whatAPowerCutLeavesBehindTheLastBlockIsDropped() throws IOException {
+        long[] sizes = written();
+        byte[] whole = Files.readAllBytes(file());
+        for (int added : List.of(1, 8, 5000)) {
+            Files.write(file(), Arrays.copyOf(whole, whole.length + added));
+            assertEquals(BLOCKS, found(), added + " bytes of nothing");
+            assertEquals(sizes[BLOCKS.size()], Files.size(file()));
+        }
+    }
+
+    @Test
+    void aBlockLongerThanOnePieceIsCheckedToItsEnd() throws IOException {
+        String large = "x".repeat(200_000);
+        try (Journal journal = Journal.begin(file(), "print")) {
+            journal.append("rows", bytes(large));
+        }
+        assertEquals(List.of(large), found());
+        byte[] damaged = Files.readAllBytes(file());
+        damaged[damaged.length - 100] ^= 1;
+        Files.write(file(), damaged);
+        assertEquals(List.of(), found());
+    }
+
+    @Test
     void aJournalOfAnotherRunOrNoneIsNotGoneOnWith() throws IOException {
         assertEquals(Optional.empty(), Journal.resume(file(), "print"));
         written();

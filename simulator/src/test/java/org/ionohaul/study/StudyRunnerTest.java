@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -16,6 +19,7 @@ import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -110,6 +114,46 @@ final class StudyRunnerTest {
         int begunThen = begun.get();
         assertTrue(begunThen < 300, "began " + begunThen);
         never.countDown();
+    }
+
+    @Test
+    void anErrorBetweenTrialsIsNotTakenForAnInterruption() {
+        StudyProgress broken = (done, asked) -> {
+            if (done == 40) {
+                throw new OutOfMemoryError("no room to tell");
+            }
+        };
+        StudyRunner runner = new StudyRunner(scenario, InventedStudy.chance(scenario), 2, broken, () -> false);
+        IllegalStateException failure = assertThrows(IllegalStateException.class, runner::run);
+        assertTrue(String.valueOf(failure.getMessage()).contains("no room to tell"), failure::toString);
+    }
+
+    @Test
+    void whatIsDoneIsKeptEvenIfTheNextTrialIsSlow(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("study.journal");
+        try (Journal journal = Journal.begin(file, "print")) {
+            long empty = Files.size(file);
+            TrialSource source = trial -> {
+                if (trial == 2) {
+                    awaitMoreThan(empty, file);
+                }
+                return InventedStudy.chance(scenario).run(trial);
+            };
+            new StudyRunner(scenario, source, 1, (done, asked) -> {}, () -> false).run(RowStore.in(journal, "study"));
+            assertEquals(300, RowStore.in(journal, "study").trials());
+        }
+    }
+
+    /** Waits for a file to grow, a minute at most. */
+    private static void awaitMoreThan(long bytes, Path file) {
+        try {
+            for (int attempt = 0; Files.size(file) <= bytes; attempt++) {
+                assertTrue(attempt < 6000, "two trials are done and nothing is kept of them");
+                Thread.sleep(10);
+            }
+        } catch (IOException | InterruptedException e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test
