@@ -1,6 +1,5 @@
 package org.ionohaul.rendering;
 
-import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -53,6 +52,6 @@ public record Json(String text) {
 
     /** Writes no less-than sign: it could end the element that the piece stands in. */
     private static String quoted(String words) {
-        return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(words)).replace("<", "\\u003c") + '"';
+        return JsonForm.LINE.writeValueAsString(words).replace("<", "\\u003c");
     }
 }

@@ -1,15 +1,66 @@
 package org.ionohaul.trace;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.io.IOException;
 import java.io.Writer;
-import java.util.Locale;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.ionohaul.channel.End;
+import org.ionohaul.rendering.JsonForm;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.TimeBudget;
 
-/** A session's story for programs: a step a line, each a JSON object (RFC 8259). */
+/** A session's story for programs: a step a line, each a JSON object. */
 public record TraceJsonLines(TraceStory story) implements ResultFolder.Text {
+    /** A step; what only bursts have is left out of the others. */
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    record Step(
+            TraceStep.Kind kind,
+            long atNanos,
+            long untilNanos,
+            End station,
+            String says,
+            OptionalInt dataRate,
+            OptionalInt frames,
+            OptionalInt framesAgain,
+            OptionalInt framesDecoded,
+            Optional<Boolean> heard,
+            Optional<Double> sinrDb,
+            long heldBytes,
+            Map<Cause, Long> spentNanos) {
+        static Step of(TraceStep step) {
+            boolean isBurst = step.kind() == TraceStep.Kind.BURST;
+            return new Step(
+                    step.kind(),
+                    step.atNanos(),
+                    step.untilNanos(),
+                    step.at(),
+                    step.says(),
+                    where(step.dataRate() > 0, step.dataRate()),
+                    where(isBurst, step.frames()),
+                    where(isBurst, step.framesAgain()),
+                    where(isBurst, step.framesDecoded()),
+                    isBurst ? Optional.of(step.isHeard()) : Optional.empty(),
+                    isBurst ? Optional.of(Math.round(100 * step.sinrDb()) / 100.0) : Optional.empty(),
+                    step.heldBytes(),
+                    nanos(step.spent()));
+        }
+
+        private static OptionalInt where(boolean isTold, int value) {
+            return isTold ? OptionalInt.of(value) : OptionalInt.empty();
+        }
+
+        private static Map<Cause, Long> nanos(TimeBudget spent) {
+            Map<Cause, Long> nanos = new EnumMap<>(Cause.class);
+            Arrays.stream(Cause.values()).forEach(cause -> nanos.put(cause, spent.nanosOf(cause)));
+            return nanos;
+        }
+    }
+
     @Override
     public String fileName() {
         return "story.jsonl";
@@ -17,44 +68,9 @@ public record TraceJsonLines(TraceStory story) implements ResultFolder.Text {
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        try (JsonGenerator json = new JsonFactory()
-                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
-                .createGenerator(writer)) {
-            json.setRootValueSeparator(null);
-            for (TraceStep step : story.steps()) {
-                write(json, step);
-                json.writeRaw('\n');
-            }
+        for (TraceStep step : story.steps()) {
+            JsonForm.LINE.writeValue(writer, Step.of(step));
+            writer.write('\n');
         }
-    }
-
-    private static void write(JsonGenerator json, TraceStep step) throws IOException {
-        json.writeStartObject();
-        json.writeStringField("kind", word(step.kind()));
-        json.writeNumberField("at_ns", step.atNanos());
-        json.writeNumberField("until_ns", step.untilNanos());
-        json.writeStringField("station", word(step.at()));
-        json.writeStringField("says", step.says());
-        if (step.dataRate() > 0) {
-            json.writeNumberField("data_rate", step.dataRate());
-        }
-        if (step.kind() == TraceStep.Kind.BURST) {
-            json.writeNumberField("frames", step.frames());
-            json.writeNumberField("frames_again", step.framesAgain());
-            json.writeNumberField("frames_decoded", step.framesDecoded());
-            json.writeBooleanField("heard", step.isHeard());
-            json.writeNumberField("sinr_db", Math.round(100 * step.sinrDb()) / 100.0);
-        }
-        json.writeNumberField("held_bytes", step.heldBytes());
-        json.writeObjectFieldStart("spent_ns");
-        for (Cause cause : Cause.values()) {
-            json.writeNumberField(word(cause), step.spent().nanosOf(cause));
-        }
-        json.writeEndObject();
-        json.writeEndObject();
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
     }
 }

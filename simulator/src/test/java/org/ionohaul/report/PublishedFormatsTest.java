@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -21,6 +18,8 @@ import org.ionohaul.whatif.FabricatedVariation;
 import org.ionohaul.whatif.VariationCsv;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What is written is what results/README.md and the schema beside it promise. */
 final class PublishedFormatsTest {
@@ -93,15 +92,14 @@ final class PublishedFormatsTest {
         }
     }
 
-    private static Set<String> names(String json) throws IOException {
+    private static Set<String> names(String json) {
         Set<String> names = new TreeSet<>();
-        try (JsonParser parser = new JsonFactory().createParser(json)) {
-            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                if (token == JsonToken.FIELD_NAME) {
-                    names.add(parser.currentName());
-                }
-            }
-        }
+        collect(new JsonMapper().readTree(json), names);
         return names;
+    }
+
+    private static void collect(JsonNode node, Set<String> names) {
+        names.addAll(node.propertyNames());
+        node.forEach(it -> collect(it, names));
     }
 }

@@ -3,12 +3,8 @@ package org.ionohaul.report;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +13,7 @@ import java.util.regex.Pattern;
 import org.ionohaul.rendering.ChartScript;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
 
 final class ReportHtmlTest {
     @TempDir
@@ -93,11 +90,7 @@ final class ReportHtmlTest {
                 .toList();
         assertEquals(13, options.size());
         for (String each : options) {
-            try (JsonParser json = new JsonFactory().createParser(each)) {
-                assertEquals(JsonToken.START_OBJECT, json.nextToken());
-                json.skipChildren();
-                assertNull(json.nextToken());
-            }
+            assertTrue(new JsonMapper().readTree(each).isObject(), each);
         }
     }
 

@@ -1,0 +1,53 @@
+package org.ionohaul.report;
+
+import java.util.List;
+import org.ionohaul.analysis.Pace;
+import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizePoint;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.statistics.Estimate;
+
+/** Answers for files of every size in one direction, as {@code summary.json} has them. */
+record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<Crossing> crossings) {
+    /** One mode over all sizes. */
+    record Curve(String mode, Pace pace, List<Point> points) {
+        static Curve of(SizeCurve curve) {
+            return new Curve(
+                    curve.mode().name(),
+                    curve.pace(),
+                    curve.points().stream().map(Point::of).toList());
+        }
+    }
+
+    /** One size. */
+    record Point(
+            long sizeBytes,
+            Estimate tenthSeconds,
+            Estimate medianSeconds,
+            Estimate ninthSeconds,
+            Estimate reachedShare) {
+        static Point of(SizePoint point) {
+            return new Point(
+                    point.bytes(), point.tenthSeconds(), point.medianSeconds(), point.ninthSeconds(), point.reached());
+        }
+    }
+
+    /** The size at which one mode overtakes another. */
+    record Crossing(String firstBelow, String firstAbove, Estimate crossingBytes) {
+        static Crossing of(org.ionohaul.analysis.Crossing crossing) {
+            return new Crossing(crossing.firstBelow(), crossing.firstAbove(), crossing.bytes());
+        }
+    }
+
+    static PublishedSizes of(SizeAnswers answers) {
+        return new PublishedSizes(
+                answers.direction(),
+                answers.trials(),
+                answers.curves().stream().map(Curve::of).toList(),
+                answers.duels().stream()
+                        .flatMap(it -> it.crossing().stream())
+                        .map(Crossing::of)
+                        .toList());
+    }
+}

@@ -1,0 +1,119 @@
+package org.ionohaul.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.report.FabricatedStudy;
+import org.ionohaul.trial.ModeCard;
+import org.junit.jupiter.api.Test;
+
+/** A card made up: what the sheet shows must be what stands on the card. */
+final class ModeSheetTest {
+    private static final double NEVER = Double.POSITIVE_INFINITY;
+
+    private static ModeCard.OnPath path(FadingCondition path, double half, double tenth, double hundredth) {
+        return new ModeCard.OnPath(
+                path,
+                half,
+                tenth,
+                hundredth,
+                List.of(
+                        new ModeCard.LossPoint(-5, 1),
+                        new ModeCard.LossPoint(half, 0.5),
+                        new ModeCard.LossPoint(20, 0)));
+    }
+
+    private static ModeCard card(double unnoticedErrors) {
+        FadingCondition[] paths = FadingCondition.values();
+        return new ModeCard(
+                FabricatedStudy.result().scenario().modes().get(0),
+                0.045,
+                0.25,
+                0.5,
+                List.of(
+                        new ModeCard.DataRate(
+                                1,
+                                50,
+                                1.25,
+                                8,
+                                9.5,
+                                312,
+                                0,
+                                List.of(path(paths[0], -3, 2, 4), path(paths[1], 3, 11, 21))),
+                        new ModeCard.DataRate(
+                                2,
+                                100,
+                                0.75,
+                                1,
+                                0.75,
+                                1234,
+                                unnoticedErrors,
+                                List.of(path(paths[0], 7, 8, 9), path(paths[1], 14, 25, NEVER)))),
+                List.of(new ModeCard.ErrorFree(1000, 31, 33), new ModeCard.ErrorFree(50_000, NEVER, NEVER)));
+    }
+
+    private static String text(ModeCard card) {
+        return String.join("\n", new ModeSheet(card).lines());
+    }
+
+    @Test
+    void everyDataRateHasItsNeedsOnEveryPath() {
+        String text = text(card(0));
+        List.of("-3.0 / 2.0 / 4.0", "3.0 / 11.0 / 21.0", "7.0 / 8.0 / 9.0", "14.0 / 25.0 / never")
+                .forEach(it -> assertTrue(text.contains(it), it + " in\n" + text));
+        assertTrue(text.contains("1 234 bit/s") || text.contains("1,234 bit/s"), text);
+        assertTrue(text.contains("not in a day"), text);
+    }
+
+    /** From 0 dB on: nothing below 3 dB, then eight dB of each mark until 21 dB. */
+    @Test
+    void theStripFollowsTheNeedsOfTheLastPath() {
+        String strip = text(card(0))
+                .lines()
+                .filter(it -> it.startsWith("      1  "))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(strip.startsWith("      1     ........++++++++++###"), strip);
+    }
+
+    @Test
+    void errorsThatNobodyNoticesAreToldOnlyWhereThereAreAny() {
+        assertTrue(!text(card(0)).contains("nobody notices"));
+        assertTrue(text(card(0.0023)).contains("Data rate 2 delivers errors that nobody notices: 2.3 in 1000 frames"));
+    }
+
+    @Test
+    void theLossesCanBeReadBack() throws IOException {
+        StringWriter text = new StringWriter();
+        new LossCsv(card(0)).writeTo(text);
+        List<CSVRecord> rows = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
+                .parse(new StringReader(text.toString()))
+                .getRecords();
+        assertEquals(2 * 2 * 3, rows.size(), "data rates x paths x points");
+        assertEquals(
+                List.of("-5", "3", "20"),
+                rows.subList(3, 6).stream().map(it -> it.get("snr_db")).toList());
+        assertEquals("0.50000", rows.get(4).get("frame_loss"));
+        assertEquals("2", rows.get(11).get("data_rate"));
+    }
+
+    @Test
+    void thePageHasAPictureForEachPathAndTheSameNeeds() throws IOException {
+        StringWriter page = new StringWriter();
+        new ModeSheet(card(0)).page("1.2.3-test").writeTo(page);
+        assertEquals(2, page.toString().split("<script type=\"application/json\">", -1).length - 1);
+        assertTrue(page.toString().contains("14.0 / 25.0 / never"));
+        assertTrue(page.toString().contains("Data rate 2 at 14.0 dB: 50.0 % lost"));
+    }
+}
