@@ -2,10 +2,12 @@ package org.ionohaul.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
 import org.ionohaul.engine.Timer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One channel and all stations on it, numbered from 0: carries each burst to every station that it reaches, whoever it is meant
@@ -122,7 +124,7 @@ public final class Medium {
         private final Place to;
         private final long wayNanos;
         private final Timer arrival;
-        private Burst burst = new Burst();
+        private @Nullable Burst burst;
 
         Way(Engine engine, Place to, long wayNanos) {
             this.to = to;
@@ -136,7 +138,8 @@ public final class Medium {
         }
 
         private void arrive() {
-            to.listener.onArrival(burst, burst.startNanos() + wayNanos);
+            Burst arrived = Objects.requireNonNull(burst);
+            to.listener.onArrival(arrived, arrived.startNanos() + wayNanos);
         }
     }
 }

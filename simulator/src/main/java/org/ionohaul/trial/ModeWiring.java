@@ -43,7 +43,8 @@ final class ModeWiring {
         this.scenario = scenario;
         this.mode = mode;
         this.passband = mode.emission().passband();
-        this.rates = timing(spec()).designRates(BenchCurves.of(signals()));
+        ModeSpec spec = spec();
+        this.rates = timing(spec).designRates(BenchCurves.of(spec.signals()));
     }
 
     SessionParts parts(Sky sky, TrialStreams streams, Transfer transfer, Direction direction, SessionTrace trace) {
