@@ -17,6 +17,8 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -60,6 +62,47 @@ final class ArchitectureTest {
     @ArchTest
     static final ArchRule packagesFormNoCycles =
             slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule classesOfSkyAndLinkFormNoCycles = slices().assignedFrom(new OutermostClass())
+            .should()
+            .beFreeOfCycles()
+            .because("a class is understood after those that it uses");
+
+    @ArchTest
+    static final ArchRule ratePoliciesCanNotReachTheSky = noClasses()
+            .that()
+            .resideInAPackage(ROOT + ".rate")
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage(ROOT + "..")
+                    .and(describe(
+                            "know links or skies",
+                            it -> !Set.of(ROOT + ".rate", ROOT + ".limits").contains(it.getPackageName()))))
+            .because("a station knows only what a real one would");
+
+    @ArchTest
+    static final ArchRule onlyTheYardstickHearsTheOracle = classes()
+            .that()
+            .haveSimpleName("Oracle")
+            .or()
+            .haveSimpleName("Yardstick")
+            .should()
+            .bePackagePrivate()
+            .andShould()
+            .resideInAPackage(ROOT + ".trial")
+            .andShould()
+            .onlyHaveDependentClassesThat(describe(
+                    "judge or wire the yardstick",
+                    it -> Set.of(
+                                    "Oracle",
+                                    "ExpectedPayload",
+                                    "Yardstick",
+                                    "OmniscientPolicy",
+                                    "WrongRate",
+                                    "ModeWiring",
+                                    "Trials")
+                            .contains(it.getSimpleName())))
+            .because("no other policy may know what the sky will do");
 
     @ArchTest
     static final ArchRule onlyRandomMakesGenerators = noClasses()
@@ -148,6 +191,29 @@ final class ArchitectureTest {
                 "now() of java.time",
                 it -> it.getName().equals("now")
                         && it.getOwner().getPackageName().startsWith("java.time")));
+    }
+
+    /** A class together with those written inside it; of packages not held to the rule yet, all classes together. */
+    private static final class OutermostClass implements SliceAssignment {
+        private static final Set<String> HELD =
+                Set.of("random", "limits", "statistics", "channel", "waveform", "rate", "link", "session", "trial");
+
+        @Override
+        public SliceIdentifier getIdentifierOf(JavaClass javaClass) {
+            if (!HELD.contains(javaClass.getPackageName().substring(ROOT.length() + 1))) {
+                return SliceIdentifier.of(javaClass.getPackageName());
+            }
+            JavaClass outermost = javaClass;
+            while (outermost.getEnclosingClass().isPresent()) {
+                outermost = outermost.getEnclosingClass().get();
+            }
+            return SliceIdentifier.of(outermost.getFullName());
+        }
+
+        @Override
+        public String getDescription() {
+            return "outermost classes";
+        }
     }
 
     /** A row of the table: a package and the packages it may use. */

@@ -51,7 +51,7 @@ public class SkyBenchmark {
     @Benchmark
     public double fading() {
         TrialStreams streams = new TrialStreams(1, trial++);
-        PathGain[] paths = {PathGain.of(PATHS.get(0), streams, 0), PathGain.of(PATHS.get(1), streams, 1)};
+        PathGain[] paths = {Sky.gain(PATHS.get(0), streams, 0), Sky.gain(PATHS.get(1), streams, 1)};
         double sum = 0;
         for (long t = 0; t < HOUR_NANOS; t += STEP_NANOS) {
             paths[0].at(t, gains, 0);

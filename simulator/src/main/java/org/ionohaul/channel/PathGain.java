@@ -1,7 +1,5 @@
 package org.ionohaul.channel;
 
-import org.ionohaul.random.TrialStreams;
-
 /**
  * Complex gain of one propagation path over time, of mean power 1: the path's own power and delay are applied by the
  * reception.
@@ -15,12 +13,4 @@ interface PathGain {
      * @param path the path's place in {@code gains}
      */
     void at(long atNanos, double[] gains, int path);
-
-    /** Returns the gain of the path with the given number. */
-    static PathGain of(PropagationPath path, TrialStreams streams, int number) {
-        PathGain gain = path.dopplerSpreadHz() > 0
-                ? new FadingGain(path.dopplerSpreadHz(), streams, number)
-                : new SteadyGain(streams, number);
-        return path.dopplerShiftHz() == 0 ? gain : new ShiftedGain(gain, path.dopplerShiftHz());
-    }
 }

@@ -25,7 +25,7 @@ public final class Sky {
         List<PropagationPath> paths = conditions.paths();
         this.gains = new PathGain[paths.size()];
         for (int i = 0; i < gains.length; i++) {
-            gains[i] = PathGain.of(paths.get(i), streams, i);
+            gains[i] = gain(paths.get(i), streams, i);
         }
         this.level = new Level(
                 conditions.trendDb(), conditions.slowVariation(), streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
@@ -39,7 +39,20 @@ public final class Sky {
      * @param receiver the end that listens
      */
     public Reception reception(End receiver, Passband passband) {
-        return new SkyReception(this, receiver, passband);
+        return transferTo(receiver, passband);
+    }
+
+    /** Returns the same as {@link #reception}, which also tells its power transfer. */
+    SkyReception transferTo(End receiver, Passband passband) {
+        return new SkyReception(conditions, conditions.at(receiver).snrDb(), level, noise(receiver), gains, passband);
+    }
+
+    /** Returns the gain of the path with the given number. */
+    static PathGain gain(PropagationPath path, TrialStreams streams, int number) {
+        PathGain gain = path.dopplerSpreadHz() > 0
+                ? new FadingGain(path.dopplerSpreadHz(), streams, number)
+                : new SteadyGain(streams, number);
+        return path.dopplerShiftHz() == 0 ? gain : new ShiftedGain(gain, path.dopplerShiftHz());
     }
 
     /**

@@ -23,15 +23,31 @@ final class SkyReception implements Reception {
     private long spanStartNanos;
     private long spanEndNanos;
 
-    SkyReception(Sky sky, End receiver, Passband passband) {
-        this.snr = Decibels.toRatio(sky.conditions().at(receiver).snrDb());
-        this.level = sky.level();
-        this.noise = sky.noise(receiver);
-        this.paths = sky.gains();
+    /**
+     * Hears what the sky lets through.
+     *
+     * @param conditions those of the sky
+     * @param snrDb mean SNR in 3 kHz at the end that listens, in dB
+     * @param level what trend and slow variation do to it
+     * @param noise what disturbs this end
+     * @param paths gain of each path of the conditions
+     * @param passband through which it listens
+     */
+    SkyReception(
+            SkyConditions conditions,
+            double snrDb,
+            Level level,
+            NoiseAtEnd noise,
+            PathGain[] paths,
+            Passband passband) {
+        this.snr = Decibels.toRatio(snrDb);
+        this.level = level;
+        this.noise = noise;
+        this.paths = paths;
         this.passband = passband;
-        this.dopplerSpreadHz = sky.conditions().dopplerSpreadHz();
-        this.delaySpreadSeconds = sky.conditions().delaySpreadSeconds();
-        this.response = new FrequencyResponse(sky.conditions().paths(), passband);
+        this.dopplerSpreadHz = conditions.dopplerSpreadHz();
+        this.delaySpreadSeconds = conditions.delaySpreadSeconds();
+        this.response = new FrequencyResponse(conditions.paths(), passband);
         this.gains = new double[2 * paths.length];
         this.interference = new double[passband.subBands()];
     }

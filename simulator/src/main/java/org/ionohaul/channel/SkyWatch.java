@@ -38,7 +38,7 @@ public final class SkyWatch {
         if (!(lengthNanos > 0)) {
             throw new IllegalArgumentException("lengthNanos must be positive: " + lengthNanos);
         }
-        SkyReception carrier = new SkyReception(sky, end, new Passband(Reception.NOISE_BANDWIDTH_HZ, 1));
+        SkyReception carrier = sky.transferTo(end, new Passband(Reception.NOISE_BANDWIDTH_HZ, 1));
         long fineNanos = Math.min(LONGEST_STEP_NANOS, carrier.steadyNanos());
         stepNanos = Math.max(fineNanos, lengthNanos / MOST_SAMPLES);
         int samples = Math.toIntExact((lengthNanos + stepNanos - 1) / stepNanos);

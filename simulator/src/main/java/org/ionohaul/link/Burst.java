@@ -22,6 +22,8 @@ public final class Burst {
     private double snrDb = Double.NaN;
     private boolean answers;
     private long startNanos;
+    private int from;
+    private int to;
 
     Burst() {}
 
@@ -94,6 +96,16 @@ public final class Burst {
         return answers;
     }
 
+    /** Returns the number of the station that sends it, on the {@link Medium}. */
+    public int from() {
+        return from;
+    }
+
+    /** Returns the number of the station that it is meant for. */
+    public int to() {
+        return to;
+    }
+
     /** Returns when its first symbol left the sender, in nanoseconds since the trial began. */
     public long startNanos() {
         return startNanos;
@@ -139,8 +151,10 @@ public final class Burst {
         }
     }
 
-    void leave(long atNanos, boolean asAnswer) {
+    void leave(long atNanos, boolean asAnswer, int sender, int addressee) {
         startNanos = atNanos;
+        from = sender;
+        to = addressee;
         answers = asAnswer;
         Arrays.fill(decoded, false);
     }

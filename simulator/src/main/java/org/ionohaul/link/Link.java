@@ -3,34 +3,32 @@ package org.ionohaul.link;
 import org.ionohaul.channel.End;
 import org.ionohaul.engine.Engine;
 
-/** Two stations, the air between them, and the engine that runs them. */
+/** Two stations that work each other on a medium, which others may share. */
 public final class Link {
-    private final Engine engine = new Engine();
-    private final LinkParts parts;
-    private final LinkTrace trace;
-    private final Timing timing;
-    private final Air air;
+    private final LinkSetup setup;
     private final Station near;
     private final Station far;
 
     /**
-     * Sets up two quiet stations at time zero.
+     * Sets up two quiet stations.
      *
      * @param parts what the link is made of
+     * @param medium what carries it
+     * @param nearNumber number on the medium of the station that dials
+     * @param farNumber number of the station that is called
      * @param trace who watches
      */
-    public Link(LinkParts parts, LinkTrace trace) {
-        this.parts = parts;
-        this.trace = trace;
-        timing = new Timing(parts);
-        air = new Air(parts);
-        near = new Station(this, End.NEAR);
-        far = new Station(this, End.FAR);
+    public Link(LinkParts parts, Medium medium, int nearNumber, int farNumber, LinkTrace trace) {
+        Timing timing =
+                new Timing(parts.mode(), parts.near(), parts.far(), medium.propagationNanos(nearNumber, farNumber));
+        setup = new LinkSetup(parts, medium, timing, new Demodulator(parts.mode(), parts.chances()), trace);
+        near = new Station(setup, End.NEAR, nearNumber, farNumber);
+        far = new Station(setup, End.FAR, farNumber, nearNumber);
     }
 
     /** Returns the engine that runs both stations. */
     public Engine engine() {
-        return engine;
+        return setup.medium().engine();
     }
 
     /** Returns the station at an end. */
@@ -38,22 +36,18 @@ public final class Link {
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns what the link is made of. */
-    public LinkParts parts() {
-        return parts;
+    /** Returns what both stations work. */
+    public ModeSpec mode() {
+        return setup.mode();
     }
 
     /** Returns who watches. */
     public LinkTrace trace() {
-        return trace;
-    }
-
-    Air air() {
-        return air;
+        return setup.trace();
     }
 
     /** Returns how long the steps of its cycles last. */
     public Timing timing() {
-        return timing;
+        return setup.timing();
     }
 }

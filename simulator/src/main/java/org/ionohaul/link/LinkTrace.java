@@ -1,6 +1,7 @@
 package org.ionohaul.link;
 
 import org.ionohaul.channel.End;
+import org.ionohaul.rate.RatePolicy;
 
 /**
  * Watches a link from outside, knowing both ends. Watching changes nothing: no method's result decides anything, and none

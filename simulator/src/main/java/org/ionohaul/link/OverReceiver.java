@@ -20,8 +20,8 @@ public final class OverReceiver {
      */
     public OverReceiver(Link link, Station station) {
         this.station = station;
-        scheme = link.parts().arq().scheme();
-        measuresSnr = link.parts().ratePolicy().usesSnr() || link.trace().wantsSnr();
+        scheme = link.mode().arq().scheme();
+        measuresSnr = link.mode().ratePolicy().usesSnr() || link.trace().wantsSnr();
     }
 
     /**

@@ -1,5 +1,7 @@
 package org.ionohaul.link;
 
+import org.ionohaul.rate.RatePolicy;
+
 /**
  * Sends one file over the air in overs until the other end has acknowledged all of it.
  *
@@ -47,9 +49,9 @@ public final class OverSender {
         this.station = station;
         this.policy = policy;
         this.fate = fate;
-        rules = link.parts().arq();
-        signals = link.parts().signals();
-        dataRate = link.parts().ratePolicy().startDataRate();
+        rules = link.mode().arq();
+        signals = link.mode().signals();
+        dataRate = link.mode().ratePolicy().startDataRate();
     }
 
     /**

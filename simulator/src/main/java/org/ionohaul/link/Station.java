@@ -1,7 +1,7 @@
 package org.ionohaul.link;
 
 import org.ionohaul.channel.End;
-import org.ionohaul.engine.Engine;
+import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Timer;
 
 /**
@@ -17,29 +17,38 @@ public final class Station {
 
     private static final long LONGEST_WAIT_NANOS = 4_000_000_000L;
 
-    private final Link link;
+    private final Medium medium;
+    private final LinkSetup setup;
     private final End end;
-    private final Engine engine;
+    private final int number;
+    private final int peer;
     private final StationTimes times;
     private final Burst outgoing = new Burst();
     private final CombiningStore store;
     private final Timer departure;
-    private final Timer arrival;
     private final Timer silence;
     private Protocol protocol = Protocol.IDLE;
     private long hearsFromNanos;
     private boolean isAnswer;
     private long answerWaitNanos;
 
-    Station(Link link, End end) {
-        this.link = link;
+    /**
+     * Sets up a quiet station.
+     *
+     * @param number its number on the medium
+     * @param peer number of the station it works with
+     */
+    Station(LinkSetup setup, End end, int number, int peer) {
+        this.setup = setup;
         this.end = end;
-        engine = link.engine();
-        times = link.parts().times(end);
-        store = new CombiningStore(link.parts().arq().storeFrames());
-        departure = engine.timer(this::onDeparture);
-        arrival = engine.timer(this::onArrival);
-        silence = engine.timer(this::onSilence);
+        this.number = number;
+        this.peer = peer;
+        medium = setup.medium();
+        times = setup.parts().times(end);
+        store = new CombiningStore(setup.mode().arq().storeFrames());
+        departure = medium.engine().timer(this::onDeparture);
+        silence = medium.engine().timer(this::onSilence);
+        medium.listen(number, this::onArrival);
     }
 
     /** Lets a protocol work this station from now on. */
@@ -54,7 +63,7 @@ public final class Station {
 
     /** Returns the simulated time, in nanoseconds since the trial began. */
     public long nowNanos() {
-        return engine.nowNanos();
+        return medium.engine().nowNanos();
     }
 
     /**
@@ -81,7 +90,7 @@ public final class Station {
      */
     public void ask(Message message, int number, long bytes, Message answer, boolean isAnswer, long extraNanos) {
         outgoing().say(message, number, bytes);
-        depart(isAnswer, Math.addExact(link.timing().waitNanos(end, answer), extraNanos));
+        depart(isAnswer, Math.addExact(setup.timing().waitNanos(end, answer), extraNanos));
     }
 
     /** Sends the over or acknowledgement prepared in {@link #outgoing()}. */
@@ -107,7 +116,7 @@ public final class Station {
 
     /** Returns the burst to fill before sending. */
     Burst outgoing() {
-        if (arrival.isRunning()) {
+        if (medium.isOnItsWay(number)) {
             throw new IllegalStateException("burst still on its way: " + outgoing.message());
         }
         return outgoing;
@@ -117,13 +126,13 @@ public final class Station {
         isAnswer = asAnswer;
         answerWaitNanos = waitNanos;
         silence.stop();
-        departure.start(asAnswer ? link.timing().answerNanos(end) : times.relayNanos());
+        departure.start(asAnswer ? setup.timing().answerNanos(end) : times.relayNanos());
     }
 
     private void onDeparture() {
-        if (isPolite() && link.air().isOccupied(end, engine.nowNanos())) {
-            link.trace().onOccupied(end, engine.nowNanos());
-            departure.start(link.parts().chances().dialling().nextLong(SHORTEST_WAIT_NANOS, LONGEST_WAIT_NANOS));
+        if (isPolite() && medium.isOccupied(number)) {
+            setup.trace().onOccupied(end, nowNanos());
+            departure.start(setup.parts().chances().dialling().nextLong(SHORTEST_WAIT_NANOS, LONGEST_WAIT_NANOS));
         } else {
             leave();
         }
@@ -131,35 +140,38 @@ public final class Station {
 
     private boolean isPolite() {
         Message message = outgoing.message();
-        return link.parts().arq().listensFirst() && (message == Message.CALL || message == Message.OVER);
+        return setup.mode().arq().listensFirst() && (message == Message.CALL || message == Message.OVER);
     }
 
     private void leave() {
-        long now = engine.nowNanos();
-        long duration = link.parts()
+        long now = nowNanos();
+        long duration = setup.mode()
                 .signals()
                 .of(outgoing.message(), outgoing.dataRate())
                 .burstNanos(outgoing.frames());
-        outgoing.leave(now, isAnswer);
-        link.trace().onSent(end, outgoing, duration);
+        outgoing.leave(now, isAnswer, number, peer);
+        setup.trace().onSent(end, outgoing, duration);
         hearsFromNanos = now + duration + times.hangNanos() + times.relayNanos() + times.recoveryNanos();
-        arrival.start(duration + link.parts().propagationNanos());
+        medium.transmit(number, outgoing, duration);
         if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }
     }
 
-    private void onArrival() {
-        link.station(end.other()).hear(outgoing);
+    private void onArrival(Burst burst, long arrivalNanos) {
+        if (burst.to() == number) {
+            hear(burst, arrivalNanos);
+        }
     }
 
-    private void hear(Burst burst) {
-        long arrivalNanos = burst.startNanos() + link.parts().propagationNanos();
-        boolean isFound = hearsFromNanos <= arrivalNanos && link.air().isFound(end, burst, arrivalNanos);
+    private void hear(Burst burst, long arrivalNanos) {
+        Reception reception = medium.reception(burst.from(), number);
+        Demodulator demodulator = setup.demodulator();
+        boolean isFound = hearsFromNanos <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
         if (isFound) {
-            link.air().decode(end, burst, arrivalNanos, store);
+            demodulator.decode(reception, burst, arrivalNanos, store);
         }
-        link.trace().onArrived(end, burst, isFound, engine.nowNanos());
+        setup.trace().onArrived(end, burst, isFound, nowNanos());
         if (isFound && burst.decodedFrames() > 0) {
             protocol.onBurst(burst);
         }
@@ -167,12 +179,12 @@ public final class Station {
 
     /** Returns the SNR that this station measured over a burst it just heard, in dB. */
     double measuredSnrDb(Burst burst) {
-        return link.air()
-                .measuredSnrDb(end, burst, burst.startNanos() + link.parts().propagationNanos());
+        long arrivalNanos = burst.startNanos() + medium.propagationNanos(burst.from(), number);
+        return setup.demodulator().measuredSnrDb(medium.reception(burst.from(), number), burst, arrivalNanos);
     }
 
     private void onSilence() {
-        link.trace().onSilence(end, engine.nowNanos());
+        setup.trace().onSilence(end, nowNanos());
         protocol.onSilence();
     }
 }

@@ -1,18 +1,40 @@
 package org.ionohaul.link;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ionohaul.channel.End;
+import org.ionohaul.rate.DesignRates;
+import org.ionohaul.rate.LossCurves;
 
 /** How long the steps of a link's cycles last, as both stations know from the mode and from their introductions. */
 public final class Timing {
-    private final LinkParts parts;
+    private final ModeSpec mode;
+    private final StationTimes near;
+    private final StationTimes far;
+    private final long propagationNanos;
     private final int[] mostFrames;
 
-    /** Works out the timing of a link. */
-    public Timing(LinkParts parts) {
-        this.parts = parts;
-        mostFrames = parts.signals().dataRates().stream()
-                .mapToInt(parts.arq()::mostFrames)
+    /**
+     * Works out the timing of a link.
+     *
+     * @param mode what both stations work
+     * @param near how fast the station that dials changes between sending and receiving
+     * @param far how fast the station that is called does
+     * @param propagationNanos how long a signal travels between them, zero or more
+     */
+    public Timing(ModeSpec mode, StationTimes near, StationTimes far, long propagationNanos) {
+        this.mode = mode;
+        this.near = near;
+        this.far = far;
+        this.propagationNanos = propagationNanos;
+        mostFrames = mode.signals().dataRates().stream()
+                .mapToInt(mode.arq()::mostFrames)
                 .toArray();
+    }
+
+    /** Returns the number of data rates, 1 or more. */
+    public int dataRateCount() {
+        return mostFrames.length;
     }
 
     /** Returns the most frames that an over of a data rate, counted from 1, may ever carry. */
@@ -22,8 +44,8 @@ public final class Timing {
 
     /** Returns how long a station leaves between the last symbol it hears and the first it sends, in nanoseconds. */
     public long answerNanos(End end) {
-        StationTimes own = parts.times(end);
-        StationTimes other = parts.times(end.other());
+        StationTimes own = times(end);
+        StationTimes other = times(end.other());
         return Math.max(
                 own.processingNanos() + own.relayNanos(),
                 other.hangNanos() + other.relayNanos() + other.recoveryNanos());
@@ -38,10 +60,10 @@ public final class Timing {
      * @param answer what the answer will be
      */
     public long waitNanos(End end, Message answer) {
-        return 2 * parts.propagationNanos()
+        return 2 * propagationNanos
                 + answerNanos(end.other())
-                + parts.signals().singleNanos(answer)
-                + parts.arq().marginNanos()
+                + mode.signals().singleNanos(answer)
+                + mode.arq().marginNanos()
                 + 1;
     }
 
@@ -52,11 +74,11 @@ public final class Timing {
      * @param frames frames in the over, 1 or more
      */
     public long cycleNanos(int dataRate, int frames) {
-        return parts.signals().dataRate(dataRate).burstNanos(frames)
-                + parts.signals().singleNanos(Message.ACKNOWLEDGEMENT)
+        return mode.signals().dataRate(dataRate).burstNanos(frames)
+                + mode.signals().singleNanos(Message.ACKNOWLEDGEMENT)
                 + answerNanos(End.NEAR)
                 + answerNanos(End.FAR)
-                + 2 * parts.propagationNanos();
+                + 2 * propagationNanos;
     }
 
     /**
@@ -67,25 +89,39 @@ public final class Timing {
      */
     public double cleanBytesPerSecond(int dataRate) {
         double payloadBytes = (double) usualFrames(dataRate)
-                * parts.signals().dataRate(dataRate).payloadBytes();
+                * mode.signals().dataRate(dataRate).payloadBytes();
         return payloadBytes * 1e9 / cycleNanos(dataRate, usualFrames(dataRate));
     }
 
     /**
-     * Returns the payload that the oracle expects of a data rate, in bytes a second, counted over the whole cycle of an over as
-     * long as it may be at first.
+     * Returns which share of an undisturbed cycle its over takes, from 0 to 1, if the over is as long as it may be at first.
      *
      * @param dataRate data rate, counted from 1
-     * @param atNanos when the over begins, in nanoseconds since the trial began
      */
-    public double expectedBytesPerSecond(int dataRate, long atNanos) {
+    public double overShare(int dataRate) {
         int frames = usualFrames(dataRate);
-        double airShare = (double) parts.signals().dataRate(dataRate).burstNanos(frames) / cycleNanos(dataRate, frames);
-        return parts.oracle().payloadBytesPerSecond(dataRate, atNanos) * airShare;
+        return (double) mode.signals().dataRate(dataRate).burstNanos(frames) / cycleNanos(dataRate, frames);
+    }
+
+    /**
+     * Returns what the makers of the mode know of its data rates on such a link.
+     *
+     * @param curves the data rates' frame loss on a steady path
+     */
+    public DesignRates designRates(LossCurves curves) {
+        List<Double> clean = new ArrayList<>();
+        for (int dataRate = 1; dataRate <= dataRateCount(); dataRate++) {
+            clean.add(cleanBytesPerSecond(dataRate));
+        }
+        return new DesignRates(clean, curves);
+    }
+
+    private StationTimes times(End end) {
+        return end == End.NEAR ? near : far;
     }
 
     private int usualFrames(int dataRate) {
-        return Math.min(parts.arq().shortOverFrames(), mostFrames(dataRate));
+        return Math.min(mode.arq().shortOverFrames(), mostFrames(dataRate));
     }
 
     /**
@@ -93,14 +129,14 @@ public final class Timing {
      * more than the other end needs to find out.
      */
     public long supervisionNanos() {
-        long longestNanos = parts.signals().singleNanos(Message.POLL);
+        long longestNanos = mode.signals().singleNanos(Message.POLL);
         for (int dataRate = 1; dataRate <= mostFrames.length; dataRate++) {
             longestNanos =
-                    Math.max(longestNanos, parts.signals().dataRate(dataRate).burstNanos(mostFrames(dataRate)));
+                    Math.max(longestNanos, mode.signals().dataRate(dataRate).burstNanos(mostFrames(dataRate)));
         }
         long answerNanos = Math.max(
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),
                 Math.max(waitNanos(End.NEAR, Message.POLL), waitNanos(End.FAR, Message.POLL)));
-        return Math.multiplyExact(parts.arq().silencesToLost() + 1L, longestNanos + answerNanos);
+        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, longestNanos + answerNanos);
     }
 }

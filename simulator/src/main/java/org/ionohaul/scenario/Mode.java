@@ -3,7 +3,7 @@ package org.ionohaul.scenario;
 import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Emission;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;

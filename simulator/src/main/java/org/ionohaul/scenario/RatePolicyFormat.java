@@ -2,7 +2,7 @@ package org.ionohaul.scenario;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.rate.RatePolicyRules;
 
 /** The keys of a mode's rate policy, which differ from policy to policy, and what each policy makes of them. */
 final class RatePolicyFormat {

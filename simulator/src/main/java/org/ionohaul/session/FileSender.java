@@ -38,7 +38,7 @@ final class FileSender implements OverSender.Fate {
         this.owner = owner;
         this.books = books;
         cargo = parts.cargo();
-        overs = new OverSender(link, station, parts.link().ratePolicy().policy(parts.link()), this);
+        overs = new OverSender(link, station, parts.ratePolicies().get(), this);
         offer = new Exchange(station, parts.rules().controlAttempts());
         file = cargo.firstFrom(station.end());
     }

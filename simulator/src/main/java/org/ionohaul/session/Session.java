@@ -2,9 +2,13 @@ package org.ionohaul.session;
 
 import org.ionohaul.engine.Engine;
 import org.ionohaul.link.Link;
+import org.ionohaul.link.Medium;
+import org.ionohaul.link.PairEther;
 
 /** One session, from the operator pressing send to the end. Runs once. */
 public final class Session {
+    private static final int STATIONS = 2;
+
     private final SessionBooks books;
     private final Engine engine;
     private final NearStation near;
@@ -12,8 +16,9 @@ public final class Session {
     /** Sets up both stations, quiet, at time zero. */
     public Session(SessionParts parts) {
         books = new SessionBooks(parts);
-        Link link = new Link(parts.link(), books);
-        engine = link.engine();
+        engine = new Engine();
+        Medium medium = new Medium(engine, parts.ether(), STATIONS);
+        Link link = new Link(parts.link(), medium, PairEther.NEAR, PairEther.FAR, books);
         near = new NearStation(link, parts, books);
         new FarStation(link, parts, books);
     }

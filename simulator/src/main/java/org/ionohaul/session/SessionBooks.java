@@ -9,7 +9,9 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.LinkTrace;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.RatePolicy;
+import org.ionohaul.link.PairEther;
+import org.ionohaul.link.Signals;
+import org.ionohaul.rate.RatePolicy;
 
 /**
  * Writes a session down: what was delivered, confirmed and closed when, where the time went, how each data rate was used.
@@ -39,9 +41,10 @@ final class SessionBooks implements LinkTrace {
     SessionBooks(SessionParts parts) {
         cargo = parts.cargo();
         watcher = parts.trace();
-        propagationNanos = parts.link().propagationNanos();
-        spent = new SpentTime(parts.link().signals(), propagationNanos, watcher);
-        dataRates = new DataRateTally(parts.link().signals().dataRateCount());
+        propagationNanos = parts.ether().propagationNanos(PairEther.NEAR, PairEther.FAR);
+        Signals signals = parts.link().mode().signals();
+        spent = new SpentTime(signals, propagationNanos, watcher);
+        dataRates = new DataRateTally(signals.dataRateCount());
         deliveredNanos = new long[cargo.files()];
         Arrays.fill(deliveredNanos, NEVER);
         bytesBefore = new long[cargo.files()];

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.RatePolicy;
+import org.ionohaul.rate.RatePolicy;
 import org.ionohaul.rendering.EndingText;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Ending;

@@ -2,7 +2,6 @@ package org.ionohaul.trial;
 
 import org.ionohaul.channel.Reception;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.Oracle;
 import org.ionohaul.link.Signals;
 import org.ionohaul.waveform.Waveform;
 

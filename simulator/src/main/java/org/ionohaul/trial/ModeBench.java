@@ -9,12 +9,11 @@ import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.Schedule;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
-import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.Message;
+import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
-import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
@@ -54,10 +53,10 @@ public final class ModeBench {
     public ModeBench(Mode mode) {
         this.mode = mode;
         this.undisturbed = undisturbed(mode);
-        LinkParts parts = new ModeWiring(undisturbed, mode)
-                .link(new Trials(undisturbed).sky(0), new TrialStreams(SEED, 0), Direction.UPLOAD);
-        this.timing = new Timing(parts);
-        this.signals = parts.signals();
+        ModeWiring wiring = new ModeWiring(undisturbed, mode);
+        ModeSpec spec = wiring.spec();
+        this.timing = wiring.timing(spec);
+        this.signals = spec.signals();
         this.skies = PATHS.stream()
                 .map(path -> new FadingSkies(
                         path.paths(), mode.emission().passband(), path == FadingCondition.FLAT ? 1 : BURSTS, SEED))

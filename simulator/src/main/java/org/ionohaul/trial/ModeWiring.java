@@ -6,11 +6,14 @@ import org.ionohaul.channel.Reception;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.Chances;
 import org.ionohaul.link.LinkParts;
-import org.ionohaul.link.LossCurves;
+import org.ionohaul.link.ModeSpec;
+import org.ionohaul.link.PairEther;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
+import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.rate.DesignRates;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
@@ -34,38 +37,61 @@ final class ModeWiring {
     private final Scenario scenario;
     private final Mode mode;
     private final Passband passband;
-    private final LossCurves curves;
+    private final DesignRates rates;
 
     ModeWiring(Scenario scenario, Mode mode) {
         this.scenario = scenario;
         this.mode = mode;
         this.passband = mode.emission().passband();
-        this.curves = LossCurves.of(signals());
+        ModeSpec spec = spec();
+        this.rates = timing(spec).designRates(BenchCurves.of(spec.signals()));
     }
 
     SessionParts parts(Sky sky, TrialStreams streams, Transfer transfer, Direction direction, SessionTrace trace) {
+        Chances chances = chances(streams);
         Cargo cargo = Cargo.from(
                 direction.sender(),
                 transfer.files().stream().map(PayloadFile::bytes).toList());
-        return new SessionParts(link(sky, streams, direction), mode.session(), cargo, patienceNanos(), trace);
+        return new SessionParts(
+                new LinkParts(spec(), times(End.NEAR), times(End.FAR), chances),
+                ether(sky),
+                () -> RatePolicies.of(
+                        mode.ratePolicy(),
+                        rates,
+                        chances.policy(),
+                        () -> new OmniscientPolicy(yardstick(sky, direction))),
+                mode.session(),
+                cargo,
+                patienceNanos(),
+                trace);
     }
 
-    LinkParts link(Sky sky, TrialStreams streams, Direction direction) {
-        Signals signals = signals();
-        Reception data = sky.reception(direction.receiver(), passband);
-        return new LinkParts(
-                signals,
+    private PairEther ether(Sky sky) {
+        return new PairEther(
                 sky.reception(End.NEAR, passband),
                 sky.reception(End.FAR, passband),
                 (end, atNanos) -> sky.isOccupied(end, atNanos, OCCUPIED_OVER_FLOOR_DB),
-                times(End.NEAR),
-                times(End.FAR),
-                Nanos.of(scenario.distanceMetres() / LIGHT_METRES_PER_SECOND),
-                mode.arq(),
-                mode.ratePolicy(),
-                curves,
-                new ExpectedPayload(signals, data, mode.arq()),
-                chances(streams));
+                propagationNanos());
+    }
+
+    private long propagationNanos() {
+        return Nanos.of(scenario.distanceMetres() / LIGHT_METRES_PER_SECOND);
+    }
+
+    /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
+    ModeSpec spec() {
+        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
+    }
+
+    Timing timing(ModeSpec spec) {
+        return new Timing(spec, times(End.NEAR), times(End.FAR), propagationNanos());
+    }
+
+    /** Returns what each data rate would really bring to the receiver of the data. */
+    Yardstick yardstick(Sky sky, Direction direction) {
+        ModeSpec spec = spec();
+        Reception data = sky.reception(direction.receiver(), passband);
+        return new Yardstick(timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 
     private Signals signals() {

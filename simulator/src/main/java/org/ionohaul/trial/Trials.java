@@ -13,7 +13,6 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Session;
-import org.ionohaul.session.SessionParts;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 
@@ -76,11 +75,10 @@ public final class Trials {
      * @param trial the trial's number, zero or more
      */
     public long wrongRateNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
-        SessionParts parts = wirings.get(scenario.modes().indexOf(mode))
-                .parts(sky(trial), streams(trial), transfer, direction, SessionTrace.NONE);
-        WrongRate watch = new WrongRate(parts.link());
-        new Session(new SessionParts(parts.link(), parts.rules(), parts.cargo(), parts.patienceNanos(), watch))
-                .run(horizonNanos);
+        ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
+        Sky sky = sky(trial);
+        WrongRate watch = new WrongRate(wiring.yardstick(sky, direction));
+        session(wiring, sky, trial, transfer, direction, watch);
         return watch.lostNanos();
     }
 

@@ -2,10 +2,8 @@ package org.ionohaul.trial;
 
 import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
-import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.RatePolicy;
-import org.ionohaul.link.Timing;
+import org.ionohaul.rate.RatePolicy;
 import org.ionohaul.session.SessionTrace;
 
 /**
@@ -14,14 +12,12 @@ import org.ionohaul.session.SessionTrace;
  * data rate's. It lies across the causes of the time budget and is no cause of its own.
  */
 final class WrongRate implements SessionTrace {
-    private final int dataRates;
-    private final Timing timing;
+    private final Yardstick yardstick;
     private long chosenAtNanos;
     private double lostNanos;
 
-    WrongRate(LinkParts parts) {
-        this.dataRates = parts.signals().dataRateCount();
-        this.timing = new Timing(parts);
+    WrongRate(Yardstick yardstick) {
+        this.yardstick = yardstick;
     }
 
     long lostNanos() {
@@ -39,12 +35,9 @@ final class WrongRate implements SessionTrace {
         if (burst.message() != Message.OVER) {
             return;
         }
-        double best = 0;
-        for (int dataRate = 1; dataRate <= dataRates; dataRate++) {
-            best = Math.max(best, timing.expectedBytesPerSecond(dataRate, chosenAtNanos));
-        }
+        double best = yardstick.bytesPerSecond(yardstick.best(chosenAtNanos), chosenAtNanos);
         if (best > 0) {
-            lostNanos += durationNanos * (1 - timing.expectedBytesPerSecond(burst.dataRate(), chosenAtNanos) / best);
+            lostNanos += durationNanos * (1 - yardstick.bytesPerSecond(burst.dataRate(), chosenAtNanos) / best);
         }
     }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.channel.SinrMeter;
+import org.ionohaul.engine.Engine;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
@@ -16,11 +18,12 @@ final class PlainLink {
 
     private PlainLink() {}
 
-    static LinkParts parts(RatePolicyRules rules, Oracle oracle) {
-        return parts(rules, oracle, new StationTimes(0, 0, 0, 0), 0);
+    /** Returns what stations of such times that always use data rate 1 are made of, with chance of the test's own. */
+    static LinkParts parts(StationTimes times) {
+        return parts(times, rules(ArqScheme.SELECTIVE_REPEAT, false));
     }
 
-    static LinkParts parts(RatePolicyRules rules, Oracle oracle, StationTimes times, long propagationNanos) {
+    static LinkParts parts(StationTimes times, ArqRules arq) {
         Waveform single = new Threshold(0, -20);
         Signals signals = new Signals(
                 List.of(new Threshold(10, 0), new Threshold(20, 5), new Threshold(40, 10), new Threshold(80, 15)),
@@ -29,34 +32,27 @@ final class PlainLink {
                 single);
         TrialStreams streams = new TrialStreams(3, 0);
         return new LinkParts(
-                signals,
-                new SteadyReception(0),
-                new SteadyReception(0),
-                ChannelWatch.ALWAYS_CLEAR,
+                new ModeSpec(signals, arq, new RatePolicyRules.Fixed(1)),
                 times,
                 times,
-                propagationNanos,
-                new ArqRules(
-                        ArqScheme.SELECTIVE_REPEAT,
-                        8,
-                        8,
-                        8,
-                        SECOND * 100,
-                        Combining.NONE,
-                        0,
-                        ArqRules.AnswerToSilence.REPEAT,
-                        5,
-                        false,
-                        0),
-                rules,
-                LossCurves.of(signals),
-                oracle,
                 new Chances(
                         streams.open(Purpose.DETECTION, 0),
                         streams.open(Purpose.DECODING, 0),
                         streams.open(Purpose.SNR_ESTIMATE, 0),
                         streams.open(Purpose.DIALLING, 0),
                         streams.open(Purpose.POLICY, 0)));
+    }
+
+    static ArqRules rules(ArqScheme scheme, boolean listensFirst) {
+        return new ArqRules(
+                scheme, 8, 8, 8, SECOND * 100, Combining.NONE, 0, ArqRules.AnswerToSilence.REPEAT, 5, listensFirst, 0);
+    }
+
+    /** Returns two stations alone that hear each other at 0 dB. */
+    static Link pair(LinkParts parts, long propagationNanos, LinkTrace trace) {
+        Reception steady = new SteadyReception(0);
+        Ether ether = new PairEther(steady, steady, ChannelWatch.ALWAYS_CLEAR, propagationNanos);
+        return new Link(parts, new Medium(new Engine(), ether, 2), PairEther.NEAR, PairEther.FAR, trace);
     }
 
     /** Decodes within half a decibel around its need; evidence is the chance of it. */
@@ -78,7 +74,8 @@ final class PlainLink {
 
         @Override
         public double evidence(Reception reception, long startNanos, int frame, int frames) {
-            return Math.max(0, Math.min(1, meanSnrDb(reception, startNanos, frames) - needDb + 0.5));
+            double snrDb = meanSnrDb(reception, startNanos + frame * SECOND / 10, frames);
+            return Math.max(0, Math.min(1, snrDb - needDb + 0.5));
         }
 
         @Override

@@ -15,8 +15,7 @@ final class StationTest {
     private final List<String> events = new ArrayList<>();
 
     private Link link(StationTimes times, long propagationNanos) {
-        LinkParts parts = PlainLink.parts(new RatePolicyRules.Fixed(1), Oracle.SILENT, times, propagationNanos);
-        Link link = new Link(parts, new LinkTrace() {});
+        Link link = PlainLink.pair(PlainLink.parts(times), propagationNanos, new LinkTrace() {});
         for (End end : End.values()) {
             link.station(end).operate(new Protocol() {
                 @Override

@@ -9,7 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.MeasuredFrame;

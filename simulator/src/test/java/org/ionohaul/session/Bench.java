@@ -9,13 +9,18 @@ import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Chances;
 import org.ionohaul.link.ChannelWatch;
 import org.ionohaul.link.LinkParts;
-import org.ionohaul.link.LossCurves;
-import org.ionohaul.link.Oracle;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.link.ModeSpec;
+import org.ionohaul.link.PairEther;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
+import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.rate.DesignRates;
+import org.ionohaul.rate.FixedPolicy;
+import org.ionohaul.rate.RatePolicyRules;
+import org.ionohaul.trial.BenchCurves;
+import org.ionohaul.trial.RatePolicies;
 import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Waveform;
 
@@ -57,41 +62,44 @@ final class Bench {
     }
 
     SessionResult run(long trial, long horizonNanos) {
-        return new Session(new SessionParts(link(trial), rules, cargo, patience, trace)).run(horizonNanos);
+        Chances chances = chances(trial);
+        ModeSpec mode =
+                new ModeSpec(new Signals(List.copyOf(dataRates), acknowledgement, call, control), arq(), ratePolicy);
+        DesignRates rates = new Timing(mode, near, far, propagation).designRates(BenchCurves.of(mode.signals()));
+        return new Session(new SessionParts(
+                        new LinkParts(mode, near, far, chances),
+                        new PairEther(atNear, atFar, watch, propagation),
+                        () -> RatePolicies.of(ratePolicy, rates, chances.policy(), () -> new FixedPolicy(1)),
+                        rules,
+                        cargo,
+                        patience,
+                        trace))
+                .run(horizonNanos);
     }
 
-    private LinkParts link(long trial) {
+    private ArqRules arq() {
+        return new ArqRules(
+                scheme,
+                window,
+                shortOver,
+                longOver,
+                longestOver,
+                combining,
+                store,
+                answerToSilence,
+                silencesToLost,
+                listensFirst,
+                margin);
+    }
+
+    private static Chances chances(long trial) {
         TrialStreams streams = new TrialStreams(20, trial);
-        Signals signals = new Signals(List.copyOf(dataRates), acknowledgement, call, control);
-        return new LinkParts(
-                signals,
-                atNear,
-                atFar,
-                watch,
-                near,
-                far,
-                propagation,
-                new ArqRules(
-                        scheme,
-                        window,
-                        shortOver,
-                        longOver,
-                        longestOver,
-                        combining,
-                        store,
-                        answerToSilence,
-                        silencesToLost,
-                        listensFirst,
-                        margin),
-                ratePolicy,
-                LossCurves.of(signals),
-                Oracle.SILENT,
-                new Chances(
-                        streams.open(Purpose.DETECTION, 0),
-                        streams.open(Purpose.DECODING, 0),
-                        streams.open(Purpose.SNR_ESTIMATE, 0),
-                        streams.open(Purpose.DIALLING, 0),
-                        streams.open(Purpose.POLICY, 0)));
+        return new Chances(
+                streams.open(Purpose.DETECTION, 0),
+                streams.open(Purpose.DECODING, 0),
+                streams.open(Purpose.SNR_ESTIMATE, 0),
+                streams.open(Purpose.DIALLING, 0),
+                streams.open(Purpose.POLICY, 0));
     }
 
     /** A reception without a sky: tells the waveforms of these tests only who listens. */

@@ -17,10 +17,10 @@ import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.waveform.Combining;
 import org.junit.jupiter.api.Test;
 

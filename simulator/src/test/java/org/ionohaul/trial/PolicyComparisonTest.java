@@ -16,11 +16,10 @@ import java.util.Optional;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.Burst;
-import org.ionohaul.link.LossCurves;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.RatePolicy;
-import org.ionohaul.link.RatePolicyRules;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.rate.LossCurves;
+import org.ionohaul.rate.RatePolicy;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
@@ -296,16 +295,8 @@ final class PolicyComparisonTest {
     }
 
     private static LossCurves curves(Scenario scenario) {
-        TrialStreams streams = new TrialStreams(scenario.seed(), 0);
-        return new ModeWiring(scenario, scenario.modes().get(0))
-                .parts(
-                        new Trials(scenario).sky(0),
-                        streams,
-                        scenario.transfers().get(0),
-                        Direction.UPLOAD,
-                        SessionTrace.NONE)
-                .link()
-                .curves();
+        return BenchCurves.of(
+                new ModeWiring(scenario, scenario.modes().get(0)).spec().signals());
     }
 
     private static int mostUsedDataRate(Scenario scenario, String policy) {
@@ -349,7 +340,7 @@ final class PolicyComparisonTest {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
             Sky sky = trials.sky(trial);
             SessionParts parts = wiring.parts(sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer);
-            overseer.yardstick = Optional.of(new RatePolicyRules.Omniscient(1).policy(parts.link()));
+            overseer.yardstick = Optional.of(new OmniscientPolicy(wiring.yardstick(sky, Direction.UPLOAD)));
             SessionResult result = new Session(parts).run(horizonNanos);
             seconds[trial] = result.deliveredNanos().orElse(horizonNanos) / SECOND;
         }

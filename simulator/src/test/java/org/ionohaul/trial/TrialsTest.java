@@ -13,7 +13,7 @@ import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
-import org.ionohaul.link.RatePolicyRules;
+import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;

@@ -1,9 +1,6 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Arrays;
-import org.ionohaul.channel.Reception;
-import org.ionohaul.waveform.SteadyReception;
-import org.ionohaul.waveform.Waveform;
 
 /**
  * How many frames each data rate loses on a steady path, against the SNR in 3 kHz that a meter shows: what a mode's
@@ -12,36 +9,25 @@ import org.ionohaul.waveform.Waveform;
  * <p>Immutable: made once a mode, shared by all trials.
  */
 public final class LossCurves {
-    private static final double LOWEST_DB = -40;
-    private static final double STEP_DB = 0.25;
-    private static final int POINTS = 401;
-
     private final double[][] snrDb;
     private final double[][] loss;
 
-    private LossCurves(double[][] snrDb, double[][] loss) {
-        this.snrDb = snrDb;
-        this.loss = loss;
+    /**
+     * Takes measured curves.
+     *
+     * @param snrDb SNRs in 3 kHz, in dB, that a meter showed, rising, of each data rate
+     * @param loss share of frames that were lost there, from 0 to 1, falling
+     */
+    public LossCurves(double[][] snrDb, double[][] loss) {
+        if (snrDb.length != loss.length || snrDb.length == 0) {
+            throw new IllegalArgumentException(snrDb.length + " data rates measured, " + loss.length + " told");
+        }
+        this.snrDb = copy(snrDb);
+        this.loss = copy(loss);
     }
 
-    /** Measures the data rates of a mode on steady paths from -40 to +60 dB. */
-    public static LossCurves of(Signals signals) {
-        double[][] snrDb = new double[signals.dataRateCount()][POINTS];
-        double[][] loss = new double[signals.dataRateCount()][POINTS];
-        for (int dataRate = 1; dataRate <= signals.dataRateCount(); dataRate++) {
-            measure(signals.dataRate(dataRate), snrDb[dataRate - 1], loss[dataRate - 1]);
-        }
-        return new LossCurves(snrDb, loss);
-    }
-
-    private static void measure(Waveform waveform, double[] snrDb, double[] loss) {
-        double least = 1;
-        for (int point = 0; point < POINTS; point++) {
-            Reception steady = new SteadyReception(LOWEST_DB + point * STEP_DB);
-            least = Math.min(least, 1 - waveform.decodingProbability(waveform.evidence(steady, 0, 0, 1)));
-            snrDb[point] = waveform.meanSnrDb(steady, 0, 1);
-            loss[point] = least;
-        }
+    private static double[][] copy(double[][] rows) {
+        return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
     }
 
     /** Returns the number of data rates. */
@@ -60,8 +46,8 @@ public final class LossCurves {
         double[] losses = loss[dataRate - 1];
         int found = Arrays.binarySearch(snrs, atSnrDb);
         int above = found >= 0 ? found : -found - 1;
-        if (above == 0 || above == POINTS) {
-            return losses[Math.min(above, POINTS - 1)];
+        if (above == 0 || above == snrs.length) {
+            return losses[Math.min(above, snrs.length - 1)];
         }
         double share = (atSnrDb - snrs[above - 1]) / (snrs[above] - snrs[above - 1]);
         return losses[above - 1] + share * (losses[above] - losses[above - 1]);
@@ -76,7 +62,7 @@ public final class LossCurves {
      */
     public double needDb(int dataRate, double mostLoss) {
         double[] losses = loss[dataRate - 1];
-        for (int point = 0; point < POINTS; point++) {
+        for (int point = 0; point < losses.length; point++) {
             if (losses[point] <= mostLoss) {
                 return snrDb[dataRate - 1][point];
             }

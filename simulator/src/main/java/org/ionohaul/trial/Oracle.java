@@ -1,11 +1,8 @@
-package org.ionohaul.link;
+package org.ionohaul.trial;
 
-/** What no real station can know: how well each data rate would do at an instant. Wired for the yardstick alone. */
+/** What no real station can know: how well each data rate would do at an instant. Told to the {@link Yardstick} alone. */
 @FunctionalInterface
-public interface Oracle {
-    /** Knows nothing: every data rate looks equally good. */
-    Oracle SILENT = (dataRate, atNanos) -> 0;
-
+interface Oracle {
     /**
      * Returns the payload that an over begun at the instant is expected to bring, in bytes a second of airtime.
      *

@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 /**
  * Chooses the data rate of each over from what the sender can see: which frames were acknowledged, which overs met

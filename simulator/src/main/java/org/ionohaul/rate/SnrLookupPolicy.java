@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Locale;
 
@@ -8,7 +8,7 @@ import java.util.Locale;
  * of a step that balances it at the target (outer-loop link adaptation, F. Blanquez-Casado et al. 2016,
  * 10.1186/s13638-016-0518-3). An over that met silence brings no report: until the next one it goes one data rate lower.
  */
-final class SnrLookupPolicy implements RatePolicy {
+public final class SnrLookupPolicy implements RatePolicy {
     private final RatePolicyRules.SnrLookup rules;
     private final double[] needsDb;
     private int dataRate;
@@ -16,7 +16,8 @@ final class SnrLookupPolicy implements RatePolicy {
     private double correctionDb;
     private int overdueReports;
 
-    SnrLookupPolicy(RatePolicyRules.SnrLookup rules, LossCurves curves) {
+    /** Begins at the start data rate of a mode with such curves. */
+    public SnrLookupPolicy(RatePolicyRules.SnrLookup rules, LossCurves curves) {
         this.rules = rules;
         dataRate = rules.startDataRate();
         needsDb = new double[curves.dataRateCount()];

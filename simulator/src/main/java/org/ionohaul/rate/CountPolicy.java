@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Locale;
 
@@ -8,7 +8,7 @@ import java.util.Locale;
  * practical approach", MSWiM 2004; from memory): a rise that fails at once makes it wait twice as long for the next, a
  * fall for any other reason makes it as hopeful as in the beginning.
  */
-final class CountPolicy implements RatePolicy {
+public final class CountPolicy implements RatePolicy {
     private static final int MOST_PATIENCE = 16;
 
     private final RatePolicyRules.Count rules;
@@ -29,7 +29,8 @@ final class CountPolicy implements RatePolicy {
         DOWN
     }
 
-    CountPolicy(RatePolicyRules.Count rules, int dataRates) {
+    /** Begins at the start data rate of a mode with so many. */
+    public CountPolicy(RatePolicyRules.Count rules, int dataRates) {
         this.rules = rules;
         this.dataRates = dataRates;
         dataRate = rules.startDataRate();

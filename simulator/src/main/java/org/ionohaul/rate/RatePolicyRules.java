@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import org.ionohaul.limits.OutOfRange;
 
@@ -6,9 +6,6 @@ import org.ionohaul.limits.OutOfRange;
 public sealed interface RatePolicyRules {
     /** Returns the data rate of the first over, 1 or more. */
     int startDataRate();
-
-    /** Returns a fresh policy that follows these rules on a link. */
-    RatePolicy policy(LinkParts parts);
 
     /** Returns whether the policy uses the SNR that the receiver measures. */
     default boolean usesSnr() {
@@ -25,12 +22,7 @@ public sealed interface RatePolicyRules {
      *
      * @param startDataRate the data rate
      */
-    record Fixed(int startDataRate) implements RatePolicyRules {
-        @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new FixedPolicy(startDataRate);
-        }
-    }
+    record Fixed(int startDataRate) implements RatePolicyRules {}
 
     /**
      * Counts good and bad overs in a row.
@@ -49,11 +41,6 @@ public sealed interface RatePolicyRules {
             OutOfRange.unless(badToFall >= 1, "badToFall", "must be at least 1", badToFall);
             OutOfRange.unless(badShare > 0 && badShare <= 1, "badShare", "must be above 0 and at most 1", badShare);
         }
-
-        @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new CountPolicy(this, parts.signals().dataRateCount());
-        }
     }
 
     /**
@@ -71,11 +58,6 @@ public sealed interface RatePolicyRules {
             OutOfRange.unless(riseBelow >= 0, "riseBelow", "must not be negative", riseBelow);
             OutOfRange.unless(riseBelow < fallAbove, "riseBelow", "must lie below fallAbove", riseBelow);
             OutOfRange.unless(memory > 0 && memory <= 1, "memory", "must be above 0 and at most 1", memory);
-        }
-
-        @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new ErrorRatePolicy(this, parts.signals().dataRateCount());
         }
     }
 
@@ -105,11 +87,6 @@ public sealed interface RatePolicyRules {
         }
 
         @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new SnrLookupPolicy(this, parts.curves());
-        }
-
-        @Override
         public boolean usesSnr() {
             return true;
         }
@@ -132,15 +109,6 @@ public sealed interface RatePolicyRules {
                     "must be from 0 to below 1",
                     samplingShare);
             OutOfRange.unless(memory > 0 && memory <= 1, "memory", "must be above 0 and at most 1", memory);
-        }
-
-        @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new ExpectedAirtimePolicy(
-                    this,
-                    new Timing(parts),
-                    parts.signals().dataRateCount(),
-                    parts.chances().policy());
         }
     }
 
@@ -167,11 +135,6 @@ public sealed interface RatePolicyRules {
         }
 
         @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new LatentSnrPolicy(this, new Timing(parts), parts.curves());
-        }
-
-        @Override
         public boolean usesSnr() {
             return true;
         }
@@ -182,12 +145,7 @@ public sealed interface RatePolicyRules {
      *
      * @param startDataRate unused but for display
      */
-    record Omniscient(int startDataRate) implements RatePolicyRules {
-        @Override
-        public RatePolicy policy(LinkParts parts) {
-            return new OmniscientPolicy(new Timing(parts), parts.signals().dataRateCount());
-        }
-    }
+    record Omniscient(int startDataRate) implements RatePolicyRules {}
 
     private static void requireNotNegative(double value, String name) {
         OutOfRange.unless(value >= 0 && value < Double.POSITIVE_INFINITY, name, "must not be negative", value);

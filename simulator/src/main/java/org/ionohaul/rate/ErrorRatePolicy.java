@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Locale;
 
@@ -7,14 +7,15 @@ import java.util.Locale;
  * and Brown, IEE colloquium 1999/017). After a step the smoothing begins anew midway between the marks: what was lost at
  * the old data rate says little about the new one.
  */
-final class ErrorRatePolicy implements RatePolicy {
+public final class ErrorRatePolicy implements RatePolicy {
     private final RatePolicyRules.ErrorRate rules;
     private final int dataRates;
     private int dataRate;
     private double smoothedLoss;
     private double decidedOn;
 
-    ErrorRatePolicy(RatePolicyRules.ErrorRate rules, int dataRates) {
+    /** Begins at the start data rate of a mode with so many. */
+    public ErrorRatePolicy(RatePolicyRules.ErrorRate rules, int dataRates) {
         this.rules = rules;
         this.dataRates = dataRates;
         dataRate = rules.startDataRate();

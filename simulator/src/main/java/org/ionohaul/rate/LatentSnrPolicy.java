@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -13,7 +13,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>The bench curves are softened by a floor, because on a fading path frames get lost far above their need.
  */
-final class LatentSnrPolicy implements RatePolicy {
+public final class LatentSnrPolicy implements RatePolicy {
     private static final double LOWEST_DB = -30;
     private static final double STEP_DB = 0.5;
     private static final int POINTS = 161;
@@ -30,13 +30,15 @@ final class LatentSnrPolicy implements RatePolicy {
     private long believedNanos;
     private boolean isFirst = true;
 
-    LatentSnrPolicy(RatePolicyRules.LatentSnr rules, Timing timing, LossCurves curves) {
+    /** Begins at the start data rate of a mode with such data rates. */
+    public LatentSnrPolicy(RatePolicyRules.LatentSnr rules, DesignRates rates) {
+        LossCurves curves = rates.curves();
         this.rules = rules;
         chosen = rules.startDataRate();
         bytesPerSecond = new double[curves.dataRateCount()];
         chances = new double[curves.dataRateCount()][POINTS];
         for (int at = 0; at < bytesPerSecond.length; at++) {
-            bytesPerSecond[at] = timing.cleanBytesPerSecond(at + 1);
+            bytesPerSecond[at] = rates.cleanBytesPerSecond(at + 1);
             fillChances(chances[at], curves, at + 1);
         }
         startBelief(curves);

@@ -1,16 +1,24 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.trial.RatePolicies;
 import org.junit.jupiter.api.Test;
 
-/** What each rate policy does, told in short stories. The data rates are those of {@link PlainLink}. */
+/**
+ * What each rate policy does, told in short stories. The data rates need 0, 5, 10, 15 dB and carry 10, 20, 40, 80 bytes a frame
+ * of 0.1 s; a cycle is eight frames and an acknowledgement of 0.1 s.
+ */
 final class RatePolicyTest {
     private static final double UNKNOWN = Double.NaN;
     private static final long SECOND = 1_000_000_000L;
+    private static final DesignRates RATES =
+            new DesignRates(List.of(80 / 0.9, 160 / 0.9, 320 / 0.9, 640 / 0.9), curves(0, 5, 10, 15));
 
     @Test
     void countingRisesAfterSoManyGoodOversAndFallsAfterSoManyBad() {
@@ -145,19 +153,9 @@ final class RatePolicyTest {
     }
 
     @Test
-    void theYardstickTakesWhatTheOracleExpectsMostOf() {
-        LinkParts parts = PlainLink.parts(
-                new RatePolicyRules.Omniscient(1), (dataRate, atNanos) -> dataRate == 1 + atNanos % 4 ? 100 : 1);
-        RatePolicy policy = parts.ratePolicy().policy(parts);
-        assertEquals(3, policy.chooseDataRate(2));
-        assertEquals(1, policy.chooseDataRate(4));
-    }
-
-    @Test
     void benchCurvesTellNeedsAndLosses() {
-        LossCurves curves =
-                PlainLink.parts(new RatePolicyRules.Fixed(1), Oracle.SILENT).curves();
-        // The waveform's success grows from 0 to 1 over 1 dB around its need.
+        LossCurves curves = RATES.curves();
+        // The chance of success grows from 0 to 1 over 1 dB around its need.
         assertEquals(10.5, curves.needDb(3, 0), 1e-9);
         assertEquals(10.0, curves.needDb(3, 0.5), 1e-9);
         assertEquals(0.5, curves.loss(3, 10), 1e-9);
@@ -193,6 +191,21 @@ final class RatePolicyTest {
     }
 
     private static RatePolicy policy(RatePolicyRules rules) {
-        return rules.policy(PlainLink.parts(rules, Oracle.SILENT));
+        return RatePolicies.of(rules, RATES, new TrialStreams(3, 0).open(Purpose.POLICY, 0), () -> {
+            throw new AssertionError("none of these knows the sky");
+        });
+    }
+
+    /** Curves that rise from sure loss to none within half a decibel around a need, from -40 to 60 dB. */
+    private static LossCurves curves(double... needsDb) {
+        double[][] snrDb = new double[needsDb.length][401];
+        double[][] loss = new double[needsDb.length][401];
+        for (int at = 0; at < needsDb.length; at++) {
+            for (int point = 0; point < 401; point++) {
+                snrDb[at][point] = -40 + 0.25 * point;
+                loss[at][point] = Math.max(0, Math.min(1, needsDb[at] - snrDb[at][point] + 0.5));
+            }
+        }
+        return new LossCurves(snrDb, loss);
     }
 }

@@ -1,4 +1,4 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 import java.util.Locale;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -9,7 +9,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  * a minute: a data rate not tried yet loses at least as much as any lower one that was tried, and a data rate that failed four
  * times in a row is not sampled again until a lower one does well.
  */
-final class ExpectedAirtimePolicy implements RatePolicy {
+public final class ExpectedAirtimePolicy implements RatePolicy {
     private static final int MOST_FAILURES = 4;
 
     private final RatePolicyRules.ExpectedAirtime rules;
@@ -21,8 +21,14 @@ final class ExpectedAirtimePolicy implements RatePolicy {
     private boolean isFirst = true;
     private boolean isSample;
 
-    ExpectedAirtimePolicy(
-            RatePolicyRules.ExpectedAirtime rules, Timing timing, int dataRates, UniformRandomProvider random) {
+    /**
+     * Begins at the start data rate of a mode with such data rates.
+     *
+     * @param random decides when to sample what
+     */
+    public ExpectedAirtimePolicy(
+            RatePolicyRules.ExpectedAirtime rules, DesignRates rates, UniformRandomProvider random) {
+        int dataRates = rates.dataRateCount();
         this.rules = rules;
         this.random = random;
         best = rules.startDataRate();
@@ -30,7 +36,7 @@ final class ExpectedAirtimePolicy implements RatePolicy {
         loss = new double[dataRates];
         failures = new int[dataRates];
         for (int at = 0; at < dataRates; at++) {
-            cleanBytesPerSecond[at] = timing.cleanBytesPerSecond(at + 1);
+            cleanBytesPerSecond[at] = rates.cleanBytesPerSecond(at + 1);
             loss[at] = Double.NaN;
         }
     }
@@ -110,7 +116,7 @@ final class ExpectedAirtimePolicy implements RatePolicy {
     public String reason() {
         return String.format(
                 Locale.ROOT,
-                "%slevel %d expects %.1f bytes a second",
+                "%sdata rate %d expects %.1f bytes a second",
                 isSample ? "sampling; best known " : "",
                 best,
                 expectedBytesPerSecond(best));

@@ -1,10 +1,11 @@
-package org.ionohaul.link;
+package org.ionohaul.rate;
 
 /** Always the same data rate. */
-final class FixedPolicy implements RatePolicy {
+public final class FixedPolicy implements RatePolicy {
     private final int dataRate;
 
-    FixedPolicy(int dataRate) {
+    /** Takes a data rate, counted from 1, for good. */
+    public FixedPolicy(int dataRate) {
         this.dataRate = dataRate;
     }
 

@@ -1,0 +1,145 @@
+package org.ionohaul.link;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.ionohaul.channel.Reception;
+import org.ionohaul.engine.Engine;
+import org.ionohaul.engine.Timer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One channel and all stations on it, numbered from 0: carries each burst to every station that it reaches, whoever it is meant
+ * for, and remembers who is on the air. Who hears whom, and how well, it asks the {@link Ether}; what a station makes of a
+ * burst is the station's own affair.
+ */
+public final class Medium {
+    /** A station's receiver. */
+    interface Listener {
+        /**
+         * A burst has wholly arrived.
+         *
+         * @param burst what was sent; valid during the call only
+         * @param arrivalNanos when its first symbol arrived
+         */
+        void onArrival(Burst burst, long arrivalNanos);
+    }
+
+    private final Engine engine;
+    private final Ether ether;
+    private final List<Place> places;
+    private final Transmissions onAir = new Transmissions();
+    private final long longestWayNanos;
+
+    /**
+     * Sets up a channel on which nobody listens yet.
+     *
+     * @param stations how many stations there are, 2 or more
+     */
+    public Medium(Engine engine, Ether ether, int stations) {
+        this.engine = engine;
+        this.ether = ether;
+        places = IntStream.range(0, stations).mapToObj(it -> new Place()).toList();
+        long longest = 0;
+        for (int from = 0; from < stations; from++) {
+            for (int at = 0; at < stations; at++) {
+                if (from != at && ether.reaches(from, at)) {
+                    long wayNanos = ether.propagationNanos(from, at);
+                    longest = Math.max(longest, wayNanos);
+                    places.get(from).ways.add(new Way(engine, places.get(at), wayNanos));
+                }
+            }
+        }
+        longestWayNanos = longest;
+    }
+
+    /** Returns the engine that runs the stations. */
+    public Engine engine() {
+        return engine;
+    }
+
+    /** Returns how long a signal travels from a station to another, in nanoseconds. */
+    public long propagationNanos(int from, int at) {
+        return ether.propagationNanos(from, at);
+    }
+
+    /** Lets a receiver hear, from now on and in place of the one before, what arrives at a station. */
+    void listen(int station, Listener listener) {
+        places.get(station).listener = listener;
+    }
+
+    /**
+     * Puts a burst on the air, whose first symbol leaves now.
+     *
+     * @param from the station that sends
+     * @param burst what it sends; not to be changed before it has arrived everywhere
+     * @param durationNanos how long it is on the air
+     */
+    void transmit(int from, Burst burst, long durationNanos) {
+        long now = engine.nowNanos();
+        onAir.forgetWhatHasPassed(now, longestWayNanos);
+        onAir.begin(from, now, now + durationNanos);
+        places.get(from).send(burst, durationNanos);
+    }
+
+    /** Returns whether a burst of a station has not arrived everywhere yet. */
+    boolean isOnItsWay(int from) {
+        return places.get(from).isSending();
+    }
+
+    /** Returns how a station hears another, with all that is and was on the air meanwhile. */
+    Reception reception(int from, int at) {
+        return ether.reception(from, at, onAir);
+    }
+
+    /** Returns whether a station that listens now finds the channel occupied. */
+    boolean isOccupied(int at) {
+        return ether.isOccupied(at, engine.nowNanos(), onAir);
+    }
+
+    /** Where one station is: what it sends leaves by the ways, what it hears is told to the listener. */
+    private static final class Place {
+        private final List<Way> ways = new ArrayList<>();
+        private Listener listener = (burst, arrivalNanos) -> {};
+
+        void send(Burst burst, long durationNanos) {
+            for (int way = 0; way < ways.size(); way++) {
+                ways.get(way).carry(burst, durationNanos);
+            }
+        }
+
+        boolean isSending() {
+            for (int way = 0; way < ways.size(); way++) {
+                if (ways.get(way).arrival.isRunning()) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** The way from one station to another. */
+    private static final class Way {
+        private final Place to;
+        private final long wayNanos;
+        private final Timer arrival;
+        private @Nullable Burst burst;
+
+        Way(Engine engine, Place to, long wayNanos) {
+            this.to = to;
+            this.wayNanos = wayNanos;
+            arrival = engine.timer(this::arrive);
+        }
+
+        void carry(Burst newBurst, long durationNanos) {
+            burst = newBurst;
+            arrival.start(durationNanos + wayNanos);
+        }
+
+        private void arrive() {
+            Burst arrived = Objects.requireNonNull(burst);
+            to.listener.onArrival(arrived, arrived.startNanos() + wayNanos);
+        }
+    }
+}
