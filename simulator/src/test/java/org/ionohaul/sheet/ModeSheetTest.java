@@ -104,7 +104,9 @@ final class ModeSheetTest {
         assertEquals(
                 List.of("-5", "3", "20"),
                 rows.subList(3, 6).stream().map(it -> it.get("snr_db")).toList());
-        assertEquals("0.50000", rows.get(4).get("frame_loss"));
+        assertEquals(
+                List.of("1.00000", "0.50000", "0.00000"),
+                rows.subList(3, 6).stream().map(it -> it.get("frame_loss")).toList());
         assertEquals("2", rows.get(11).get("data_rate"));
     }
 
