@@ -101,7 +101,7 @@ final class SizeAnswersTest {
                 .duels()
                 .get(0);
         assertEquals(Optional.empty(), duel.crossing());
-        assertTrue(duel.leads().stream().allMatch(it -> it.firstBefore() == TRIALS));
+        assertTrue(duel.leads().stream().allMatch(it -> it.atLeast().first() == TRIALS));
     }
 
     @Test
