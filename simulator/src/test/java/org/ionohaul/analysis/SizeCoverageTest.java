@@ -44,9 +44,10 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  */
 final class SizeCoverageTest {
     private static final Path TABLE = Path.of("..", "results", "reference", "size-coverage.csv");
+    private static final double HORIZON_SECONDS = 1200;
     private static final int STUDIES = 100;
-    private static final int TRIALS = 60;
-    private static final List<Long> SENT_FOR_THE_TRUTH = List.of(10_600L, 11_800L, 13_200L, 50_000L, 100_000L);
+    private static final int TRIALS = 40;
+    private static final List<Long> SENT_FOR_THE_TRUTH = List.of(10_600L, 11_800L, 13_200L, 50_000L);
 
     private final List<String> table = new ArrayList<>(
             List.of("answer,mode,truth,studies,trials each,nominal coverage,observed coverage,mean low,mean high"));
@@ -82,7 +83,7 @@ final class SizeCoverageTest {
         Scenario demo = ScenarioReader.read(
                 Path.of("..", "scenarios", "river-watch.toml"),
                 Map.of("trials", Integer.toString(STUDIES * TRIALS), "seed", "2026"));
-        Scenario ofSizes = SizeTransfers.in(demo, 1_000_000, demo.horizonSeconds());
+        Scenario ofSizes = SizeTransfers.in(demo, 200_000, HORIZON_SECONDS);
         List<Transfer> upload = Stream.concat(
                         ofSizes.transfers().stream().map(Transfer::totalBytes), SENT_FOR_THE_TRUTH.stream())
                 .map(bytes -> new Transfer(
@@ -93,7 +94,7 @@ final class SizeCoverageTest {
                 demo.title(),
                 demo.seed(),
                 demo.trials(),
-                demo.horizonSeconds(),
+                HORIZON_SECONDS,
                 demo.distanceMetres(),
                 upload,
                 demo.modes().subList(0, 2),
@@ -163,7 +164,7 @@ final class SizeCoverageTest {
     }
 
     private void addCurve(StudyResult pool, List<StudyResult> studies, int mode) {
-        for (long bytes : List.of(1000L, 5000L, 9000L, 12_500L, 20_000L, 31_500L, 50_000L, 100_000L)) {
+        for (long bytes : List.of(1000L, 5000L, 9000L, 12_500L, 20_000L, 31_500L, 50_000L)) {
             OrderedSample truth =
                     OrderedSample.of(sent(pool, bytes).modes().get(mode).completionSeconds());
             int size = SizeGrid.BYTES.indexOf(bytes);
@@ -181,7 +182,7 @@ final class SizeCoverageTest {
         }
         OrderedSample truth =
                 OrderedSample.of(sent(pool, 31_500).modes().get(mode).completionSeconds());
-        for (double share : List.of(0.9, 0.95)) {
+        for (double share : List.of(0.8, 0.9)) {
             // A plan holds if at least so many trials keep it; none is no promise.
             addKept(
                     String.format(Locale.ROOT, "plan for 31500 B that %.0f %% of trials keep", 100 * share),
@@ -221,7 +222,7 @@ final class SizeCoverageTest {
 
     private void addPromises(StudyResult pool, List<StudyResult> studies, int mode) {
         SizeTimes truth = SizeTimes.of(pool, Direction.UPLOAD).get(mode);
-        for (double deadline : List.of(120.0, 300.0, 900.0, 2400.0)) {
+        for (double deadline : List.of(120.0, 300.0, 900.0)) {
             for (double sure : List.of(0.5, 0.8, 0.9)) {
                 addKept(
                         String.format(
