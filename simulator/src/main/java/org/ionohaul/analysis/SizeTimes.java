@@ -101,7 +101,7 @@ final class SizeTimes {
 
     /** Returns by how much the times for one size may be late at most, in seconds; nothing if such files are sent. */
     double lateSeconds(int sizeIndex) {
-        return isSent[sizeIndex] ? 0 : mode.arq().longestOverNanos() / 1e9;
+        return isSent[sizeIndex] ? 0 : mode.longestOverSeconds();
     }
 
     /** Returns the times for one size in rising order; they may be late, see {@link #lateSeconds}. */

@@ -116,8 +116,8 @@ record FilePromiseWords(CaseSummary summary, StudyResult result, double confiden
                 .mapToObj(mode -> safe(mode, confidence))
                 .toList();
         if (times.get(0).seconds().isEmpty()) {
-            return "No deadline can be promised safely for " + OddsText.odds(confidence) + " trials on so few: "
-                    + times.get(0).fewestTrials() + " are needed.";
+            return "No deadline can be promised safely for " + size() + " on " + OddsText.odds(confidence)
+                    + " trials: so few were simulated; " + times.get(0).fewestTrials() + " are needed.";
         }
         int best = IntStream.range(0, times.size())
                 .boxed()

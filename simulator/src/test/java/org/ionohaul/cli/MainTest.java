@@ -199,7 +199,7 @@ final class MainTest {
     void aPromiseWithASizeSaysByWhen() {
         assertEquals(
                 ExitCode.DONE,
-                run("promise", DEMO.toString(), "--trials", "10", "--size", "900 B", "--sure", "80 %"),
+                run("promise", DEMO.toString(), "--trials", "20", "--size", "900 B", "--sure", "80 %"),
                 err::toString);
         assertTrue(out.toString().contains("900 bytes"), out::toString);
     }
