@@ -1,5 +1,6 @@
 package org.ionohaul.analysis;
 
+import java.util.Optional;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.SizeGrid;
 
@@ -8,7 +9,22 @@ import org.ionohaul.study.SizeGrid;
  *
  * @param deadlineSeconds by when, in seconds after pressing send
  * @param confidence how sure, above 0, below 1
- * @param bytes the largest size of {@link SizeGrid} of which at least that share of trials is through by then, 0 if not
- *     even the smallest is; with the largest that is so for certain (95 %) and the largest that may be so
+ * @param bytes the largest size of {@link SizeGrid} of which that share of simulated trials is through by then, 0 if not even
+ *     the smallest is; with the safe one, of which at least that share of trials is through in 95 of 100 studies whichever
+ *     mode is picked, and the largest that may be so
+ * @param fewestTrials how many trials a safe size needs
+ * @param areTrialsEnough whether there are so many; else the safe size is 0
+ * @param limit what keeps most trials from having the next larger file than the safe one through; empty if nothing does
  */
-public record Promise(double deadlineSeconds, double confidence, Estimate bytes) {}
+public record Promise(
+        double deadlineSeconds,
+        double confidence,
+        Estimate bytes,
+        int fewestTrials,
+        boolean areTrialsEnough,
+        Optional<Limit> limit) {
+    /** Returns the size that may be promised, in bytes; 0 if none. */
+    public long safeBytes() {
+        return (long) bytes.low();
+    }
+}

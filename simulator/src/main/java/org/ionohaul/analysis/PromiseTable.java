@@ -1,7 +1,10 @@
 package org.ionohaul.analysis;
 
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
@@ -10,19 +13,21 @@ import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
 
 /**
- * What may be promised with one mode in one direction, and its inverse.
+ * What may be promised with one mode in one direction.
  *
- * <p>Read off the progress of {@link SizeTransfers}. The time that a share of trials keeps never falls with size (it is
- * rearranged to, see {@link SizeTimes}) nor with the share; so a promise never falls with a later deadline, and never rises
- * with a higher confidence.
+ * <p>Read off {@link SizeTransfers}. Sizes are tried from the smallest up until the first that is not kept, so that all of
+ * them together err no more often than one; a promise never falls with a later deadline, and never rises with a higher
+ * confidence.
  */
 public final class PromiseTable {
     private final Direction direction;
     private final SizeTimes times;
+    private final int modes;
 
-    private PromiseTable(Direction direction, SizeTimes times) {
+    private PromiseTable(Direction direction, SizeTimes times, int modes) {
         this.direction = direction;
         this.times = times;
+        this.modes = modes;
     }
 
     /**
@@ -32,9 +37,31 @@ public final class PromiseTable {
      * @param direction a direction that occurs in it
      */
     public static List<PromiseTable> of(StudyResult result, Direction direction) {
-        return SizeTimes.of(result, direction).stream()
-                .map(times -> new PromiseTable(direction, times))
+        List<SizeTimes> modes = SizeTimes.of(result, direction);
+        return modes.stream()
+                .map(times -> new PromiseTable(direction, times, modes.size()))
                 .toList();
+    }
+
+    /**
+     * Returns which modes keep a deadline most often with files of one size, as far as they can be told apart.
+     *
+     * @param tables one a mode, at least one
+     * @param bytes the size, rounded up to the next of {@link SizeGrid}; 1 or more
+     * @param deadlineSeconds by when, in seconds after pressing send
+     */
+    public static Leaders leaders(List<PromiseTable> tables, long bytes, double deadlineSeconds) {
+        int size = SizeGrid.indexNotBelow(bytes);
+        return new Contest(
+                        tables.stream().map(it -> it.times.seconds(size)).toList(),
+                        List.of(deadlineSeconds),
+                        Comparator.comparingDouble((Integer mode) -> -tables.get(mode)
+                                        .times
+                                        .ordered(size)
+                                        .atMost(deadlineSeconds)
+                                        .share())
+                                .thenComparing(Comparator.naturalOrder()))
+                .leaders(0);
     }
 
     /** Returns which way. */
@@ -55,35 +82,35 @@ public final class PromiseTable {
      */
     public Promise largestFile(double deadlineSeconds, double confidence) {
         List<Estimate> seconds = times.quantiles(confidence);
+        int fewestTrials = SafeTime.of(confidence, times.ordered(0), modes).fewestTrials();
+        int safe = kept(size -> safeSeconds(size, confidence), deadlineSeconds);
         return new Promise(
                 deadlineSeconds,
                 confidence,
                 new Estimate(
-                        largest(seconds, Estimate::value, deadlineSeconds),
-                        largest(seconds, Estimate::high, deadlineSeconds),
-                        largest(seconds, Estimate::low, deadlineSeconds)));
+                        bytes(kept(size -> seconds.get(size).value(), deadlineSeconds)),
+                        bytes(safe),
+                        bytes(kept(size -> seconds.get(size).low(), deadlineSeconds))),
+                fewestTrials,
+                times.ordered(0).size() >= fewestTrials,
+                limit(Math.min(safe, times.sizes() - 1), deadlineSeconds));
     }
 
-    /**
-     * Returns the deadline that may be promised, in seconds after pressing send; infinite if none within the time
-     * watched.
-     *
-     * @param bytes size of the file, rounded up to the next of {@link SizeGrid}; 1 or more
-     * @param confidence how sure, above 0, below 1
-     * @throws IllegalArgumentException if the file is larger than the longest transfer
-     */
-    public Estimate deadline(long bytes, double confidence) {
-        int index = SizeGrid.indexNotBelow(bytes);
-        if (index >= times.sizes()) {
-            throw new IllegalArgumentException("bytes must not exceed the longest transfer's: " + bytes);
-        }
-        return times.quantiles(confidence).get(index);
+    private double safeSeconds(int size, double confidence) {
+        return SafeTime.of(confidence, times.ordered(size), modes).seconds().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static long largest(List<Estimate> seconds, ToDoubleFunction<Estimate> end, double deadlineSeconds) {
-        int kept = (int) seconds.stream()
-                .takeWhile(each -> end.applyAsDouble(each) <= deadlineSeconds)
+    private Optional<Limit> limit(int size, double deadlineSeconds) {
+        return Limit.mostOften(times.source(size).rows(), row -> row.reachedSeconds(size), deadlineSeconds);
+    }
+
+    private int kept(IntToDoubleFunction seconds, double deadlineSeconds) {
+        return (int) IntStream.range(0, times.sizes())
+                .takeWhile(size -> seconds.applyAsDouble(size) <= deadlineSeconds)
                 .count();
+    }
+
+    private static long bytes(int kept) {
         return kept == 0 ? 0 : SizeGrid.BYTES.get(kept - 1);
     }
 }

@@ -21,7 +21,7 @@ public record SafeTime(double share, OptionalDouble seconds, int fewestTrials) {
      * @param completion its completion times
      * @param modes among how many modes is picked (Bonferroni)
      */
-    static SafeTime of(double share, OrderedSample completion, int modes) {
+    public static SafeTime of(double share, OrderedSample completion, int modes) {
         ToleranceBound bound = new ToleranceBound(share, 1 - (1 - Estimate.CONFIDENCE) / modes);
         return new SafeTime(
                 share,

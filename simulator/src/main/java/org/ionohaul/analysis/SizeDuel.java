@@ -2,7 +2,11 @@ package org.ionohaul.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedTimes;
 import org.ionohaul.study.SizeGrid;
@@ -10,9 +14,10 @@ import org.ionohaul.study.SizeGrid;
 /**
  * Two modes under the same skies, size by size.
  *
- * <p>At each size an exact sign test asks which one comes first more often. Their crossing lies between the last size at
- * which the one does beyond chance and the first at which the other does: the sizes in between are those that the test
- * can't reject as the crossing, a confidence set if the modes cross once.
+ * <p>At each size it is counted which one comes first. That they change places is said only if at some size the one comes
+ * first more often and at a larger one the other, both beyond chance after a correction for the number of sizes. The range
+ * of the crossing is then those sizes in between at which a sign test can't reject it, a confidence set if the modes cross
+ * once; between two sizes that were sent the test's score is taken as straight over the logarithm of size.
  *
  * @param first name of the one mode
  * @param second name of the other
@@ -20,24 +25,32 @@ import org.ionohaul.study.SizeGrid;
  * @param crossing where they change places, if they do beyond chance
  */
 public record SizeDuel(String first, String second, List<Lead> leads, Optional<Crossing> crossing) {
-    private static final double SIGNIFICANCE = 1 - Estimate.CONFIDENCE;
+    private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
+    private static final double BEYOND_CHANCE = NormalDistribution.of(0, 1).inverseSurvivalProbability(ERROR_RATE / 2);
 
     /**
-     * Who comes first with files of one size.
+     * Who comes first with files of one size. Where times may be late, by how much is open: the two counts are those that
+     * suit the first mode least and most.
      *
      * @param bytes the size
-     * @param firstBefore trials in which the first mode came first
-     * @param secondBefore trials in which the second mode came first
-     * @param pValue chance of so uneven a split if neither came first more often
+     * @param atLeast trials in which each mode came first, if only the second mode's times are late
+     * @param atMost the same if only the first mode's are; no different if such files were sent
      */
-    public record Lead(long bytes, int firstBefore, int secondBefore, double pValue) {
+    public record Lead(long bytes, DiscordantPairs atLeast, DiscordantPairs atMost) {
         /** Returns 1 if the first mode comes first more often beyond chance, -1 if the second does, else 0. */
-        int sign() {
-            return pValue < SIGNIFICANCE ? Integer.signum(difference()) : 0;
+        private int sign(double errorRate) {
+            if (atLeast.standardScore() > 0 && atLeast.exactPValue() < errorRate) {
+                return 1;
+            }
+            return atMost.standardScore() < 0 && atMost.exactPValue() < errorRate ? -1 : 0;
         }
 
-        int difference() {
-            return firstBefore - secondBefore;
+        private double middleScore() {
+            return (atLeast.standardScore() + atMost.standardScore()) / 2;
+        }
+
+        private Lead swapped() {
+            return new Lead(bytes, atMost.swapped(), atLeast.swapped());
         }
     }
 
@@ -49,46 +62,75 @@ public record SizeDuel(String first, String second, List<Lead> leads, Optional<C
     /** Compares two modes over trials under the same skies. */
     static SizeDuel of(SizeTimes first, SizeTimes second) {
         List<Lead> leads = IntStream.range(0, first.sizes())
-                .mapToObj(i -> lead(SizeGrid.BYTES.get(i), PairedTimes.of(first.seconds(i), second.seconds(i))))
+                .mapToObj(size -> lead(first, second, size))
                 .toList();
         String firstName = first.mode().name();
         String secondName = second.mode().name();
         return new SizeDuel(firstName, secondName, leads, crossing(firstName, secondName, leads));
     }
 
-    private static Lead lead(long bytes, PairedTimes times) {
+    private static Lead lead(SizeTimes first, SizeTimes second, int size) {
         return new Lead(
-                bytes,
-                times.firstBefore().hits(),
-                times.secondBefore().hits(),
-                times.signs().exactPValue());
+                SizeGrid.BYTES.get(size),
+                PairedTimes.of(first.seconds(size), earliest(second, size)).signs(),
+                PairedTimes.of(earliest(first, size), second.seconds(size)).signs());
+    }
+
+    private static double[] earliest(SizeTimes times, int size) {
+        double late = times.lateSeconds(size);
+        return DoubleStream.of(times.seconds(size)).map(it -> it - late).toArray();
     }
 
     private static Optional<Crossing> crossing(String first, String second, List<Lead> leads) {
+        double errorRate = ERROR_RATE / leads.size();
         int last = -1;
         for (int i = 0; i < leads.size(); i++) {
-            int sign = leads.get(i).sign();
-            if (sign != 0 && last >= 0 && sign != leads.get(last).sign()) {
-                Estimate bytes = crossingBytes(leads.subList(last, i + 1));
-                return Optional.of(sign < 0 ? new Crossing(first, second, bytes) : new Crossing(second, first, bytes));
+            int sign = leads.get(i).sign(errorRate);
+            if (sign != 0 && last >= 0 && sign != leads.get(last).sign(errorRate)) {
+                List<Lead> between = leads.subList(last, i + 1);
+                return Optional.of(
+                        sign < 0
+                                ? new Crossing(first, second, bytes(between))
+                                : new Crossing(
+                                        second,
+                                        first,
+                                        bytes(between.stream()
+                                                .map(Lead::swapped)
+                                                .toList())));
             }
             last = sign != 0 ? i : last;
         }
         return Optional.empty();
     }
 
-    /** The leads begin and end with opposite signs; between the two sizes where they change, size is logarithmic. */
-    private static Estimate crossingBytes(List<Lead> leads) {
-        int sign = leads.get(0).sign();
+    /** Where scores fall from beyond chance on the one side to beyond chance on the other. */
+    private static Estimate bytes(List<Lead> leads) {
+        double low = firstFall(leads, it -> it.atLeast().standardScore(), BEYOND_CHANCE);
+        double high = lastFall(leads, it -> it.atMost().standardScore(), -BEYOND_CHANCE);
+        // Chance may turn the score more than once: the middle of where it does.
+        double value = Math.sqrt(firstFall(leads, Lead::middleScore, 0) * lastFall(leads, Lead::middleScore, 0));
+        return new Estimate(value, Math.min(low, value), Math.max(high, value));
+    }
+
+    private static double firstFall(List<Lead> leads, ToDoubleFunction<Lead> score, double level) {
         int after = 1;
-        while (leads.get(after).difference() * sign > 0) {
+        while (score.applyAsDouble(leads.get(after)) >= level) {
             after++;
         }
-        Lead below = leads.get(after - 1);
-        Lead above = leads.get(after);
-        double share = (double) below.difference() / (below.difference() - above.difference());
-        double bytes = below.bytes() * Math.pow((double) above.bytes() / below.bytes(), share);
-        return new Estimate(
-                bytes, leads.get(0).bytes(), leads.get(leads.size() - 1).bytes());
+        return fall(leads.get(after - 1), leads.get(after), score, level);
+    }
+
+    private static double lastFall(List<Lead> leads, ToDoubleFunction<Lead> score, double level) {
+        int before = leads.size() - 2;
+        while (score.applyAsDouble(leads.get(before)) < level) {
+            before--;
+        }
+        return fall(leads.get(before), leads.get(before + 1), score, level);
+    }
+
+    private static double fall(Lead before, Lead after, ToDoubleFunction<Lead> score, double level) {
+        double from = score.applyAsDouble(before);
+        double share = (from - level) / (from - score.applyAsDouble(after));
+        return before.bytes() * Math.pow((double) after.bytes() / before.bytes(), share);
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.analysis;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -18,20 +19,25 @@ import org.ionohaul.study.StudyResult;
 /**
  * When one mode has files of each size through in one direction, trial by trial.
  *
- * <p>Sizes up to some are read off sessions of their own, see {@link SizeTransfers}: chance differs from one to the next
- * larger one, and a trial may have the larger file sooner. Each trial's times stay as they came, so that pairs and paces
- * compare what happened. That a larger file never takes less time is true of the distribution, so that is where it is made
- * to hold: quantiles and shares are {@link Rearranged rearranged} over sizes.
+ * <p>Sizes that are sent, see {@link SizeTransfers}, have sessions of their own: chance differs from one to the next larger
+ * one, and a trial may have the larger file sooner. Each trial's times stay as they came, so that pairs and paces compare
+ * what happened. That a larger file never takes less time is true of the distribution, so that is where it is made to hold:
+ * quantiles and shares are {@link Rearranged rearranged} over sizes.
+ *
+ * <p>Sizes that are not sent are read off the next larger transfer, whose longer overs may make them up to an over late.
+ * What is said of them leaves that open.
  */
 final class SizeTimes {
     private final Mode mode;
     private final List<ModeTrials> sources;
+    private final boolean[] isSent;
     private final double[][] secondsBySize;
     private final List<OrderedSample> ordered;
 
-    private SizeTimes(Mode mode, List<ModeTrials> sources, double[][] secondsBySize) {
+    private SizeTimes(Mode mode, List<ModeTrials> sources, boolean[] isSent, double[][] secondsBySize) {
         this.mode = mode;
         this.sources = sources;
+        this.isSent = isSent;
         this.secondsBySize = secondsBySize;
         this.ordered = Arrays.stream(secondsBySize).map(OrderedSample::of).toList();
     }
@@ -54,14 +60,17 @@ final class SizeTimes {
 
     private static SizeTimes of(List<CaseTrials> rising, int mode) {
         CaseTrials longest = rising.get(rising.size() - 1);
-        List<ModeTrials> sources = IntStream.range(
-                        0, SizeGrid.countUpTo(longest.transfer().totalBytes()))
-                .mapToObj(size -> nextLarger(rising, size).modes().get(mode))
-                .toList();
-        double[][] seconds = IntStream.range(0, sources.size())
-                .mapToObj(size -> sources.get(size).reachedSeconds(size))
-                .toArray(double[][]::new);
-        return new SizeTimes(longest.modes().get(mode).mode(), sources, seconds);
+        int sizes = SizeGrid.countUpTo(longest.transfer().totalBytes());
+        List<ModeTrials> sources = new ArrayList<>();
+        boolean[] isSent = new boolean[sizes];
+        double[][] seconds = new double[sizes][];
+        for (int size = 0; size < sizes; size++) {
+            CaseTrials source = nextLarger(rising, size);
+            sources.add(source.modes().get(mode));
+            isSent[size] = source.transfer().totalBytes() == SizeGrid.BYTES.get(size);
+            seconds[size] = sources.get(size).reachedSeconds(size);
+        }
+        return new SizeTimes(longest.modes().get(mode).mode(), List.copyOf(sources), isSent, seconds);
     }
 
     private static CaseTrials nextLarger(List<CaseTrials> rising, int size) {
@@ -90,10 +99,26 @@ final class SizeTimes {
         return secondsBySize[sizeIndex];
     }
 
-    /** Returns the time that a share of trials keeps, in seconds, infinite if not reached, an entry a size; never falls. */
+    /** Returns by how much the times for one size may be late at most, in seconds; nothing if such files are sent. */
+    double lateSeconds(int sizeIndex) {
+        return isSent[sizeIndex] ? 0 : mode.longestOverSeconds();
+    }
+
+    /** Returns the times for one size in rising order; they may be late, see {@link #lateSeconds}. */
+    OrderedSample ordered(int sizeIndex) {
+        return ordered.get(sizeIndex);
+    }
+
+    /**
+     * Returns the time that a share of trials keeps, in seconds, infinite if not reached, an entry a size; never falls. Its
+     * lower end leaves open that the times are late.
+     */
     List<Estimate> quantiles(double probability) {
-        return Rearranged.rising(ordered.stream()
-                .map(it -> ModeSummary.notNegative(it, probability))
+        return Rearranged.rising(IntStream.range(0, sizes())
+                .mapToObj(size -> {
+                    Estimate found = ordered.get(size).quantile(probability, Estimate.CONFIDENCE);
+                    return new Estimate(found.value(), Math.max(0, found.low() - lateSeconds(size)), found.high());
+                })
                 .toList());
     }
 

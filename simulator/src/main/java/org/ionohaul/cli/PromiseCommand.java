@@ -4,10 +4,14 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.PromiseReport;
 import org.ionohaul.scenario.Deadline;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.SizeTransfers;
@@ -26,11 +30,14 @@ import picocli.CommandLine.Spec;
             "Says which file sizes may be promised by a deadline, how surely, with each mode: the stations and the sky are"
                     + " the scenario's, files of every size are tried.",
             "",
-            "With --size it answers the other way round: by when a file of that size may be promised.",
+            "With --size it answers the other way round: by when a file of that size may be promised and, with --by, how"
+                    + " surely it is through by then.",
             ""
         },
         mixinStandardHelpOptions = true)
 final class PromiseCommand implements Callable<Integer> {
+    private static final double USUAL_DEADLINE_SECONDS = 900;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -44,10 +51,10 @@ final class PromiseCommand implements Callable<Integer> {
             names = "--by",
             paramLabel = "TIME",
             description = "Deadline after pressing send, such as \"15 min\", or a time of day that comes after the"
-                    + " scenario's clock, such as \"18:30\"; ${DEFAULT-VALUE} if not given.",
-            converter = DeadlineConverter.class,
-            defaultValue = "15 min")
-    private Deadline deadline = new Deadline(900, false);
+                    + " scenario's clock, such as \"18:30\"; 15 min if neither it nor --size is given. Nothing is known"
+                    + " after the scenario's horizon: later deadlines are answered for the horizon.",
+            converter = DeadlineConverter.class)
+    private Optional<Deadline> deadline = Optional.empty();
 
     @Option(
             names = "--sure",
@@ -74,24 +81,45 @@ final class PromiseCommand implements Callable<Integer> {
         require(bytes.orElse(1L) >= 1 && bytes.orElse(1L) <= largest, "--size must be from 1 B to 1 MB");
         Understood understood = choice.understand(simulation.changes());
         Scenario asked = understood.scenario();
-        double deadlineSeconds = deadline.afterSend(understood.sendClockSeconds());
-        require(deadlineSeconds > 0, "--by must be a time above zero");
-        Scenario scenario = bytes.map(size -> SizeTransfers.in(asked, rounded(size), asked.horizonSeconds()))
-                .orElseGet(() ->
-                        SizeTransfers.in(asked, largest, PromiseReport.LONGEST_DEADLINE_FACTOR * deadlineSeconds));
+        Optional<Double> deadlineSeconds = deadline.map(it -> it.afterSend(understood.sendClockSeconds()));
+        require(deadlineSeconds.orElse(1.0) > 0, "--by must be a time above zero");
+        Optional<Double> by = deadlineSeconds.map(it -> Math.min(it, asked.horizonSeconds()));
+        double answered = by.orElse(Math.min(USUAL_DEADLINE_SECONDS, asked.horizonSeconds()));
+        Scenario scenario = bytes.map(size -> sending(asked, size, by))
+                .orElseGet(() -> SizeTransfers.in(
+                        asked,
+                        largest,
+                        Math.min(asked.horizonSeconds(), PromiseReport.LONGEST_DEADLINE_FACTOR * answered)));
         StudyResult result = simulation.run(scenario, "Simulating");
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done.");
             return ExitCode.PARTIAL;
         }
-        PromiseReport report = new PromiseReport(result, confidence);
-        print(bytes.map(report::deadlines).orElseGet(() -> report.largestFiles(deadlineSeconds)));
+        print(
+                bytes.isPresent()
+                        ? PromiseReport.ofFile(result, confidence)
+                        : new PromiseReport(result, confidence).largestFiles(answered));
+        if (deadlineSeconds.orElse(answered) > asked.horizonSeconds()) {
+            print(List.of("The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
+                    + ": what is through by then is through by "
+                    + TimeText.given(deadlineSeconds.orElse(answered)) + ". A later horizon answers more."));
+        }
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 
-    /** The size that is asked for is answered by the next larger one that is tried. */
-    private static long rounded(long size) {
-        return SizeGrid.BYTES.get(SizeGrid.indexNotBelow(size));
+    /** Returns the scenario with one file in place of what it sends, in every direction that occurs in it. */
+    private static Scenario sending(Scenario asked, long size, Optional<Double> by) {
+        List<Direction> directions = asked.transfers().stream()
+                .flatMap(it -> it.directions().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        Transfer file = new Transfer(
+                "file",
+                List.of(new PayloadFile("file", size)),
+                directions,
+                by.stream().toList());
+        return asked.sending(List.of(file), asked.horizonSeconds());
     }
 
     private void print(List<String> lines) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 
@@ -37,6 +38,36 @@ enum TellingTrial {
                     .max(Comparator.comparingInt(it -> it.result().linksLost()))
                     .or(() -> lost(candidates).max(Comparator.comparingLong(Candidate::heldBytes)));
         }
+    },
+    /** One whose calls were never answered: the first. */
+    NEVER_LINKED {
+        @Override
+        Optional<Candidate> among(List<Candidate> candidates) {
+            return candidates.stream()
+                    .filter(it -> it.result().ending().isWithoutLink())
+                    .findFirst();
+        }
+    },
+    /** One that gave up after it lost its link: the one that held most. */
+    GAVE_UP {
+        @Override
+        Optional<Candidate> among(List<Candidate> candidates) {
+            return failed(candidates, Ending.LINK_LOST);
+        }
+    },
+    /** One that an operator broke off: the one that held most. */
+    OUT_OF_PATIENCE {
+        @Override
+        Optional<Candidate> among(List<Candidate> candidates) {
+            return failed(candidates, Ending.OUT_OF_PATIENCE);
+        }
+    },
+    /** One that was still at it at the horizon: the one that held most. */
+    HORIZON {
+        @Override
+        Optional<Candidate> among(List<Candidate> candidates) {
+            return failed(candidates, Ending.AT_HORIZON);
+        }
     };
 
     /**
@@ -63,6 +94,13 @@ enum TellingTrial {
      * @return the trial; empty if none is of the kind
      */
     abstract Optional<Candidate> among(List<Candidate> candidates);
+
+    private static Optional<Candidate> failed(List<Candidate> candidates, Ending way) {
+        return candidates.stream()
+                .filter(it ->
+                        it.result().deliveredNanos().isEmpty() && it.result().ending() == way)
+                .max(Comparator.comparingLong(Candidate::heldBytes));
+    }
 
     private static Stream<Candidate> lost(List<Candidate> candidates) {
         return candidates.stream().filter(it -> it.result().linksLost() > 0);

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.LongFunction;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -72,7 +74,9 @@ final class TraceCommand implements Callable<Integer> {
             paramLabel = "KIND",
             description =
                     "Instead of --trial: looks through the scenario's trials for a telling one. median: the one in the"
-                            + " middle; slowest: the last to deliver; lost: one that lost its link.")
+                            + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed: never-linked (no call was answered), gave-up"
+                            + " (the link was lost and all redials used up), out-of-patience (an operator broke off), horizon"
+                            + " (still sending when watching ended).")
     private Optional<String> pick = Optional.empty();
 
     @Option(
@@ -129,7 +133,12 @@ final class TraceCommand implements Callable<Integer> {
                 .mapToObj(number -> new TellingTrial.Candidate(number, unwatched.apply(number)))
                 .toList();
         return telling.among(candidates)
-                .orElseThrow(() -> wrong("none of the " + candidates.size() + " trials is one to --pick as " + kind))
+                .orElseThrow(() -> wrong("none of the " + candidates.size() + " trials is one to --pick as " + kind
+                        + "; there are: "
+                        + Stream.of(TellingTrial.values())
+                                .filter(it -> it.among(candidates).isPresent())
+                                .map(TraceCommand::word)
+                                .collect(Collectors.joining(", "))))
                 .trial();
     }
 
@@ -157,7 +166,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT);
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private ParameterException wrong(String message) {

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.Promise;
 import org.ionohaul.analysis.PromiseTable;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -17,7 +19,6 @@ import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.StudyResult;
 
@@ -27,6 +28,8 @@ public final class PromiseReport {
     private static final List<Double> USUAL_CONFIDENCES = List.of(0.5, 0.8, 0.9, 0.95);
     private static final List<Integer> ROUND_MINUTES =
             List.of(1, 2, 3, 5, 7, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240);
+    private static final Comparator<Promise> SAFEST_FIRST = Comparator.comparingLong(Promise::safeBytes)
+            .thenComparingDouble(it -> it.bytes().value());
     private static final double SHORTEST_DEADLINE_FACTOR = 1.0 / 3;
 
     /** The longest deadline in a report, as a multiple of the one asked for. */
@@ -49,32 +52,42 @@ public final class PromiseReport {
     /**
      * Returns what may be promised by a deadline.
      *
-     * @param deadlineSeconds in seconds after pressing send; twice of it must have been watched
+     * @param deadlineSeconds in seconds after pressing send; within the time watched
      */
     public List<String> largestFiles(double deadlineSeconds) {
         return lines(
-                tables -> largestFiles(tables, deadlineSeconds),
-                "Small print under a size: what the trials leave open with 95 % confidence; promise the smaller one when"
-                        + " it matters. Sizes are as they go on the air, rounded down to preferred numbers.");
+                direction -> largestFiles(PromiseTable.of(result, direction), deadlineSeconds),
+                "Sizes are safe: on at least so many trials such a file is through, which is made to hold in 95 of 100"
+                        + " such studies, whichever mode is picked. Small print: the size up to which the trials leave it"
+                        + " open. Limit: what keeps most of the trials that are late from having the next larger file"
+                        + " through. Sizes are as they go on the air, rounded down to preferred numbers.");
     }
 
     /**
-     * Returns the deadlines that may be promised for a file.
+     * Returns how surely a file is through by a deadline, and the deadlines that may be promised for it.
      *
-     * @param bytes its size, at most that of the longest transfer sent
+     * @param study a study of that one file
+     * @param confidence how sure the promise must be, above 0, below 1
      */
-    public List<String> deadlines(long bytes) {
-        long tried = SizeGrid.BYTES.get(SizeGrid.indexNotBelow(bytes));
-        String rounding =
-                tried == bytes ? "" : " Answered for " + SizeText.size(tried) + ", the next larger size that is tried.";
-        return lines(
-                tables -> deadlines(tables, bytes),
-                "Small print under a time: what the trials leave open with 95 % confidence; promise the later one when it"
-                        + " matters. Open: on so many trials it is not through within the time watched. The size is as"
-                        + " it goes on the air." + rounding);
+    public static List<String> ofFile(StudyResult study, double confidence) {
+        return new PromiseReport(study, confidence).ofFile();
     }
 
-    private List<String> lines(Function<List<PromiseTable>, List<String>> ofDirection, String smallPrint) {
+    private List<String> ofFile() {
+        StudySummary summary = StudySummary.of(result);
+        return lines(
+                direction -> summary.cases().stream()
+                        .filter(it -> it.direction() == direction)
+                        .flatMap(it -> new FilePromiseWords(
+                                        it, result, confidence, confidences().toList())
+                                .lines(WIDTH).stream())
+                        .toList(),
+                "Times are safe: on at least so many trials the file is through by then, which is made to hold in 95 of"
+                        + " 100 such studies, whichever mode is picked. Open: on so many trials it may not be through"
+                        + " within the time watched. The size is as it goes on the air.");
+    }
+
+    private List<String> lines(Function<Direction, List<String>> ofDirection, String smallPrint) {
         Scenario scenario = result.scenario();
         List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.basis(result), "", WIDTH));
@@ -85,7 +98,7 @@ public final class PromiseReport {
             lines.add("");
             lines.add(heading);
             lines.add("=".repeat(heading.length()));
-            lines.addAll(ofDirection.apply(PromiseTable.of(result, direction)));
+            lines.addAll(ofDirection.apply(direction));
         }
         lines.add("");
         lines.addAll(TextWrap.lines(smallPrint, "", WIDTH));
@@ -94,24 +107,51 @@ public final class PromiseReport {
     }
 
     private List<String> largestFiles(List<PromiseTable> tables, double deadlineSeconds) {
-        PromiseTable best = tables.stream()
-                .max(Comparator.comparingDouble(it ->
-                        it.largestFile(deadlineSeconds, confidence).bytes().value()))
-                .orElseThrow();
-        Estimate bytes = best.largestFile(deadlineSeconds, confidence).bytes();
-        String sentence = bytes.value() == 0
-                ? "Within " + TimeText.given(deadlineSeconds) + " not even 1 kB is through on "
-                        + OddsText.odds(confidence) + " trials, with any mode."
-                : "Within " + TimeText.given(deadlineSeconds) + " up to " + size(bytes.value()) + " is through on "
-                        + OddsText.odds(confidence) + " trials, with "
-                        + best.mode().title() + " (" + range(bytes) + " with 95 % confidence).";
-        List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
+        List<String> lines = new ArrayList<>(TextWrap.lines(headline(tables, deadlineSeconds), "  ", WIDTH));
         for (PromiseTable table : tables) {
             lines.add("");
             lines.add("  " + table.mode().title());
             lines.addAll(new TextTable(byDeadline(table, deadlineSeconds)).lines(WIDTH));
         }
         return lines;
+    }
+
+    private String headline(List<PromiseTable> tables, double deadlineSeconds) {
+        PromiseTable best = tables.stream()
+                .max(Comparator.comparing(it -> it.largestFile(deadlineSeconds, confidence), SAFEST_FIRST))
+                .orElseThrow();
+        Promise promise = best.largestFile(deadlineSeconds, confidence);
+        String within = "Within " + TimeText.given(deadlineSeconds) + " ";
+        if (!promise.areTrialsEnough()) {
+            return within + "nothing can be promised safely on so few trials: " + promise.fewestTrials()
+                    + " are needed. On " + OddsText.odds(confidence) + " of those simulated up to "
+                    + size(promise.bytes().value()) + " was through, with "
+                    + best.mode().title() + ".";
+        }
+        String limit = promise.limit().map(LimitWords::sentence).orElse("");
+        if (promise.safeBytes() == 0) {
+            return within + "not even " + SizeText.size(SizeGrid.BYTES.get(0)) + " can be promised for "
+                    + OddsText.odds(confidence) + " trials, with any mode." + limit;
+        }
+        return within + "promise up to " + size(promise.bytes().low()) + " with "
+                + best.mode().title() + ": on at least " + OddsText.odds(confidence)
+                + " trials it is through by then (perhaps up to "
+                + size(promise.bytes().high()) + ")." + limit
+                + told(tables, promise);
+    }
+
+    /** Whether it is merit that the mode comes first, with a file of the size promised. */
+    private static String told(List<PromiseTable> tables, Promise promise) {
+        Leaders leaders = PromiseTable.leaders(tables, promise.safeBytes(), promise.deadlineSeconds());
+        return leaders.alike()
+                .map(alike -> " With such a file "
+                        + LeaderWords.sentence(
+                                leaders.modes().stream()
+                                        .map(it -> tables.get(it).mode().title())
+                                        .toList(),
+                                alike,
+                                "by then"))
+                .orElse("");
     }
 
     /** The usual ones and the one asked for. */
@@ -122,19 +162,22 @@ public final class PromiseReport {
     }
 
     /** The one asked for, among round ones that are not too far from it. */
-    private static DoubleStream roundDeadlines(double deadlineSeconds) {
+    private DoubleStream roundDeadlines(double deadlineSeconds) {
         DoubleStream near = ROUND_MINUTES.stream()
                 .mapToDouble(minutes -> 60 * minutes)
                 .filter(it -> it >= SHORTEST_DEADLINE_FACTOR * deadlineSeconds
-                        && it <= LONGEST_DEADLINE_FACTOR * deadlineSeconds);
+                        && it <= result.scenario().horizonSeconds());
         return DoubleStream.concat(near, DoubleStream.of(deadlineSeconds))
                 .distinct()
                 .sorted();
     }
 
     private Table byDeadline(PromiseTable table, double deadlineSeconds) {
-        List<Cell> heads = Stream.concat(
-                        Stream.of(Cell.of("within")), confidences().map(it -> Cell.of(OddsText.odds(it))))
+        List<Cell> heads = Stream.of(
+                        Stream.of(Cell.of("within")),
+                        confidences().map(it -> Cell.of(OddsText.odds(it))),
+                        Stream.of(new Cell("limit", "at " + OddsText.odds(confidence))))
+                .flatMap(it -> it)
                 .toList();
         List<List<Cell>> rows = roundDeadlines(deadlineSeconds)
                 .mapToObj(deadline -> deadlineRow(table, deadline))
@@ -143,63 +186,26 @@ public final class PromiseReport {
     }
 
     private List<Cell> deadlineRow(PromiseTable table, double deadlineSeconds) {
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(Cell.of(TimeText.given(deadlineSeconds))),
-                        confidences().map(it -> size(table.largestFile(deadlineSeconds, it))))
+                        confidences().map(it -> size(table.largestFile(deadlineSeconds, it))),
+                        Stream.of(Cell.of(table.largestFile(deadlineSeconds, confidence)
+                                .limit()
+                                .map(LimitWords::word)
+                                .orElse("none"))))
+                .flatMap(it -> it)
                 .toList();
     }
 
     private static Cell size(Promise promise) {
-        return new Cell(size(promise.bytes().value()), range(promise.bytes()));
-    }
-
-    private static String range(Estimate bytes) {
-        return size(bytes.low()) + " - " + size(bytes.high());
+        return promise.areTrialsEnough()
+                ? new Cell(
+                        size(promise.bytes().low()),
+                        "to " + size(promise.bytes().high()))
+                : new Cell("?", promise.fewestTrials() + " trials");
     }
 
     private static String size(double bytes) {
         return bytes == 0 ? "nothing" : SizeText.size((long) bytes);
-    }
-
-    private List<String> deadlines(List<PromiseTable> tables, long bytes) {
-        PromiseTable best = tables.stream()
-                .min(Comparator.comparingDouble(
-                        it -> it.deadline(bytes, confidence).value()))
-                .orElseThrow();
-        Estimate seconds = best.deadline(bytes, confidence);
-        String sentence = Double.isInfinite(seconds.value())
-                ? SizeText.size(bytes) + " can't be promised for " + OddsText.odds(confidence)
-                        + " trials within the time watched, with any mode."
-                : SizeText.size(bytes) + " is through within " + TimeText.plan(seconds.value()) + " on "
-                        + OddsText.odds(confidence) + " trials, with "
-                        + best.mode().title() + " (" + times(seconds) + " with 95 % confidence).";
-        List<Cell> heads = Stream.concat(
-                        Stream.of(Cell.of("mode")), confidences().map(it -> Cell.of(OddsText.odds(it))))
-                .toList();
-        List<List<Cell>> rows =
-                tables.stream().map(table -> modeRow(table, bytes)).toList();
-        List<String> lines = new ArrayList<>(TextWrap.lines(sentence, "  ", WIDTH));
-        lines.add("");
-        lines.addAll(new TextTable(new Table("Deadline by mode and confidence", heads, rows)).lines(WIDTH));
-        return lines;
-    }
-
-    private List<Cell> modeRow(PromiseTable table, long bytes) {
-        return Stream.concat(
-                        Stream.of(Cell.of(table.mode().title())),
-                        confidences().map(it -> time(table.deadline(bytes, it))))
-                .toList();
-    }
-
-    private static Cell time(Estimate seconds) {
-        return new Cell(time(seconds.value()), times(seconds));
-    }
-
-    private static String times(Estimate seconds) {
-        return time(seconds.low()) + " - " + time(seconds.high());
-    }
-
-    private static String time(double seconds) {
-        return Double.isInfinite(seconds) ? "open" : TimeText.clock(seconds);
     }
 }

@@ -21,6 +21,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.SizeTransfers;
 
 /** What is said about files of other sizes in one direction. */
 final class SizeTables {
@@ -37,8 +38,9 @@ final class SizeTables {
 
     /** Returns what the answers rest on. */
     static String basis(SizeAnswers answers) {
-        return "Read off a few transfers, short and long, on each of " + SizeText.grouped(answers.trials())
-                + " trials, under the same skies.";
+        return "Files of each size up to " + SizeText.size(SizeTransfers.LARGEST_SENT_BYTES) + " are sent on each of "
+                + SizeText.grouped(answers.trials()) + " trials, under the same skies; larger ones are read off a long"
+                + " transfer, which is up to one over late.";
     }
 
     /** Returns which modes change places where, in few words. */

@@ -49,4 +49,9 @@ public record Mode(
                 "must not be negative",
                 processingSeconds);
     }
+
+    /** Returns how long an over may last at most, in seconds, unless one frame alone lasts longer. */
+    public double longestOverSeconds() {
+        return arq.longestOverNanos() / 1e9;
+    }
 }

@@ -8,15 +8,17 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 
 /**
- * The transfers a trial whose progress answers every file size: one long one, and a few short ones.
+ * The transfers a trial that answer every file size: a file of each size of {@link SizeGrid} up to {@link
+ * #LARGEST_SENT_BYTES}, and one long one.
  *
  * <p>The receiver of a long transfer has held its first bytes when a file of that size would be through, but for one
- * thing: a mode may put a long queue into longer overs than a short file needs, so that its first bytes come later. The
- * difference is one over at most. It matters for small files only, so those are really sent, each twice the size of the
- * one before; sizes in between are read off the next larger transfer.
+ * thing: a mode may put a long queue into longer overs than a short file needs, so that its first bytes come later, by one
+ * over at most. With small files an over is a large part of all: those are really sent. With larger ones it is told as
+ * part of what the answer leaves open.
  */
 public final class SizeTransfers {
-    private static final List<Long> REALLY_SENT = List.of(1000L, 2000L, 4000L, 8000L, 16_000L, 31_500L);
+    /** Up to this size each of the grid is really sent. */
+    public static final long LARGEST_SENT_BYTES = 31_500;
 
     private SizeTransfers() {}
 
@@ -34,7 +36,9 @@ public final class SizeTransfers {
                 .sorted()
                 .toList();
         List<Transfer> transfers = LongStream.concat(
-                        REALLY_SENT.stream().mapToLong(it -> it).filter(it -> it < largestBytes),
+                        SizeGrid.BYTES.stream()
+                                .mapToLong(it -> it)
+                                .filter(it -> it <= LARGEST_SENT_BYTES && it < largestBytes),
                         LongStream.of(largestBytes))
                 .mapToObj(bytes -> transfer(bytes, directions))
                 .toList();

@@ -199,9 +199,30 @@ final class MainTest {
     void aPromiseWithASizeSaysByWhen() {
         assertEquals(
                 ExitCode.DONE,
-                run("promise", DEMO.toString(), "--trials", "10", "--size", "900 B", "--sure", "80 %"),
+                run("promise", DEMO.toString(), "--trials", "20", "--size", "900 B", "--sure", "80 %"),
                 err::toString);
         assertTrue(out.toString().contains("900 bytes"), out::toString);
+    }
+
+    @Test
+    void aPromiseWithSizeAndDeadlineSaysHowSureItIs() {
+        assertEquals(
+                ExitCode.DONE,
+                run("promise", DEMO.toString(), "--trials", "10", "--size", "2 kB", "--by", "5 min"),
+                err::toString);
+        assertTrue(out.toString().contains("2 kB within 5 min: on at least "), out::toString);
+        assertTrue(out.toString().contains("else mostly"), out::toString);
+    }
+
+    @Test
+    void aDeadlineAfterTheHorizonIsAnsweredForTheHorizon() {
+        for (String by : List.of("13 h", "25 h")) {
+            assertEquals(
+                    ExitCode.DONE,
+                    run("promise", DEMO.toString(), "--trials", "2", "--size", "2 kB", "--by", by),
+                    err::toString);
+            assertTrue(out.toString().contains("The scenario ends at its horizon of 1 h"), out::toString);
+        }
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.ionohaul.cli.TellingTrial.Candidate;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Ending;
@@ -79,6 +80,21 @@ final class TraceCommandTest {
                         "--out",
                         folder + ""));
         assertTrue(out.toString().contains("trial "), out.toString());
+    }
+
+    /** The slow mode needs more than the 45 min of its operator's patience for the photo, whatever the sky. */
+    @Test
+    void aTrialThatFailedIsPickedByTheWayItFailed() {
+        List<String> slow = List.of("--mode", "slow-whistle", "--set", "trials=3", "--out", folder + "");
+        assertEquals(0, runPick("out-of-patience", slow), err.toString());
+        assertEquals(2, runPick("never-linked", slow));
+        assertTrue(err.toString().contains("there are: "), err.toString());
+        assertTrue(err.toString().contains("out-of-patience"), err.toString());
+    }
+
+    private int runPick(String kind, List<String> more) {
+        return run(Stream.concat(Stream.of("trace", DEMO, "--pick", kind), more.stream())
+                .toArray(String[]::new));
     }
 
     @Test

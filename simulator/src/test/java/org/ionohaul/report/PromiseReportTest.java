@@ -1,6 +1,5 @@
 package org.ionohaul.report;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -19,25 +18,21 @@ final class PromiseReportTest {
         assertTrue(lines.stream().allMatch(line -> line.length() <= 80), text);
     }
 
-    /** To be on the safe side is to promise less by a deadline, and a later deadline for a file. */
     @Test
-    void theSmallPrintSaysWhichEndIsTheSafeOne() {
+    void theSmallPrintSaysThatSizesAndTimesAreSafe() {
         String sizes = text(new PromiseReport(FabricatedStudy.result(), 0.9).largestFiles(540));
-        String times = text(new PromiseReport(FabricatedStudy.result(), 0.9).deadlines(900));
-        assertTrue(sizes.contains("promise the smaller one"), sizes);
-        assertTrue(times.contains("promise the later one") && !times.contains("smaller"), times);
+        String times = text(PromiseReport.ofFile(FabricatedStudy.result(), 0.9));
+        assertTrue(sizes.contains("Sizes are safe"), sizes);
+        assertTrue(times.contains("Times are safe") && !times.contains("Sizes are safe"), times);
     }
 
     @Test
-    void aPromiseStatesItsIntervalAndTheSizeItWasReadOff() {
-        String sizes = text(new PromiseReport(FabricatedStudy.result(), 0.9).largestFiles(540));
-        String times = text(new PromiseReport(FabricatedStudy.result(), 0.9).deadlines(900));
-        assertTrue(
-                sizes.matches(".*Within 9 min up to .+ is through .+ \\(.+ - .+ with 95 % confidence\\)\\..*"), sizes);
-        assertTrue(times.matches(".*900 bytes is through .+ \\(.+ - .+ with 95 % confidence\\)\\..*"), times);
-        assertTrue(times.contains("Answered for 1 kB, the next larger size that is tried."), times);
-        String exactly = text(new PromiseReport(FabricatedStudy.result(), 0.9).deadlines(1000));
-        assertFalse(exactly.contains("Answered for"), exactly);
+    void onTooFewTrialsNothingIsPromisedButTheNumberOfTrialsNeeded() {
+        String sizes = text(new PromiseReport(FabricatedStudy.result(), 0.99).largestFiles(540));
+        String times = text(PromiseReport.ofFile(FabricatedStudy.result(), 0.99));
+        // 1 - 0.05 / 2 with two modes: ln 0.025 / ln 0.99 = 367.04.
+        assertTrue(sizes.contains("368 are needed") && sizes.contains("?"), sizes);
+        assertTrue(times.contains("368 are needed") && times.contains("?"), times);
     }
 
     /** Without the line breaks of a terminal. */

@@ -201,16 +201,22 @@ public final class InventedStudy {
      * the file or the hour is over; of each second after the entry a quarter goes into repeats.
      */
     public static SessionResult steady(double entrySeconds, double bytesPerSecond, long bytes) {
+        return inOvers(entrySeconds, bytesPerSecond, bytes, 100);
+    }
+
+    /** The same, in overs of so many bytes; the last one is as short as what is left. */
+    public static SessionResult inOvers(double entrySeconds, double bytesPerSecond, long bytes, long overBytes) {
         List<Long> instants = new ArrayList<>();
         List<Long> held = new ArrayList<>();
-        for (long b = 100; b <= bytes; b += 100) {
+        for (long end = overBytes; end < bytes + overBytes; end += overBytes) {
+            long b = Math.min(end, bytes);
             double seconds = entrySeconds + (double) b / bytesPerSecond;
             if (seconds <= 3600) {
                 instants.add(Math.round(seconds * SECOND));
                 held.add(b);
             }
         }
-        boolean isDelivered = held.size() * 100L >= bytes;
+        boolean isDelivered = held.contains(bytes);
         long ended = isDelivered ? instants.get(instants.size() - 1) : 3600 * SECOND;
         OptionalLong delivered = isDelivered ? OptionalLong.of(ended) : OptionalLong.empty();
         long entry = Math.round(entrySeconds * SECOND);
