@@ -14,9 +14,28 @@ import org.ionohaul.limits.OutOfRange;
  */
 public record EndConditions(
         double snrDb, Schedule noiseRiseDb, ImpulsiveNoise impulses, List<Interference> interference) {
-    /** Copies the list and checks the level. */
+    /** Over three a second: more is noise, and takes too long to draw. */
+    private static final double MOST_OVERS_PER_HOUR = 12_000;
+
+    private static final double MOST_PRESENT = 100;
+
+    /** Copies the list and checks the level and the number of others. */
     public EndConditions {
         interference = List.copyOf(interference);
+        double oversPerHour =
+                interference.stream().mapToDouble(Interference::oversPerHour).sum();
+        double present =
+                interference.stream().mapToDouble(Interference::meanPresent).sum();
+        OutOfRange.unless(
+                oversPerHour <= MOST_OVERS_PER_HOUR,
+                "interference",
+                "must not come to more than 12,000 overs of other stations an hour",
+                oversPerHour);
+        OutOfRange.unless(
+                present <= MOST_PRESENT,
+                "interference",
+                "must not come to more than 100 other stations at once on average",
+                present);
         OutOfRange.unless(Math.abs(snrDb) < 200, "snrDb", "must be within 200 dB", snrDb);
     }
 

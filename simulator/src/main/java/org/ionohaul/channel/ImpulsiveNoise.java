@@ -12,9 +12,11 @@ import org.ionohaul.limits.OutOfRange;
  *
  * @param probability share of slots with an impulse, from 0 (none) to 1
  * @param riseDb by how much an impulse raises the noise power of its slot, in dB, zero or more
- * @param slotSeconds length of a slot, positive
+ * @param slotSeconds length of a slot, 0.1 ms or more: a receiver 3 kHz wide rings for longer than that
  */
 public record ImpulsiveNoise(double probability, double riseDb, double slotSeconds) {
+    private static final double SHORTEST_SLOT_SECONDS = 1e-4;
+
     /** No impulses. */
     public static final ImpulsiveNoise NONE = new ImpulsiveNoise(0, 0, 1);
 
@@ -22,6 +24,10 @@ public record ImpulsiveNoise(double probability, double riseDb, double slotSecon
     public ImpulsiveNoise {
         OutOfRange.unless(probability >= 0 && probability <= 1, "probability", "must be from 0 to 1", probability);
         OutOfRange.unless(riseDb >= 0 && riseDb < 100, "riseDb", "must be from 0 to 100", riseDb);
-        OutOfRange.unless(slotSeconds > 0 && slotSeconds < 1e4, "slotSeconds", "must be positive", slotSeconds);
+        OutOfRange.unless(
+                slotSeconds >= SHORTEST_SLOT_SECONDS && slotSeconds < 1e4,
+                "slotSeconds",
+                "must be 0.1 ms or more",
+                slotSeconds);
     }
 }

@@ -39,6 +39,16 @@ public record Interference(
         OutOfRange.unless(bandShare > 0 && bandShare <= 1, "bandShare", "must be above 0 and at most 1", bandShare);
     }
 
+    /** Returns how many visitors are there at once, on average. */
+    double meanPresent() {
+        return visitsPerHour * visitSeconds / 3600;
+    }
+
+    /** Returns how many overs begin an hour, on average; every visit has at least one. */
+    double oversPerHour() {
+        return visitsPerHour * (1 + visitSeconds / (overSeconds + pauseSeconds));
+    }
+
     private static void requirePositive(String name, double seconds) {
         OutOfRange.unless(seconds > 0 && seconds < 1e7, name, "must be positive", seconds);
     }

@@ -1,6 +1,7 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -10,6 +11,7 @@ import org.ionohaul.trial.Trials;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program: finds the command asked for, runs it and ends with its exit code. */
@@ -60,29 +62,58 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Interruption interruption = Interruption.watched();
-        int exitCode =
-                commandLine(scenario -> new Trials(scenario)::run, interruption).execute(arguments);
+        int exitCode = execute(commandLine(scenario -> new Trials(scenario)::run, interruption), arguments);
         interruption.finish(exitCode);
         System.exit(exitCode);
+    }
+
+    /** Executes a command line, and has the last word on whatever goes wrong in it. */
+    @SuppressWarnings("CatchAndPrintStackTrace")
+    static int execute(CommandLine command, String... arguments) {
+        try {
+            return command.execute(arguments);
+        } catch (Throwable failure) {
+            LastResort.tell(failure, PlainWriter.to(command.getErr()));
+            return ExitCode.FAILED;
+        }
     }
 
     /** Returns the program as a whole, ready to execute. */
     static CommandLine commandLine(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
         return new CommandLine(new Main(), new Commands(trialsOf, interruption))
                 .setUsageHelpWidth(WIDTH)
+                .setExecutionStrategy(Main::runPlainly)
                 .setParameterExceptionHandler(Main::pointToHelp)
                 .setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, command));
     }
 
     private static int pointToHelp(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
-        PrintWriter err = command.getErr();
+        PrintWriter err = PlainWriter.to(command.getErr());
         Slip.of(failure, arguments).ifPresentOrElse(err::println, () -> {
             err.println(failure.getMessage());
             UnmatchedArgumentException.printSuggestions(failure, err);
         });
         err.println("    " + command.getCommandSpec().qualifiedName() + " --help tells more.");
         return ExitCode.BAD_INPUT;
+    }
+
+    /** Help is ours and may be bold; what a command prints may come from anybody's files. */
+    private static int runPlainly(ParseResult parsed) {
+        List<CommandLine> commands = parsed.asCommandLineList();
+        if (commands.stream().noneMatch(Main::asksForHelp)) {
+            for (CommandLine command : commands) {
+                command.setOut(PlainWriter.to(command.getOut()));
+                command.setErr(PlainWriter.to(command.getErr()));
+            }
+        }
+        return new CommandLine.RunLast().execute(parsed);
+    }
+
+    private static boolean asksForHelp(CommandLine command) {
+        return command.isUsageHelpRequested()
+                || command.isVersionHelpRequested()
+                || command.getCommand() instanceof CommandLine.HelpCommand;
     }
 
     private static int explain(Exception failure, CommandLine command) {
@@ -95,8 +126,7 @@ public final class Main {
             err.println(failure.getMessage());
             return ExitCode.NOT_WRITTEN;
         }
-        err.println("ionohaul failed. This should not have happened; please report it with the lines below.");
-        failure.printStackTrace(err);
+        LastResort.tell(failure, err);
         return ExitCode.FAILED;
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Provenance;
@@ -99,7 +100,7 @@ final class ModeCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         sheet.lines().forEach(terminal::println);
         terminal.flush();
-        ResultFolder results = new ResultFolder(out.resolve("mode-" + mode.name()));
+        ResultFolder results = new ResultFolder(out.resolve(FolderName.of("mode", mode.name())));
         NotWritten.write(results, List.of(sheet, new LossCsv(card), sheet.page(Provenance.programVersion())));
         terminal.println();
         terminal.println("Written to " + results.path() + ": card.txt, card.html, loss.csv");

@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.ScenarioProblems;
 
 /** What is wrong with a scenario, problem by problem. */
@@ -9,9 +8,7 @@ final class ProblemList {
     private ProblemList() {}
 
     static void print(ScenarioProblems problems, PrintWriter out) {
-        for (Problem problem : problems.problems()) {
-            out.println(problem.text());
-        }
+        problems.told().forEach(out::println);
         int count = problems.problems().size();
         out.println((count == 1 ? "1 problem" : count + " problems") + "; nothing was simulated or written.");
     }

@@ -19,6 +19,9 @@ import picocli.CommandLine.Spec;
 final class Simulation {
     private static final int MOST_TRIALS = 100_000;
 
+    /** More only stand in each other's way, up to where the machine has no room for another. */
+    private static final int MOST_THREADS = Math.max(256, Runtime.getRuntime().availableProcessors());
+
     private final Function<Scenario, TrialSource> trialsOf;
     private final Interruption interruption;
 
@@ -57,8 +60,9 @@ final class Simulation {
         if (trials.isPresent() && trials.get() < 1) {
             throw new ParameterException(spec.commandLine(), "--trials must be at least 1: " + trials.get());
         }
-        if (threads < 1) {
-            throw new ParameterException(spec.commandLine(), "--threads must be at least 1: " + threads);
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--threads must be from 1 to " + MOST_THREADS + ": " + threads);
         }
         Map<String, String> changes = new LinkedHashMap<>();
         trials.ifPresent(it -> changes.put("trials", it.toString()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
@@ -97,7 +98,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         precision.ifPresent(goal -> requireDeadlines(goal, scenario));
         Scenario ofSizes = ofSizes(scenario);
-        ResultFolder folder = new ResultFolder(out.resolve(scenario.name() + "-" + scenario.seed()));
+        ResultFolder folder = new ResultFolder(out.resolve(FolderName.of(scenario.name(), scenario.seed())));
         Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {

@@ -11,6 +11,7 @@ import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -143,15 +144,14 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(TraceStory story) {
-        return new ResultFolder(out.resolve(String.join(
-                "-",
+        return new ResultFolder(out.resolve(FolderName.of(
                 story.scenario().name(),
-                Long.toString(story.scenario().seed()),
+                story.scenario().seed(),
                 "trace",
                 story.transfer().name(),
                 word(story.direction()),
                 story.mode().name(),
-                Long.toString(story.trial()))));
+                story.trial())));
     }
 
     private void show(TraceStory story, ResultFolder folder) throws NotWritten {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.ionohaul.analysis.PointsDone;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
@@ -91,7 +92,7 @@ final class VaryCommand implements Callable<Integer> {
         Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
         ResultFolder folder =
-                new ResultFolder(out.resolve(reference.name() + "-" + reference.seed() + "-" + question.name()));
+                new ResultFolder(out.resolve(FolderName.of(reference.name(), reference.seed(), question.name())));
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),

@@ -41,19 +41,34 @@ public record ArqRules(
         POLL
     }
 
+    /** Far above what any link has in one over, and few enough to go through them one by one. */
+    private static final int MOST_FRAMES = 10_000;
+
+    private static final int MOST_SILENCES = 1000;
+
     /** Checks every value. */
     public ArqRules {
-        OutOfRange.unless(windowFrames >= 1, "windowFrames", "must be at least 1", windowFrames);
-        OutOfRange.unless(shortOverFrames >= 1, "shortOverFrames", "must be at least 1", shortOverFrames);
+        requireCount(windowFrames >= 1, "windowFrames", windowFrames);
+        requireCount(shortOverFrames >= 1, "shortOverFrames", shortOverFrames);
         OutOfRange.unless(
                 longOverFrames >= shortOverFrames,
                 "longOverFrames",
                 "must not be below shortOverFrames",
                 longOverFrames);
+        requireCount(true, "longOverFrames", longOverFrames);
         OutOfRange.unless(longestOverNanos > 0, "longestOverNanos", "must be positive", longestOverNanos);
-        OutOfRange.unless(storeFrames >= 0, "storeFrames", "must not be negative", storeFrames);
-        OutOfRange.unless(silencesToLost >= 1, "silencesToLost", "must be at least 1", silencesToLost);
+        OutOfRange.unless(
+                storeFrames >= 0 && storeFrames <= MOST_FRAMES, "storeFrames", "must be from 0 to 10,000", storeFrames);
+        OutOfRange.unless(
+                silencesToLost >= 1 && silencesToLost <= MOST_SILENCES,
+                "silencesToLost",
+                "must be from 1 to 1,000",
+                silencesToLost);
         OutOfRange.unless(marginNanos >= 0, "marginNanos", "must not be negative", marginNanos);
+    }
+
+    private static void requireCount(boolean isEnough, String name, int frames) {
+        OutOfRange.unless(isEnough && frames <= MOST_FRAMES, name, "must be at least 1 and at most 10,000", frames);
     }
 
     /** Returns the most frames that an over may ever carry. */

@@ -195,6 +195,10 @@ public final class ResultFolder {
     }
 
     private void refuseForeignFiles() throws IOException {
+        if (Files.isSymbolicLink(folder)) {
+            throw new FileSystemException(
+                    folder.toString(), null, "is a link, and what it leads to is not replaced by results");
+        }
         if (!Files.isDirectory(folder)) {
             return;
         }

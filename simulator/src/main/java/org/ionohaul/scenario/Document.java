@@ -2,6 +2,7 @@ package org.ionohaul.scenario;
 
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -58,11 +59,20 @@ final class Document {
         overrides.forEach((key, text) -> values.put(key, valueOf(text)));
         try {
             String text = withoutByteOrderMark(files.text(file));
-            TomlParseResult content = Toml.parse(text);
+            TomlParseResult content = BrokenSyntax.parse(text);
             Document document = new Document(file.toString(), content, values, overridePrefix, notes);
             List<String> lines = text.lines().toList();
             content.errors().stream().map(error -> SyntaxSlip.of(error, lines)).forEach(document::add);
             return document;
+        } catch (BrokenSyntax e) {
+            notes.add(new Problem(
+                    file.toString(),
+                    e.line(),
+                    1,
+                    "",
+                    "nothing after this can be understood",
+                    "look for a missing quotation mark or bracket here and in the lines before"));
+            return new Document(file.toString(), Toml.parse(UNREADABLE), values, overridePrefix, notes);
         } catch (IOException e) {
             notes.add(new Problem(
                     file.toString(),
@@ -82,13 +92,19 @@ final class Document {
         if (Files.isDirectory(file)) {
             return "is a folder, not a file";
         }
-        return cause instanceof CharacterCodingException ? "is not a text file in UTF-8" : "can't be read: " + cause;
+        return cause instanceof CharacterCodingException
+                ? "is not a text file in UTF-8"
+                : "can't be read: " + (cause instanceof FileSystemException failure ? failure.getReason() : cause);
     }
 
     private static Object valueOf(String text) {
-        TomlParseResult parsed = Toml.parse("value = " + text);
-        Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));
-        return value == null ? WrittenText.unquoted(text) : value;
+        try {
+            TomlParseResult parsed = BrokenSyntax.parse("value = " + text);
+            Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));
+            return value == null ? WrittenText.unquoted(text) : value;
+        } catch (BrokenSyntax e) {
+            return WrittenText.unquoted(text);
+        }
     }
 
     /** Some editors begin a file with this mark, which says nothing. */

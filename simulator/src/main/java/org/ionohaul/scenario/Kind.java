@@ -33,6 +33,16 @@ record Kind<T>(String words, Reading<T> reading) {
     private static final Pattern READING_WITHOUT_S = Pattern.compile("[1-9]|9\\s*\\+\\s*\\d{1,2}(?:\\s*dB)?");
     private static final double LONGEST_SECONDS = 1000 * 3600;
 
+    /** Nothing that a person writes after a key is longer; what is would cost time to take apart. */
+    private static final int LONGEST_TEXT = 1000;
+
+    private static final int LONGEST_NAME = 100;
+    private static final int LONGEST_LIST = 1000;
+    private static final int MOST_SHOWN = 60;
+
+    /** What a spreadsheet takes for the beginning of a formula. */
+    private static final String FORMULA_SIGNS = "=+-@\t";
+
     /** Turns a value of the file into one of the program. */
     @FunctionalInterface
     interface Reading<T> {
@@ -41,6 +51,9 @@ record Kind<T>(String words, Reading<T> reading) {
     }
 
     T read(Object value) throws WrongValue {
+        if (value instanceof String text && text.length() > LONGEST_TEXT) {
+            throw new WrongValue("is longer than " + LONGEST_TEXT + " characters", "");
+        }
         return reading.read(value);
     }
 
@@ -53,12 +66,39 @@ record Kind<T>(String words, Reading<T> reading) {
         }
     }
 
-    static Kind<String> text() {
+    /** Returns the name of a file, which need not exist. */
+    static Kind<String> fileName() {
         return new Kind<>("text", value -> {
             if (value instanceof String text && !text.isBlank()) {
                 return text;
             }
             throw new WrongValue(shown(value) + " is not text", "write a few words in quotation marks");
+        });
+    }
+
+    static Kind<String> text() {
+        return fileName().map("text", text -> {
+            if (text.codePoints().anyMatch(PlainText::isHidden)) {
+                throw new WrongValue(
+                        shown(text) + " holds a character that is not shown, such as an end of line",
+                        "write a few words in one line, without control characters");
+            }
+            return text;
+        });
+    }
+
+    /** Returns a name that may stand in a table: one that no spreadsheet takes for a formula. */
+    static Kind<String> name() {
+        return text().map("text", name -> {
+            if (FORMULA_SIGNS.indexOf(name.charAt(0)) >= 0) {
+                throw new WrongValue(
+                        shown(name) + " begins with \"" + name.charAt(0) + "\", which spreadsheets take for a formula",
+                        "begin a name with another character than = + - @");
+            }
+            if (name.length() > LONGEST_NAME) {
+                throw new WrongValue("is a name of more than " + LONGEST_NAME + " characters", "shorten it");
+            }
+            return name;
         });
     }
 
@@ -107,6 +147,7 @@ record Kind<T>(String words, Reading<T> reading) {
             return Optional.of(value)
                     .filter(String.class::isInstance)
                     .flatMap(text -> shareIn(WrittenText.plain(String.valueOf(text))))
+                    .filter(Double::isFinite)
                     .orElseThrow(() -> new WrongValue(
                             shown(value) + " is not a share", "write a share such as 0.25, \"25 %\" or \"1/4\""));
         });
@@ -281,6 +322,9 @@ record Kind<T>(String words, Reading<T> reading) {
             if (!(value instanceof List<?> raw) || raw.isEmpty()) {
                 throw new WrongValue(shown(value) + " is not a list with an entry", "write a list in square brackets");
             }
+            if (raw.size() > LONGEST_LIST) {
+                throw new WrongValue("has " + raw.size() + " entries", "write at most " + LONGEST_LIST);
+            }
             List<T> values = new ArrayList<>();
             for (Object each : raw) {
                 values.add(element.read(each));
@@ -314,11 +358,12 @@ record Kind<T>(String words, Reading<T> reading) {
         }
     }
 
-    /** Returns a value as it stands in the file. */
+    /** Returns a value as it stands in the file, cut short if it is long. */
     static String shown(Object value) {
         if (value instanceof List<?> list) {
-            return list.stream().map(Kind::shown).collect(Collectors.joining(", ", "[", "]"));
+            return list.stream().limit(MOST_SHOWN).map(Kind::shown).collect(Collectors.joining(", ", "[", "]"));
         }
-        return value instanceof String text ? "\"" + text + "\"" : String.valueOf(value);
+        String text = PlainText.shortened(String.valueOf(value), MOST_SHOWN);
+        return value instanceof String ? "\"" + text + "\"" : text;
     }
 }

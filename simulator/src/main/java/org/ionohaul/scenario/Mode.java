@@ -37,6 +37,9 @@ public record Mode(
         RatePolicyRules ratePolicy,
         SessionRules session,
         double processingSeconds) {
+    /** Most data rates of a mode: a row of results counts them in one byte. */
+    static final int MOST_DATA_RATES = 255;
+
     /** Copies the data rates and checks that there are some. */
     public Mode {
         dataRates = List.copyOf(dataRates);

@@ -1,5 +1,6 @@
 package org.ionohaul.scenario;
 
+import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,6 +20,9 @@ import java.util.TreeSet;
  * @param notes where problems and warnings go
  */
 record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) {
+    private static final String NAME_REMEDY =
+            "rename the file: at most 100 characters, all of them shown, the first none of = + - @";
+
     /** What the key of a mode begins with, before the mode's name. */
     static final String PREFIX = "modes.";
 
@@ -53,12 +57,45 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
                         Spelling.advice(entries.get(i), folder.names()));
             } else if (!names.add(TomlFolder.nameOf(file.get()))) {
                 refuse(top, i, Kind.shown(entries.get(i)) + " is named twice", "");
+            } else if (!Kind.name().canRead(TomlFolder.nameOf(file.get()))) {
+                refuse(top, i, Kind.shown(entries.get(i)) + " is no name that may stand in a table", NAME_REMEDY);
             } else {
-                modes.add(read(file.get(), folder.files(), overridesOf(TomlFolder.nameOf(file.get())), notes));
+                modes.add(read(top, i, file.get()));
             }
         }
         refuseOverridesOfOthers(names);
         return modes;
+    }
+
+    /**
+     * Returns a mode that a scenario names. What is wrong with a file outside the scenario's own folder is not told in full:
+     * a scenario from somebody else could ask for any file, and what it holds would stand in the messages.
+     */
+    private Mode read(Section top, int index, Path file) {
+        Notes found = new Notes();
+        Mode mode = read(file, folder.files(), overridesOf(TomlFolder.nameOf(file)), found);
+        boolean isTold = isNearby(file);
+        if (!found.problems().isEmpty() && !isTold) {
+            refuse(
+                    top,
+                    index,
+                    "the file outside the scenario's folder, " + file + ", is no mode in order",
+                    "ionohaul mode " + file + " tells what is wrong with it");
+        }
+        found.problems().stream()
+                .filter(problem -> isTold || problem.file().equals(Document.OVERRIDES))
+                .forEach(notes::add);
+        found.warnings().forEach(notes::add);
+        return mode;
+    }
+
+    private boolean isNearby(Path file) {
+        try {
+            Path scenarios = folder.path().toAbsolutePath().normalize().resolveSibling("");
+            return folder.files().place(file).startsWith(folder.files().place(scenarios));
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     /** Adds a problem unless the list of modes is just the stand-in for one that can't be read. */
@@ -70,7 +107,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
 
     private Optional<Path> file(String entry) {
         try {
-            return Optional.of(folder.file(entry)).filter(folder.files()::exists);
+            return Optional.of(folder.file(entry)).filter(folder.files()::isFile);
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

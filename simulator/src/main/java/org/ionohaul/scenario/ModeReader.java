@@ -58,6 +58,10 @@ final class ModeReader {
             slower = bytesPerSecond;
             dataRates.add(dataRate);
         }
+        if (sections.size() > Mode.MOST_DATA_RATES) {
+            sections.get(Mode.MOST_DATA_RATES)
+                    .problem("is one too many", "a mode has at most " + Mode.MOST_DATA_RATES + " data rates");
+        }
         return dataRates;
     }
 

@@ -21,15 +21,15 @@ public record Problem(String file, int line, int column, String key, String mess
             .thenComparing(Problem::message)
             .thenComparing(Problem::remedy);
 
-    /** Takes out control characters, which a file may hold and a terminal would obey. */
-    public Problem {
-        key = printable(key);
-        message = printable(message);
-        remedy = printable(remedy);
-    }
+    private static final int MOST_OF_NAME = 200;
+    private static final int MOST_OF_SENTENCE = 500;
 
-    private static String printable(String text) {
-        return text.replaceAll("\\p{Cntrl}", "?");
+    /** Writes out what a terminal would obey, and cuts short what is longer than anyone reads: both may come from files. */
+    public Problem {
+        file = PlainText.of(file);
+        key = PlainText.shortened(PlainText.of(key), MOST_OF_NAME);
+        message = PlainText.shortened(PlainText.of(message), MOST_OF_SENTENCE);
+        remedy = PlainText.shortened(PlainText.of(remedy), MOST_OF_SENTENCE);
     }
 
     @Override

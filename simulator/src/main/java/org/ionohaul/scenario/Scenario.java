@@ -31,9 +31,12 @@ public record Scenario(
         StationDescription near,
         StationDescription far,
         SkyDescription sky) {
+    /** What sorting a mode's times in memory allows. */
+    private static final int MOST_TRIALS = 10_000_000;
+
     /** Copies the lists and checks every number. */
     public Scenario {
-        OutOfRange.unless(trials >= 1, "trials", "must be at least 1", trials);
+        OutOfRange.unless(trials >= 1 && trials <= MOST_TRIALS, "trials", "must be from 1 to 10 million", trials);
         OutOfRange.unless(
                 horizonSeconds > 0 && horizonSeconds <= 86_400,
                 "horizonSeconds",

@@ -35,13 +35,13 @@ final class ScenarioFormat {
     static final Key<List<String>> MODES = Key.of(
             "modes",
             "modes",
-            Kind.list(Kind.text()),
+            Kind.list(Kind.fileName()),
             List.of("fieldpost"),
             "The modes to compare: files in the folder modes beside the scenario, without .toml; a path from there if"
                     + " elsewhere.");
 
     static final Key<String> TRANSFER_NAME =
-            Key.of("name", "name", Kind.text(), "photo", "Short name of the transfer, unlike the others'.");
+            Key.of("name", "name", Kind.name(), "photo", "Short name of the transfer, unlike the others'.");
     static final Key<List<Direction>> DIRECTIONS = Key.of(
             "directions",
             "directions",
@@ -56,7 +56,7 @@ final class ScenarioFormat {
             "Times after pressing send to judge by, or times of day (\"18:30\") that come after the clock; rising. No"
                     + " deadlines if left out.");
 
-    static final Key<String> FILE_NAME = Key.of("name", "name", Kind.text(), "photo.jpg", "What people call the file.");
+    static final Key<String> FILE_NAME = Key.of("name", "name", Kind.name(), "photo.jpg", "What people call the file.");
     static final Key<Integer> SIZE = Key.of(
                     "size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.")
             .usually("1 B", "20 MB");
@@ -164,8 +164,8 @@ final class ScenarioFormat {
             "15 dB",
             "By how much an impulse raises the noise of its slot, 0 or more.");
     static final Key<Double> IMPULSE_SLOT = Key.of(
-                    "slot", "slotSeconds", Kind.quantity(Dimension.TIME), "10 ms", "Length of a slot, above 0.")
-            .usually("1 µs", "1 s");
+                    "slot", "slotSeconds", Kind.quantity(Dimension.TIME), "10 ms", "Length of a slot, 0.1 ms or more.")
+            .usually("0.1 ms", "1 s");
     static final Group IMPULSES =
             Group.of("impulses", "Impulsive noise over the steady floor.", IMPULSE_SHARE, IMPULSE_RISE, IMPULSE_SLOT);
 
@@ -238,7 +238,7 @@ final class ScenarioFormat {
             Group.of("station", "How fast the station changes between sending and receiving.", HANG, RELAY, RECOVERY);
 
     static final Key<String> END_NAME =
-            Key.of("name", "name", Kind.text(), "Weir Cottage", "What people call the station.");
+            Key.of("name", "name", Kind.name(), "Weir Cottage", "What people call the station.");
     static final Key<Double> PATIENCE = Key.of(
                     "patience",
                     "patienceSeconds",

@@ -1,17 +1,32 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Thrown when a scenario or its mode files can't be used as they stand: everything that is wrong, at once. */
 public final class ScenarioProblems extends Exception {
     private static final long serialVersionUID = 1;
 
+    /** More than that nobody reads: what is mended first often mends the rest. */
+    private static final int MOST_TOLD = 20;
+
     private final transient List<Problem> problems;
 
     ScenarioProblems(List<Problem> problems) {
-        super(problems.stream().map(Problem::text).collect(Collectors.joining("\n")));
+        super(String.join("\n", told(problems)));
         this.problems = List.copyOf(problems);
+    }
+
+    /** Returns the problems as a person reads them: the first of them, and how many more there are. */
+    public List<String> told() {
+        return told(problems);
+    }
+
+    private static List<String> told(List<Problem> problems) {
+        Stream<String> first = problems.stream().limit(MOST_TOLD).map(Problem::text);
+        int more = problems.size() - MOST_TOLD;
+        return Stream.concat(first, more > 0 ? Stream.of("... and " + more + " more like these.") : Stream.of())
+                .toList();
     }
 
     /** Returns every problem, in order of file and place; at least one. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.ionohaul.link.StationTimes;
 
 /**
@@ -65,7 +66,7 @@ public final class ScenarioReader {
     public static Understood understand(SourceFiles files, Path file, Map<String, String> overrides)
             throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader(files);
-        return reader.orProblems(reader.understood(file, overrides));
+        return reader.orProblems(() -> reader.understood(file, overrides));
     }
 
     /**
@@ -75,7 +76,7 @@ public final class ScenarioReader {
      */
     public static Mode readMode(Path file) throws ScenarioProblems {
         ScenarioReader reader = new ScenarioReader(SourceFiles.DISK);
-        return reader.orProblems(ModeFiles.read(file, reader.files, Map.of(), reader.notes));
+        return reader.orProblems(() -> ModeFiles.read(file, reader.files, Map.of(), reader.notes));
     }
 
     /**
@@ -116,9 +117,16 @@ public final class ScenarioReader {
         return new TomlFolder(folder, SourceFiles.DISK).names();
     }
 
-    private <T> T orProblems(T read) throws ScenarioProblems {
-        if (notes.problems().isEmpty()) {
-            return read;
+    private <T> T orProblems(Supplier<T> reading) throws ScenarioProblems {
+        try {
+            T read = reading.get();
+            if (notes.problems().isEmpty()) {
+                return read;
+            }
+        } catch (NoStandIn e) {
+            if (notes.problems().isEmpty()) {
+                throw new IllegalStateException(e);
+            }
         }
         throw new ScenarioProblems(notes.problems());
     }
@@ -163,6 +171,7 @@ public final class ScenarioReader {
                 farStation,
                 sky));
         document.refuseUnusedOverrides();
+        new Workload(top).refuseExcess(scenario);
         return new Understood(scenario, top.get(ScenarioFormat.CLOCK), notes.warnings());
     }
 

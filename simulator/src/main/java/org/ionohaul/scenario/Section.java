@@ -275,7 +275,7 @@ final class Section {
             }
             group.keys().forEach(key -> replaced.add(key.name()));
         } else {
-            throw new IllegalStateException("the examples of [" + path + "] don't go together", refusal);
+            throw new NoStandIn(path, refusal);
         }
     }
 

@@ -109,8 +109,9 @@ final class SkyReader {
         List<Described<Interference>> interference = interference(end);
         return end.build(() -> {
             Described<Double> snrDb = level.get();
-            Described<EndConditions> described = draws ->
-                    new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(interference, draws));
+            List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
+            Described<EndConditions> described =
+                    draws -> new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(others, draws));
             return described.tried();
         });
     }

@@ -1,6 +1,10 @@
 package org.ionohaul.scenario;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -10,11 +14,33 @@ import java.util.stream.Stream;
 
 /** Where the texts of scenario and mode files come from: the disk, or memory. */
 public interface SourceFiles {
+    /** A file that is larger was not written by hand. */
+    int MOST_BYTES = 1_000_000;
+
     /** The files of the disk. */
     SourceFiles DISK = new SourceFiles() {
         @Override
         public String text(Path file) throws IOException {
-            return Files.readString(file);
+            try (InputStream in = Files.newInputStream(file)) {
+                byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+                if (bytes.length > MOST_BYTES) {
+                    throw new FileSystemException(file.toString(), null, "is larger than 1 MB");
+                }
+                return StandardCharsets.UTF_8
+                        .newDecoder()
+                        .decode(ByteBuffer.wrap(bytes))
+                        .toString();
+            }
+        }
+
+        @Override
+        public boolean isFile(Path file) {
+            return Files.isRegularFile(file);
+        }
+
+        @Override
+        public Path place(Path file) throws IOException {
+            return file.toRealPath();
         }
 
         @Override
@@ -33,12 +59,26 @@ public interface SourceFiles {
     /**
      * Returns a file's text.
      *
-     * @throws IOException if there is no such file or it is no text in UTF-8
+     * @throws IOException if there is no such file, or it is no text in UTF-8 or larger than {@link #MOST_BYTES}
      */
     String text(Path file) throws IOException;
 
     /** Returns whether there is a file or folder of this name. */
     boolean exists(Path file);
+
+    /** Returns whether there is a file of this name that is neither a folder nor a pipe or device. */
+    default boolean isFile(Path file) {
+        return exists(file);
+    }
+
+    /**
+     * Returns where a file really is, links followed.
+     *
+     * @throws IOException if there is no such file
+     */
+    default Path place(Path file) throws IOException {
+        return file.toAbsolutePath().normalize();
+    }
 
     /**
      * Returns the files in a folder, in any order.
@@ -59,6 +99,16 @@ public interface SourceFiles {
             @Override
             public boolean exists(Path asked) {
                 return asked.equals(file) || others.exists(asked);
+            }
+
+            @Override
+            public boolean isFile(Path asked) {
+                return asked.equals(file) || others.isFile(asked);
+            }
+
+            @Override
+            public Path place(Path asked) throws IOException {
+                return asked.equals(file) ? asked.toAbsolutePath().normalize() : others.place(asked);
             }
 
             @Override

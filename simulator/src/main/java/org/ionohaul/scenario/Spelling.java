@@ -8,10 +8,15 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Guesses which valid word a mistyped one was meant to be. */
 public final class Spelling {
+    private static final int LONGEST_WORD = 100;
+
     private Spelling() {}
 
     /** Returns the nearest of the words, unless even that is more than about a third different; ties go by alphabet. */
     public static Optional<String> nearest(String typed, Collection<String> words) {
+        if (typed.length() > LONGEST_WORD) {
+            return Optional.empty();
+        }
         return words.stream()
                 .filter(word -> distance(typed, word) <= (word.length() + 2) / 3)
                 .min(Comparator.<String>comparingInt(word -> distance(typed, word))

@@ -11,8 +11,15 @@ import org.ionohaul.link.StationTimes;
  * @param patienceSeconds how long its operator waits before breaking off, positive; infinite if never
  */
 public record StationDescription(String name, StationTimes times, double patienceSeconds) {
+    private static final double LONGEST_SECONDS = 3_600_000;
+
     /** Checks the patience. */
     public StationDescription {
-        OutOfRange.unless(patienceSeconds > 0, "patienceSeconds", "must be above 0", patienceSeconds);
+        boolean isForEver = patienceSeconds == Double.POSITIVE_INFINITY;
+        OutOfRange.unless(
+                patienceSeconds > 0 && (isForEver || patienceSeconds <= LONGEST_SECONDS),
+                "patienceSeconds",
+                "must be above 0 and at most 1000 h",
+                patienceSeconds);
     }
 }

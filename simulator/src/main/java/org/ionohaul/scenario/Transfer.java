@@ -1,6 +1,7 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import java.util.Set;
 import org.ionohaul.limits.OutOfRange;
 
 /**
@@ -13,11 +14,26 @@ import org.ionohaul.limits.OutOfRange;
  */
 public record Transfer(
         String name, List<PayloadFile> files, List<Direction> directions, List<Double> deadlinesSeconds) {
+    /** Most files of a transfer: a row of results counts them in one byte. */
+    static final int MOST_FILES = 255;
+
+    private static final int MOST_DEADLINES = 20;
+
     /** Copies the lists and checks that the deadlines rise. */
     public Transfer {
         files = List.copyOf(files);
         directions = List.copyOf(directions);
         deadlinesSeconds = List.copyOf(deadlinesSeconds);
+        OutOfRange.unless(
+                directions.size() == Set.copyOf(directions).size(),
+                "directions",
+                "must name each way once",
+                directions);
+        OutOfRange.unless(
+                deadlinesSeconds.size() <= MOST_DEADLINES,
+                "deadlinesSeconds",
+                "must be at most 20",
+                deadlinesSeconds.size());
         for (int i = 0; i < deadlinesSeconds.size(); i++) {
             OutOfRange.unless(
                     deadlinesSeconds.get(i) > (i == 0 ? 0 : deadlinesSeconds.get(i - 1)),

@@ -52,6 +52,11 @@ final class TransferReader {
                 section.get(ScenarioFormat.DIRECTIONS),
                 deadlinesSeconds(section)));
         refuseDeadlinesBeyondTheHorizon(section, transfer);
+        if (files.size() > Transfer.MOST_FILES) {
+            section.problem(
+                    "has " + files.size() + " files; a transfer has at most " + Transfer.MOST_FILES,
+                    "put several into one, or make more than one transfer of them");
+        }
         return transfer;
     }
 

@@ -40,8 +40,12 @@ public sealed interface Uncertain {
     record Normal(double mean, double deviation) implements Uncertain {
         /** Checks the deviation. */
         public Normal {
+            // Together with the mean, or the one is lost in the rounding of the other.
             OutOfRange.unless(
-                    deviation > 0 && deviation < Double.POSITIVE_INFINITY, "deviation", "must be positive", deviation);
+                    deviation > 0 && mean - deviation < mean && Double.isFinite(Math.abs(mean) + 6 * deviation),
+                    "deviation",
+                    "must be positive",
+                    deviation);
         }
 
         @Override

@@ -13,9 +13,9 @@ public record BurstShape(double preambleSeconds, double detectionSnrDb, FrameSha
     /** Checks the preamble. */
     public BurstShape {
         OutOfRange.unless(
-                preambleSeconds >= 0 && preambleSeconds < 1e4,
+                preambleSeconds >= 0 && preambleSeconds <= 3600,
                 "preambleSeconds",
-                "must not be negative",
+                "must be from 0 to 1 h",
                 preambleSeconds);
         OutOfRange.unless(Math.abs(detectionSnrDb) < 200, "detectionSnrDb", "must be finite", detectionSnrDb);
     }

@@ -277,7 +277,7 @@ final class MainTest {
         assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);
         String[] onNoThread = {"study", DEMO.toString(), "--out", folder.toString(), "--threads", "0"};
         assertEquals(ExitCode.BAD_INPUT, run(onNoThread));
-        assertTrue(err.toString().contains("--threads must be at least 1"), err::toString);
+        assertTrue(err.toString().contains("--threads must be from 1 to "), err::toString);
         assertResumedIsWhole(arguments);
     }
 

@@ -1,0 +1,45 @@
+package org.ionohaul.cli;
+
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import org.ionohaul.scenario.PlainText;
+
+/**
+ * What a command prints on the terminal: texts from scenario and mode files, which somebody else may have written, go
+ * through here and come out as {@link PlainText}; ends of lines pass.
+ */
+final class PlainWriter extends FilterWriter {
+    private PlainWriter(Writer out) {
+        super(out);
+    }
+
+    /** Returns a writer to the same place that lets nothing through that a terminal would obey. */
+    static PrintWriter to(PrintWriter terminal) {
+        return new PrintWriter(new PlainWriter(terminal), true);
+    }
+
+    @Override
+    public void write(int character) throws IOException {
+        write(Character.toString(character), 0, 1);
+    }
+
+    @Override
+    public void write(char[] characters, int offset, int length) throws IOException {
+        write(new String(characters, offset, length), 0, length);
+    }
+
+    @Override
+    public void write(String text, int offset, int length) throws IOException {
+        String piece = text.substring(offset, offset + length);
+        int from = 0;
+        for (int end = piece.indexOf('\n'); end >= 0; end = piece.indexOf('\n', from)) {
+            boolean isPair = end > from && piece.charAt(end - 1) == '\r';
+            out.write(PlainText.of(piece.substring(from, isPair ? end - 1 : end)));
+            out.write(isPair ? "\r\n" : "\n");
+            from = end + 1;
+        }
+        out.write(PlainText.of(piece.substring(from)));
+    }
+}

@@ -1,0 +1,96 @@
+package org.ionohaul.fuzz;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ionohaul.analysis.Findings;
+import org.ionohaul.report.ReportHtml;
+import org.ionohaul.report.SummaryJson;
+import org.ionohaul.report.TextReport;
+import org.ionohaul.report.TrialsCsv;
+import org.ionohaul.scenario.Provenance;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.study.StudyResult;
+import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialRow;
+import org.ionohaul.trial.Trials;
+
+/**
+ * What must hold of any text that is given as scenario, modes and settings: it is read, and then its trials run and can be
+ * reported, or its problems are told in lines of bounded length and number that a terminal only shows. Anything else that
+ * is thrown is a fault.
+ */
+public final class ScenarioFuzzer {
+    private static final int MOST_LINES = 21;
+    private static final int LONGEST_PROBLEM = 2000;
+    /** Nobody writes more, and a fuzzer that does learns nothing by it. */
+    private static final int LONGEST_INPUT = 60_000;
+
+    private static final double LONGEST_HORIZON_SECONDS = 60;
+    /** Every so many accepted texts are run as a study and reported; the others are run for one trial. */
+    private static final int STUDY_EVERY = 16;
+
+    private ScenarioFuzzer() {}
+
+    /** Tries one text; what the fuzzer calls. */
+    public static void fuzzerTestOneInput(byte[] input) throws IOException {
+        if (input.length <= LONGEST_INPUT) {
+            isAccepted(new String(input, StandardCharsets.UTF_8));
+        }
+    }
+
+    /** Tries one text and returns whether it was accepted. */
+    static boolean isAccepted(String text) throws IOException {
+        WrittenInput input = WrittenInput.of(text);
+        SourceFiles files = SourceFiles.of(input.files());
+        try {
+            Scenario scenario = ScenarioReader.read(files, WrittenInput.SCENARIO, input.changes());
+            run(scenario, files, input.changes(), text.hashCode() % STUDY_EVERY == 0);
+            return true;
+        } catch (ScenarioProblems e) {
+            e.told().forEach(ScenarioFuzzer::requireShowable);
+            require(!e.problems().isEmpty() && e.told().size() <= MOST_LINES, "number of problems");
+            return false;
+        }
+    }
+
+    private static void run(Scenario scenario, SourceFiles files, Map<String, String> changes, boolean isStudy)
+            throws IOException {
+        Scenario brief = scenario.tried(isStudy ? 3 : 1)
+                .sending(scenario.transfers(), Math.min(scenario.horizonSeconds(), LONGEST_HORIZON_SECONDS));
+        if (!isStudy) {
+            new Trials(brief).run(0).forEach(result -> TrialRow.of(0, result));
+            return;
+        }
+        StudyResult result = new StudyRunner(brief, new Trials(brief)::run, 1, (done, asked) -> {}, () -> false).run();
+        Provenance provenance = ScenarioReader.provenance(files, WrittenInput.SCENARIO, changes);
+        Findings findings = Findings.of(result, Optional.empty(), provenance);
+        new TextReport(findings).lines().forEach(ScenarioFuzzer::requirePlain);
+        for (var entry : List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(result))) {
+            entry.writeTo(OutputStream.nullOutputStream());
+        }
+    }
+
+    private static void requireShowable(String problem) {
+        require(problem.length() <= LONGEST_PROBLEM, "length of a problem");
+        problem.lines().forEach(ScenarioFuzzer::requirePlain);
+    }
+
+    private static void requirePlain(String line) {
+        require(
+                line.chars().noneMatch(it -> it != '\t' && Character.isISOControl(it)),
+                "a control character in: " + line);
+    }
+
+    private static void require(boolean holds, String what) {
+        if (!holds) {
+            throw new AssertionError(what);
+        }
+    }
+}
