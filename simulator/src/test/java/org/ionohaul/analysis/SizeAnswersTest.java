@@ -16,6 +16,7 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.InventedStudy;
@@ -176,7 +177,8 @@ final class SizeAnswersTest {
     /** Of 30 trials 16 never get a link, 14 get through late. */
     @Test
     void whatKeepsMostOfTheLateTrialsIsTheLimit() {
-        List<SessionResult> sessions = new ArrayList<>(Collections.nCopies(16, InventedStudy.neverLinked(100)));
+        List<SessionResult> sessions =
+                new ArrayList<>(Collections.nCopies(16, InventedStudy.neverLinked(Ending.NEVER_LINKED, 100)));
         sessions.addAll(Collections.nCopies(14, InventedStudy.steady(300, 50, 2000)));
         PromiseTable table = PromiseTable.of(
                         InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions)), Direction.UPLOAD)

@@ -71,7 +71,7 @@ final class TextReportTest {
     @Test
     void ofFilesOfOtherSizesItSaysOnHowManyTrialsTheyRest() {
         String text = String.join(" ", lines(40)).replaceAll(" +", " ");
-        assertTrue(text.contains("Read off a few transfers, short and long, on each of 40 trials"), text);
+        assertTrue(text.contains("are sent on each of 40 trials"), text);
     }
 
     @Test
