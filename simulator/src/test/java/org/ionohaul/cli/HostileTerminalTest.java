@@ -123,6 +123,16 @@ final class HostileTerminalTest {
         assertTrue(err.toString().matches("(?s)--threads must be from 1 to \\d+: " + threads + ".*"), err::toString);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"13 h", "25 h", "1000 h"})
+    @DisplayName("a promise by a deadline beyond the horizon is answered or refused in words")
+    void deadlinesBeyondTheHorizonEndInWords(String deadline) throws IOException {
+        String file = written("river.toml", "River", "Brook");
+        int code = run("promise", file, "--by", deadline, "--trials", "2", "--threads", "1");
+        assertTrue(code == ExitCode.DONE || code == ExitCode.BAD_INPUT, err::toString);
+        assertFalse(err.toString().contains("Exception"), err::toString);
+    }
+
     @Test
     @DisplayName("a link in the place of a folder of results is not followed to what it leads to")
     void linksAreNotReplaced() throws IOException {
