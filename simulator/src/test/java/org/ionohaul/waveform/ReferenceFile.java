@@ -13,18 +13,18 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** A table among the published reference results: comment lines, then CSV with a line of heads. */
-final class ReferenceFile {
+public final class ReferenceFile {
     private static final Path FOLDER = Path.of("..", "results", "reference");
     private static final Pattern VERSION = Pattern.compile("<artifactId>ionohaul</artifactId>\\s*<version>([^<]+)<");
 
     private final StringBuilder text = new StringBuilder();
 
-    ReferenceFile comment(String line) {
+    public ReferenceFile comment(String line) {
         text.append("# ").append(line).append('\n');
         return this;
     }
 
-    ReferenceFile row(Object... cells) {
+    public ReferenceFile row(Object... cells) {
         for (int i = 0; i < cells.length; i++) {
             String cell = cells[i] instanceof Double number ? decimal(number) : String.valueOf(cells[i]);
             text.append(i == 0 ? "" : ",").append(cell);
@@ -37,7 +37,7 @@ final class ReferenceFile {
         return Double.isInfinite(number) ? "unreachable" : String.format(Locale.ROOT, "%.2f", number);
     }
 
-    void write(String name) {
+    public void write(String name) {
         try {
             Files.writeString(FOLDER.resolve(name), text);
         } catch (IOException e) {
@@ -45,7 +45,7 @@ final class ReferenceFile {
         }
     }
 
-    static List<CSVRecord> read(String name) throws IOException {
+    public static List<CSVRecord> read(String name) throws IOException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
                 .setCommentMarker('#')
@@ -58,11 +58,19 @@ final class ReferenceFile {
     }
 
     /** Returns the version in the parent's pom. */
-    static String programVersion() throws IOException {
-        Matcher version = VERSION.matcher(Files.readString(Path.of("..", "pom.xml")));
+    public static String programVersion() {
+        Matcher version = VERSION.matcher(pom());
         if (!version.find()) {
             throw new IllegalStateException("no version in ../pom.xml");
         }
         return version.group(1);
+    }
+
+    private static String pom() {
+        try {
+            return Files.readString(Path.of("..", "pom.xml"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }
