@@ -39,7 +39,7 @@ public final class Sky {
      * @param receiver the end that listens
      */
     public Reception reception(End receiver, Passband passband) {
-        return new SkyReception(this, receiver, passband);
+        return new SkyReception(this, receiver, passband.cutFor(conditions.paths()));
     }
 
     /**

@@ -15,8 +15,9 @@ final class SkyReception implements Reception {
     private final NoiseAtEnd noise;
     private final PathGain[] paths;
     private final Passband passband;
+    private final double widestSpreadHz;
     private final double dopplerSpreadHz;
-    private final double delaySpreadSeconds;
+    private final PowerDelays delays;
     private final FrequencyResponse response;
     private final double[] gains;
     private final double[] interference;
@@ -29,8 +30,9 @@ final class SkyReception implements Reception {
         this.noise = sky.noise(receiver);
         this.paths = sky.gains();
         this.passband = passband;
+        this.widestSpreadHz = sky.conditions().widestDopplerSpreadHz();
         this.dopplerSpreadHz = sky.conditions().dopplerSpreadHz();
-        this.delaySpreadSeconds = sky.conditions().delaySpreadSeconds();
+        this.delays = new PowerDelays(sky.conditions().paths());
         this.response = new FrequencyResponse(sky.conditions().paths(), passband);
         this.gains = new double[2 * paths.length];
         this.interference = new double[passband.subBands()];
@@ -58,7 +60,13 @@ final class SkyReception implements Reception {
 
     @Override
     public long steadyNanos() {
-        return dopplerSpreadHz > 0 ? Math.round(1e9 * STEADY_SHARE / dopplerSpreadHz) : Long.MAX_VALUE;
+        double spreadHz = Math.max(widestSpreadHz, dopplerSpreadHz);
+        return spreadHz > 0 ? Math.round(1e9 * STEADY_SHARE / spreadHz) : Long.MAX_VALUE;
+    }
+
+    @Override
+    public long noiseSteadyNanos() {
+        return noise.steadyNanos();
     }
 
     @Override
@@ -67,8 +75,13 @@ final class SkyReception implements Reception {
     }
 
     @Override
-    public double delaySpreadSeconds() {
-        return delaySpreadSeconds;
+    public double meanSignal(long atNanos) {
+        return snr * level.ratio(atNanos);
+    }
+
+    @Override
+    public double shareBeyond(double reachSeconds, double symbolSeconds) {
+        return delays.shareBeyond(reachSeconds, symbolSeconds);
     }
 
     /** Writes the power transfer |H|^2 of each sub-band at an instant, of mean 1; zero or more up to rounding. */
