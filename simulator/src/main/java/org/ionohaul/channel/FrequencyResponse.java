@@ -71,7 +71,7 @@ final class FrequencyResponse {
     }
 
     /** Returns each path's share of the mean power; they sum to 1. */
-    private static double[] shares(List<PropagationPath> paths) {
+    static double[] shares(List<PropagationPath> paths) {
         double[] ratios = paths.stream()
                 .mapToDouble(path -> Decibels.toRatio(path.powerDb()))
                 .toArray();

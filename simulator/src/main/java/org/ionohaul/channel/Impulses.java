@@ -40,6 +40,11 @@ final class Impulses {
         return noise.probability() > 0 && strike(atNanos) ? rise : 1;
     }
 
+    /** Returns the length of a slot in nanoseconds, {@code Long.MAX_VALUE} where no impulse ever strikes. */
+    long slotNanos() {
+        return noise.probability() > 0 ? Math.round(1e9 * noise.slotSeconds()) : Long.MAX_VALUE;
+    }
+
     private boolean strike(long atNanos) {
         long slot = (long) Math.floor(atNanos * slotsPerNano);
         return blocks.get(slot >> BLOCK_BITS).get((int) slot & (BLOCK_SLOTS - 1));

@@ -31,6 +31,11 @@ final class NoiseAtEnd {
         return floor.ratio(atNanos);
     }
 
+    /** Returns the length of an impulse in nanoseconds, {@code Long.MAX_VALUE} where there are none. */
+    long steadyNanos() {
+        return impulses.slotNanos();
+    }
+
     /** Returns all that disturbs reception in 3 kHz, relative to the floor when the trial begins. */
     double disturbance(long atNanos) {
         return noise(atNanos) + others(atNanos);

@@ -30,9 +30,29 @@ public interface Reception {
      */
     long steadyNanos();
 
-    /** Returns the widest Doppler spread of the paths (2 sigma), in Hz, zero or more. */
+    /**
+     * Returns the signal's power as {@link #powers} has it, averaged over fast fading: what an estimate that no longer fits
+     * the path errs by is in proportion to it, not to the faded power of the moment.
+     */
+    double meanSignal(long atNanos);
+
+    /** Returns how long impulsive noise stays unchanged, in nanoseconds, positive; {@code Long.MAX_VALUE} without any. */
+    default long noiseSteadyNanos() {
+        return Long.MAX_VALUE;
+    }
+
+    /**
+     * Returns the width (2 sigma) in Hz of the Doppler spectrum of all paths together, each weighed by its power: their
+     * spreads and how far they are shifted against each other. Zero or more.
+     */
     double dopplerSpreadHz();
 
-    /** Returns the longest delay between paths, in seconds, zero or more. */
-    double delaySpreadSeconds();
+    /**
+     * Returns the share of the mean power that comes too late for a receiver (or too early, if it prefers the later path),
+     * from 0 to below 1: of each path beyond the reach as much as it covers of the next symbol.
+     *
+     * @param reachSeconds how far behind the first path it accepts that others come, zero or more
+     * @param symbolSeconds length of a symbol, positive
+     */
+    double shareBeyond(double reachSeconds, double symbolSeconds);
 }

@@ -7,6 +7,7 @@ package org.ionohaul.channel;
 public final class SinrMeter {
     private double[] signal = new double[0];
     private double[] disturbance = new double[0];
+    private double meanSignal;
 
     /** Listens at an instant, in nanoseconds since the trial began; {@link #sinr(int)} then tells what was heard. */
     public void listen(Reception reception, long atNanos) {
@@ -15,6 +16,7 @@ public final class SinrMeter {
             disturbance = new double[signal.length];
         }
         reception.powers(atNanos, signal, disturbance);
+        meanSignal = reception.meanSignal(atNanos);
     }
 
     /** Returns how many sub-bands were heard last, zero before the first time. */
@@ -25,6 +27,11 @@ public final class SinrMeter {
     /** Returns the ratio of signal power to that of noise and interference in a sub-band when last heard, linear. */
     public double sinr(int subBand) {
         return signal[subBand] / disturbance[subBand];
+    }
+
+    /** Returns what {@link #sinr} would be if the path did not fade: the mean signal over what disturbs at the moment. */
+    public double unfadedSinr(int subBand) {
+        return meanSignal / disturbance[subBand];
     }
 
     /**

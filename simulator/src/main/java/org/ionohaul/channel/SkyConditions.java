@@ -1,6 +1,5 @@
 package org.ionohaul.channel;
 
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -31,18 +30,28 @@ public record SkyConditions(
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns the widest Doppler spread of the paths (2 sigma), in Hz. */
+    /**
+     * Returns the width (2 sigma) in Hz of the Doppler spectrum of all paths together, weighed by power: the variance within
+     * the paths and that between them.
+     */
     public double dopplerSpreadHz() {
+        double[] shares = FrequencyResponse.shares(paths);
+        double shiftHz = 0;
+        double square = 0;
+        for (int i = 0; i < shares.length; i++) {
+            PropagationPath path = paths.get(i);
+            double halfSpreadHz = path.dopplerSpreadHz() / 2;
+            shiftHz += shares[i] * path.dopplerShiftHz();
+            square += shares[i] * (halfSpreadHz * halfSpreadHz + path.dopplerShiftHz() * path.dopplerShiftHz());
+        }
+        return 2 * Math.sqrt(Math.max(0, square - shiftHz * shiftHz));
+    }
+
+    /** Returns the widest Doppler spread of a single path (2 sigma), in Hz. */
+    public double widestDopplerSpreadHz() {
         return paths.stream()
                 .mapToDouble(PropagationPath::dopplerSpreadHz)
                 .max()
                 .orElseThrow();
-    }
-
-    /** Returns the difference between the longest and the shortest delay of the paths, in seconds. */
-    public double delaySpreadSeconds() {
-        DoubleSummaryStatistics delays =
-                paths.stream().mapToDouble(PropagationPath::delaySeconds).summaryStatistics();
-        return delays.getMax() - delays.getMin();
     }
 }

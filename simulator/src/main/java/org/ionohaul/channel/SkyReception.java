@@ -15,8 +15,9 @@ final class SkyReception implements Reception {
     private final NoiseAtEnd noise;
     private final PathGain[] paths;
     private final Passband passband;
+    private final double widestSpreadHz;
     private final double dopplerSpreadHz;
-    private final double delaySpreadSeconds;
+    private final PowerDelays delays;
     private final FrequencyResponse response;
     private final double[] gains;
     private final double[] interference;
@@ -44,12 +45,13 @@ final class SkyReception implements Reception {
         this.level = level;
         this.noise = noise;
         this.paths = paths;
-        this.passband = passband;
+        this.passband = passband.cutFor(conditions.paths());
+        this.widestSpreadHz = conditions.widestDopplerSpreadHz();
         this.dopplerSpreadHz = conditions.dopplerSpreadHz();
-        this.delaySpreadSeconds = conditions.delaySpreadSeconds();
-        this.response = new FrequencyResponse(conditions.paths(), passband);
+        this.delays = new PowerDelays(conditions.paths());
+        this.response = new FrequencyResponse(conditions.paths(), this.passband);
         this.gains = new double[2 * paths.length];
-        this.interference = new double[passband.subBands()];
+        this.interference = new double[this.passband.subBands()];
     }
 
     @Override
@@ -74,7 +76,13 @@ final class SkyReception implements Reception {
 
     @Override
     public long steadyNanos() {
-        return dopplerSpreadHz > 0 ? Math.round(1e9 * STEADY_SHARE / dopplerSpreadHz) : Long.MAX_VALUE;
+        double spreadHz = Math.max(widestSpreadHz, dopplerSpreadHz);
+        return spreadHz > 0 ? Math.round(1e9 * STEADY_SHARE / spreadHz) : Long.MAX_VALUE;
+    }
+
+    @Override
+    public long noiseSteadyNanos() {
+        return noise.steadyNanos();
     }
 
     @Override
@@ -83,8 +91,13 @@ final class SkyReception implements Reception {
     }
 
     @Override
-    public double delaySpreadSeconds() {
-        return delaySpreadSeconds;
+    public double meanSignal(long atNanos) {
+        return snr * level.ratio(atNanos);
+    }
+
+    @Override
+    public double shareBeyond(double reachSeconds, double symbolSeconds) {
+        return delays.shareBeyond(reachSeconds, symbolSeconds);
     }
 
     /** Writes the power transfer |H|^2 of each sub-band at an instant, of mean 1; zero or more up to rounding. */

@@ -134,8 +134,18 @@ public final class LossOnPath {
         }
 
         @Override
-        public double delaySpreadSeconds() {
-            return original.delaySpreadSeconds();
+        public long noiseSteadyNanos() {
+            return original.noiseSteadyNanos();
+        }
+
+        @Override
+        public double meanSignal(long atNanos) {
+            return factor * original.meanSignal(atNanos);
+        }
+
+        @Override
+        public double shareBeyond(double reachSeconds, double symbolSeconds) {
+            return original.shareBeyond(reachSeconds, symbolSeconds);
         }
     }
 }

@@ -64,7 +64,11 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double snrDb = meanSnrDb(reception, startNanos, (double) preambleNanos);
+        double step = Math.min(step(reception), (double) reception.noiseSteadyNanos());
+        double spanNanos = (double) preambleNanos;
+        double mean = meter.mean(reception, startNanos, spanNanos, samples(step, spanNanos));
+        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
+        double snrDb = Decibels.ofRatio(mean * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -74,7 +78,8 @@ final class BurstWaveform implements Waveform {
         if (frame < 0 || frame >= frames) {
             throw new IllegalArgumentException("frame must be from 0 to below " + frames + ": " + frame);
         }
-        double share = hearing.distortion().share(reception);
+        double late = hearing.distortion().late(reception);
+        double motion = hearing.distortion().motion(reception);
         double firstNanos = frame * frameNanos;
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
@@ -82,7 +87,9 @@ final class BurstWaveform implements Waveform {
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap / frameNanos * meanRating(reception, startNanos + preambleNanos + (long) from, share);
+            rating += overlap
+                    / frameNanos
+                    * meanRating(reception, startNanos + preambleNanos + (long) from, late, motion);
         }
         return frameModel.evidence(rating);
     }
@@ -112,25 +119,28 @@ final class BurstWaveform implements Waveform {
         return (int) Math.ceil(frames * frameNanos / blockNanos - ROUNDING);
     }
 
-    private double meanRating(Reception reception, long fromNanos, double distortionShare) {
-        int samples = samples(reception, blockNanos);
+    private double meanRating(Reception reception, long fromNanos, double late, double motion) {
+        int samples = samples(step(reception), blockNanos);
         double sum = 0;
         for (int i = 0; i < samples; i++) {
             meter.listen(reception, fromNanos + (long) ((i + 0.5) / samples * blockNanos));
             for (int band = 0; band < meter.subBands(); band++) {
-                sum += frameModel.rating(hearing.esN0(meter.sinr(band), distortionShare));
+                sum += frameModel.rating(hearing.esN0(meter.sinr(band), meter.unfadedSinr(band), late, motion));
             }
         }
         return sum / (samples * meter.subBands());
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {
-        double mean = meter.mean(reception, fromNanos, spanNanos, samples(reception, spanNanos));
+        double mean = meter.mean(reception, fromNanos, spanNanos, samples(step(reception), spanNanos));
         return Decibels.ofRatio(mean * hearing.meanPower());
     }
 
-    private static int samples(Reception reception, double spanNanos) {
-        double step = Math.min((double) reception.steadyNanos(), LONGEST_STEP_NANOS);
+    private static double step(Reception reception) {
+        return Math.min((double) reception.steadyNanos(), LONGEST_STEP_NANOS);
+    }
+
+    private static int samples(double step, double spanNanos) {
         return (int) Math.min(MOST_SAMPLES, Math.max(FEWEST_SAMPLES, Math.ceil(spanNanos / step)));
     }
 }

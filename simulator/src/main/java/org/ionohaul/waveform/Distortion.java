@@ -4,39 +4,58 @@ import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 
 /**
- * What a real receiver adds to the noise, as a share of the signal's power: residual distortion, an estimate of the
- * channel that is out of date, and echoes later than the guard interval or equaliser reaches.
+ * What a real receiver adds to the noise.
  *
  * @param receiver the receiver's traits
  * @param symbolSeconds length of a symbol, positive
  */
 record Distortion(Receiver receiver, double symbolSeconds) {
     /**
-     * Distortion of a receiver that renews its estimate once in the reciprocal of the Doppler spread. An estimate that is
-     * held for that time and used throughout errs by pi^2 / 12 = 0.82 on average (correlation exp(-(pi spread time)^2 /
-     * 2), to second order); one that follows the data in between does better. Fitted to the requirements of
-     * MIL-STD-188-110 Appendix C: see results/reference/waveform-calibration.csv.
+     * By what factor the error of a real receiver's estimate exceeds that of straight lines between noiseless looks. The
+     * reference receiver, which follows by straight lines, loses as much as the model at 1.5 where it loses most
+     * (results/reference/receiver-anchor.csv: 5 Hz, looks every 107 ms); the requirements of MIL-STD-188-110 Appendix C
+     * taken alone ask for 3 (waveform-calibration.csv).
      */
-    static final double STALE_ESTIMATE = 0.3125;
+    static final double OVER_STRAIGHT_LINES = 1.5;
 
-    /** Returns the distortion's share of the signal's power on a given path. */
-    double share(Reception reception) {
-        double staleness = reception.dopplerSpreadHz() * receiver.trackingSeconds();
-        return Decibels.toRatio(-receiver.ceilingDb())
-                + STALE_ESTIMATE * staleness * staleness
-                + lateEchoes(reception.delaySpreadSeconds());
+    /** Below this many radians the series of what straight lines miss is exact to 1 %, and the closed form no longer is. */
+    private static final double SLOW = 0.1;
+
+    /** Returns residual distortion, as a share of the signal's power of the moment, which it fades with. */
+    double atRest() {
+        return Decibels.toRatio(-receiver.ceilingDb());
+    }
+
+    /** Returns the share of the mean power that comes later than guard interval or equaliser reaches. */
+    double late(Reception reception) {
+        return reception.shareBeyond(receiver.delayToleranceSeconds(), symbolSeconds);
     }
 
     /**
-     * Of two equal paths the later one reaches into the next symbol by as much as it is beyond the tolerance: that share
-     * of it is lost, and heard as noise; all of it if it comes later than a whole symbol.
+     * Returns what changes of the path cost, over its mean power: the error of an estimate between two looks, and what a
+     * symbol loses that is added up while its phase turns, (pi B T)^2 / 12 (Li and Cimini, "Bounds on the interchannel
+     * interference of OFDM in time-varying impairments", IEEE Trans. Commun. 49(3), 2001, for a Doppler spectrum of
+     * standard deviation B / 2).
+     *
+     * <p>Not in proportion to the faded power of the moment: an estimate errs by what the path has become since, whatever
+     * is left of it, so that on a fast path no signal is strong enough.
      */
-    private double lateEchoes(double delaySpreadSeconds) {
-        double beyond = delaySpreadSeconds - receiver.delayToleranceSeconds();
-        if (beyond <= 0) {
-            return 0;
+    double motion(Reception reception) {
+        double spread = Math.PI * reception.dopplerSpreadHz();
+        double within = spread * symbolSeconds;
+        return OVER_STRAIGHT_LINES * missedByLines(spread * receiver.trackingSeconds()) + within * within / 12;
+    }
+
+    /**
+     * Returns the mean square of what a straight line between two looks misses, over the mean power of a gain whose
+     * correlation is exp(-(u t / T)^2 / 2) after a time t, T being the time between the looks (ITU-R F.1487 with u = pi x
+     * Doppler spread x T): 5/3 + exp(-u^2 / 2) / 3 - 4 times the integral of (1 - x) exp(-(u x)^2 / 2) from 0 to 1. For
+     * slow paths u^4 / 40.
+     */
+    static double missedByLines(double u) {
+        if (u < SLOW) {
+            return u * u * u * u / 40;
         }
-        double lost = 0.5 * Math.min(1, beyond / symbolSeconds);
-        return lost / (1 - lost);
+        return 5.0 / 3 + Math.exp(-u * u / 2) / 3 - 2 * Coherence.power(u);
     }
 }

@@ -23,10 +23,10 @@ public record Emission(double bandwidthHz, double crestFactorDb) {
 
     /**
      * Returns the passband through which this emission is to be heard: one sub-band for narrow signals, one for every 300
-     * Hz of wider ones, at most eight; enough to follow the notches of echoes some milliseconds apart.
+     * Hz of wider ones, at most eight; more where the paths' delays ask for it.
      */
     public Passband passband() {
         long subBands = Math.round(bandwidthHz / SUB_BAND_HZ);
-        return new Passband(bandwidthHz, (int) Math.max(1, Math.min(MOST_SUB_BANDS, subBands)));
+        return new Passband(bandwidthHz, (int) Math.max(1, Math.min(MOST_SUB_BANDS, subBands)), true);
     }
 }

@@ -12,7 +12,7 @@ import org.ionohaul.channel.Reception;
  * @param distortion what the receiver adds to the noise
  */
 record Hearing(double meanPower, double energyPerSinr, double gap, Distortion distortion) {
-    private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1);
+    private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1e-9);
 
     static Hearing of(FrameShape frame, Emission emission) {
         double meanPower = Decibels.toRatio(-emission.crestFactorDb());
@@ -27,9 +27,17 @@ record Hearing(double meanPower, double energyPerSinr, double gap, Distortion di
         return new Hearing(meanPower, meanPower, 1, NO_DISTORTION);
     }
 
-    /** Returns the Es/N0 that counts. */
-    double esN0(double sinr, double distortionShare) {
+    /**
+     * Returns the Es/N0 that counts.
+     *
+     * @param sinr SINR of the moment
+     * @param unfadedSinr what it would be if the path did not fade
+     * @param late share of the mean power that comes too late: lost, and heard as noise
+     * @param motion what changes of the path cost, over the mean power
+     */
+    double esN0(double sinr, double unfadedSinr, double late, double motion) {
         double energy = sinr * energyPerSinr;
-        return gap * energy / (1 + energy * distortionShare);
+        double noise = 1 + energy * distortion.atRest() + unfadedSinr * energyPerSinr * (late + motion);
+        return gap * energy * (1 - late) / noise;
     }
 }

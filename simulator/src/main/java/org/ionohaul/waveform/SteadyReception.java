@@ -38,7 +38,12 @@ public record SteadyReception(double snrDb) implements Reception {
     }
 
     @Override
-    public double delaySpreadSeconds() {
+    public double meanSignal(long atNanos) {
+        return Decibels.toRatio(snrDb);
+    }
+
+    @Override
+    public double shareBeyond(double reachSeconds, double symbolSeconds) {
         return 0;
     }
 }

@@ -25,7 +25,7 @@ public interface Waveform {
 
     /**
      * Returns the probability that the receiver finds the burst, by the SNR over its preamble as {@link #meanSnrDb} has
-     * it over a burst.
+     * it over a burst, less what a correlator over the whole preamble loses because the path changes meanwhile.
      *
      * @param reception how the receiver hears the sender
      * @param startNanos when the burst's first symbol arrives

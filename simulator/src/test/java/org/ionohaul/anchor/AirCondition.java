@@ -135,8 +135,13 @@ record AirCondition(String about, List<PropagationPath> paths, ImpulsiveNoise im
         }
 
         @Override
-        public double delaySpreadSeconds() {
-            return original.delaySpreadSeconds();
+        public double meanSignal(long atNanos) {
+            return original.meanSignal(atNanos);
+        }
+
+        @Override
+        public double shareBeyond(double reachSeconds, double symbolSeconds) {
+            return original.shareBeyond(reachSeconds, symbolSeconds);
         }
     }
 }

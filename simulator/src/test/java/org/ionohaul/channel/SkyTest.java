@@ -101,7 +101,7 @@ final class SkyTest {
             assertEquals(sinr[band + 2], sinr[band], 1e-9);
         }
         assertTrue(Math.abs(sinr[0] - sinr[1]) > 1e-3);
-        assertEquals(0.002, reception.delaySpreadSeconds());
+        assertEquals(0.5, reception.shareBeyond(0, 0.002));
         assertEquals(1, reception.dopplerSpreadHz());
         assertEquals(125_000_000, reception.steadyNanos());
     }

@@ -126,7 +126,12 @@ final class Bench {
         }
 
         @Override
-        public double delaySpreadSeconds() {
+        public double meanSignal(long atNanos) {
+            return 1;
+        }
+
+        @Override
+        public double shareBeyond(double reachSeconds, double symbolSeconds) {
             return 0;
         }
     }

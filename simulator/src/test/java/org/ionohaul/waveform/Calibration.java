@@ -8,8 +8,8 @@ import org.ionohaul.trial.FadingSkies;
 import org.ionohaul.trial.LossOnPath;
 
 /**
- * Fits the one global parameter of the receiver model, its ceiling on a path of 1 Hz Doppler spread with known symbols
- * every 119.6 ms, to requirements of MIL-STD-188-110 Appendix C, and predicts each waveform from the others.
+ * Fits the one global parameter of the receiver model, by how much a real receiver follows the path worse than straight
+ * lines between its looks at known symbols, to requirements of MIL-STD-188-110 Appendix C, and predicts each waveform from the others.
  *
  * <p>Requirements: SNR in 3 kHz for a coded bit error rate of 1e-5 with the very long interleaver, in white noise and on
  * "poor" (two equal paths, 2 ms, 1 Hz); all from memory. Each waveform's implementation gap is its own requirement in
@@ -23,9 +23,9 @@ final class Calibration {
     private static final double BIT_ERROR_RATE = 1e-5;
     private static final double POOR_DELAY_SECONDS = 2e-3;
     private static final double POOR_SPREAD_HZ = 1;
-    private static final double LOWEST_CEILING_DB = 22;
-    private static final double STEP_DB = 0.25;
-    private static final int CEILINGS = 15;
+    private static final double STEP = 0.5;
+    private static final int FACTORS = 10;
+    private static final int PROGRAM = (int) Math.round(Distortion.OVER_STRAIGHT_LINES / STEP);
     private static final double UNREACHABLE_DB = 60;
 
     static final List<Requirement> REQUIREMENTS = List.of(
@@ -43,8 +43,13 @@ final class Calibration {
             Requirement requirement,
             double gapDb,
             double predictedDb,
-            double ceilingWithoutDb,
-            double predictedFromOthersDb) {
+            double factorWithout,
+            double predictedFromOthersDb,
+            double programDb) {
+        double programErrorDb() {
+            return programDb - requirement.poorDb();
+        }
+
         double errorDb() {
             return predictedDb - requirement.poorDb();
         }
@@ -56,7 +61,7 @@ final class Calibration {
 
     private final List<double[]> needsDb = new ArrayList<>();
 
-    /** Works out what each waveform needs under each ceiling. */
+    /** Works out what each waveform needs for each factor. */
     Calibration(double wrongBitShare, List<List<LossOnPath>> benches) {
         double loss = BIT_ERROR_RATE / wrongBitShare;
         for (List<LossOnPath> benchesOfOne : benches) {
@@ -66,14 +71,14 @@ final class Calibration {
         }
     }
 
-    /** Returns for each waveform a bench for each ceiling. */
+    /** Returns for each waveform a bench for each factor. */
     static List<List<LossOnPath>> benches(int bursts) {
         FadingSkies poor = SerialTone.twoPaths(POOR_DELAY_SECONDS, POOR_SPREAD_HZ, bursts);
         return REQUIREMENTS.stream()
                 .map(it -> {
                     double gapDb = it.waveform().gapDb(it.steadyDb());
-                    return IntStream.range(0, CEILINGS)
-                            .mapToObj(i -> it.waveform().benchUnder(ceilingDb(i), poor, gapDb))
+                    return IntStream.range(0, FACTORS)
+                            .mapToObj(i -> it.waveform().bench(poor, gapDb, factor(i)))
                             .toList();
                 })
                 .toList();
@@ -83,9 +88,9 @@ final class Calibration {
         return Math.sqrt(errors.map(error -> error * error).average().orElseThrow());
     }
 
-    /** Returns the ceiling in dB that fits all waveforms best. */
-    double ceilingDb() {
-        return ceilingDb(best(-1));
+    /** Returns the factor that fits all waveforms best. */
+    double factor() {
+        return factor(best(-1));
     }
 
     List<Line> lines() {
@@ -95,28 +100,34 @@ final class Calibration {
                     Requirement requirement = REQUIREMENTS.get(i);
                     double gapDb = requirement.waveform().gapDb(requirement.steadyDb());
                     int others = best(i);
-                    return new Line(requirement, gapDb, needsDb.get(i)[all], ceilingDb(others), needsDb.get(i)[others]);
+                    return new Line(
+                            requirement,
+                            gapDb,
+                            needsDb.get(i)[all],
+                            factor(others),
+                            needsDb.get(i)[others],
+                            needsDb.get(i)[PROGRAM]);
                 })
                 .toList();
     }
 
     private int best(int without) {
         int best = 0;
-        for (int ceiling = 1; ceiling < CEILINGS; ceiling++) {
-            if (rmsErrorDb(ceiling, without) < rmsErrorDb(best, without)) {
-                best = ceiling;
+        for (int factor = 1; factor < FACTORS; factor++) {
+            if (rmsErrorDb(factor, without) < rmsErrorDb(best, without)) {
+                best = factor;
             }
         }
         return best;
     }
 
-    private double rmsErrorDb(int ceiling, int without) {
+    private double rmsErrorDb(int factor, int without) {
         return rms(IntStream.range(0, REQUIREMENTS.size())
                 .filter(i -> i != without)
-                .mapToDouble(i -> needsDb.get(i)[ceiling] - REQUIREMENTS.get(i).poorDb()));
+                .mapToDouble(i -> needsDb.get(i)[factor] - REQUIREMENTS.get(i).poorDb()));
     }
 
-    private static double ceilingDb(int index) {
-        return LOWEST_CEILING_DB + index * STEP_DB;
+    private static double factor(int index) {
+        return index * STEP;
     }
 }

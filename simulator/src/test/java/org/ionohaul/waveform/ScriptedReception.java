@@ -9,6 +9,9 @@ import org.ionohaul.channel.Reception;
  *
  * @param signal power of each sub-band at an instant
  * @param disturbance noise and interference likewise, positive
+ * @param mean power of the signal without its fading
+ * @param shareBeyond share of the power that comes too late
+ * @param noiseSteadyNanos length of an impulse
  * @param asked receives every instant that was asked for
  */
 record ScriptedReception(
@@ -17,7 +20,9 @@ record ScriptedReception(
         Bands disturbance,
         long steadyNanos,
         double dopplerSpreadHz,
-        double delaySpreadSeconds,
+        double mean,
+        double shareBeyond,
+        long noiseSteadyNanos,
         List<Long> asked)
         implements Reception {
     /** What is heard at an instant. */
@@ -32,19 +37,38 @@ record ScriptedReception(
 
     /** Returns a path and noise that change as told, without Doppler spread or delay spread. */
     static ScriptedReception of(int subBands, long steadyNanos, Bands signal, Bands disturbance) {
-        return new ScriptedReception(subBands, signal, disturbance, steadyNanos, 0, 0, new ArrayList<>());
+        return new ScriptedReception(
+                subBands, signal, disturbance, steadyNanos, 0, 1, 0, Long.MAX_VALUE, new ArrayList<>());
     }
 
-    /** Returns one sub-band of a path that never changes, with the spreads told. */
-    static ScriptedReception spread(double sinr, long steadyNanos, double dopplerSpreadHz, double delaySpreadSeconds) {
+    /** Returns one sub-band of a path that never changes, with the spread and the share that is late as told. */
+    static ScriptedReception spread(double sinr, long steadyNanos, double dopplerSpreadHz, double shareBeyond) {
         return new ScriptedReception(
                 1,
                 (at, band) -> sinr,
                 (at, band) -> 1,
                 steadyNanos,
                 dopplerSpreadHz,
-                delaySpreadSeconds,
+                sinr,
+                shareBeyond,
+                Long.MAX_VALUE,
                 new ArrayList<>());
+    }
+
+    /** Returns the same with impulses of such a length, at which one must look. */
+    ScriptedReception withImpulses(long nanos) {
+        return new ScriptedReception(
+                subBands, signal, disturbance, steadyNanos, dopplerSpreadHz, mean, shareBeyond, nanos, asked);
+    }
+
+    @Override
+    public double meanSignal(long atNanos) {
+        return mean;
+    }
+
+    @Override
+    public double shareBeyond(double reachSeconds, double symbolSeconds) {
+        return shareBeyond;
     }
 
     @Override

@@ -81,9 +81,13 @@ record SerialTone(
         return bench(skies, new Receiver(EQUALISER_SECONDS, trackingSeconds, gapDb + repetitionLossDb, NO_CEILING_DB));
     }
 
-    /** Returns the bench with a given ceiling instead. */
-    LossOnPath benchUnder(double ceilingDb, FadingSkies skies, double gapDb) {
-        return bench(skies, new Receiver(EQUALISER_SECONDS, 0, gapDb, ceilingDb));
+    /**
+     * Returns the bench of a receiver that follows the path so many times worse than straight lines would: the error grows
+     * with the fourth power of the time between looks, on slow paths such as this is for.
+     */
+    LossOnPath bench(FadingSkies skies, double gapDb, double overStraightLines) {
+        double stretch = Math.pow(overStraightLines / Distortion.OVER_STRAIGHT_LINES, 0.25);
+        return bench(skies, new Receiver(EQUALISER_SECONDS, stretch * trackingSeconds, gapDb, NO_CEILING_DB));
     }
 
     private LossOnPath bench(FadingSkies skies, Receiver receiver) {
