@@ -39,10 +39,10 @@ public final class Sky {
      * @param receiver the end that listens
      */
     public Reception reception(End receiver, Passband passband) {
-        return transferTo(receiver, passband);
+        return transferTo(receiver, passband.cutFor(conditions.paths()));
     }
 
-    /** Returns the same as {@link #reception}, which also tells its power transfer. */
+    /** Returns the same as {@link #reception}, through the passband as it is cut; it also tells its power transfer. */
     SkyReception transferTo(End receiver, Passband passband) {
         return new SkyReception(conditions, conditions.at(receiver).snrDb(), level, noise(receiver), gains, passband);
     }

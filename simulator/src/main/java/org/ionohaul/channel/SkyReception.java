@@ -45,13 +45,13 @@ final class SkyReception implements Reception {
         this.level = level;
         this.noise = noise;
         this.paths = paths;
-        this.passband = passband.cutFor(conditions.paths());
+        this.passband = passband;
         this.widestSpreadHz = conditions.widestDopplerSpreadHz();
         this.dopplerSpreadHz = conditions.dopplerSpreadHz();
         this.delays = new PowerDelays(conditions.paths());
-        this.response = new FrequencyResponse(conditions.paths(), this.passband);
+        this.response = new FrequencyResponse(conditions.paths(), passband);
         this.gains = new double[2 * paths.length];
-        this.interference = new double[this.passband.subBands()];
+        this.interference = new double[passband.subBands()];
     }
 
     @Override
