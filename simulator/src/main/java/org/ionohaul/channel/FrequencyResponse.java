@@ -20,7 +20,7 @@ final class FrequencyResponse {
 
     FrequencyResponse(List<PropagationPath> paths, Passband passband) {
         subBands = passband.subBands();
-        powers = shares(paths);
+        powers = PropagationPath.shares(paths);
         int pairs = powers.length * (powers.length - 1) / 2;
         firsts = new int[Math.max(1, pairs)];
         seconds = new int[firsts.length];
@@ -68,20 +68,5 @@ final class FrequencyResponse {
                 transfer[band] = before + real * cosines[at + band] - imaginary * sines[at + band];
             }
         }
-    }
-
-    /** Returns each path's share of the mean power; they sum to 1. */
-    static double[] shares(List<PropagationPath> paths) {
-        double[] ratios = paths.stream()
-                .mapToDouble(path -> Decibels.toRatio(path.powerDb()))
-                .toArray();
-        double total = 0;
-        for (double ratio : ratios) {
-            total += ratio;
-        }
-        for (int i = 0; i < ratios.length; i++) {
-            ratios[i] /= total;
-        }
-        return ratios;
     }
 }

@@ -58,7 +58,7 @@ public record Passband(double widthHz, int subBands, boolean isRefined) {
     }
 
     private double aliasing(int count, List<PropagationPath> paths) {
-        double[] shares = FrequencyResponse.shares(paths);
+        double[] shares = PropagationPath.shares(paths);
         double worst = 0;
         for (int i = 0; i < shares.length; i++) {
             for (int j = 0; j < i; j++) {

@@ -8,7 +8,7 @@ final class PowerDelays {
     private final double[] delaysSeconds;
 
     PowerDelays(List<PropagationPath> paths) {
-        this.shares = FrequencyResponse.shares(paths);
+        this.shares = PropagationPath.shares(paths);
         this.delaysSeconds =
                 paths.stream().mapToDouble(PropagationPath::delaySeconds).toArray();
     }

@@ -1,5 +1,6 @@
 package org.ionohaul.channel;
 
+import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 
 /**
@@ -23,5 +24,20 @@ public record PropagationPath(double delaySeconds, double powerDb, double dopple
                 "dopplerSpreadHz",
                 "must be from 0 to 1 kHz",
                 dopplerSpreadHz);
+    }
+
+    /** Returns each path's share of the mean power; they sum to 1. */
+    static double[] shares(List<PropagationPath> paths) {
+        double[] ratios = paths.stream()
+                .mapToDouble(path -> Decibels.toRatio(path.powerDb()))
+                .toArray();
+        double total = 0;
+        for (double ratio : ratios) {
+            total += ratio;
+        }
+        for (int i = 0; i < ratios.length; i++) {
+            ratios[i] /= total;
+        }
+        return ratios;
     }
 }

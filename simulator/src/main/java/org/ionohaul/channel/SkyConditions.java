@@ -35,7 +35,7 @@ public record SkyConditions(
      * the paths and that between them.
      */
     public double dopplerSpreadHz() {
-        double[] shares = FrequencyResponse.shares(paths);
+        double[] shares = PropagationPath.shares(paths);
         double shiftHz = 0;
         double square = 0;
         for (int i = 0; i < shares.length; i++) {

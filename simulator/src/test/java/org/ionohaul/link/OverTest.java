@@ -140,7 +140,12 @@ final class OverTest {
         }
 
         @Override
-        public double delaySpreadSeconds() {
+        public double meanSignal(long atNanos) {
+            return 100;
+        }
+
+        @Override
+        public double shareBeyond(double reachSeconds, double symbolSeconds) {
             return 0;
         }
     }
