@@ -190,7 +190,7 @@ final class SizeAnswersTest {
     /**
      * Hare: 10 + s/50, tortoise: 130 + s/200, but in overs of 3000 bytes, so that a longer file has its first 8 kB up to 15 s
      * late; both entries vary by 20 s, so that they cross at 8 kB. Whole studies are repeated: the range holds the truth in
-     * 95 of 100, less 4 standard errors. Read off the next larger of sizes that double, it did in none.
+     * 95 of 100, less 4 standard errors.
      */
     @Test
     void theRangeOfACrossingHoldsTheTruthAsOftenAsItSays() {
