@@ -1,8 +1,13 @@
 package org.ionohaul.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.SizeTransfers;
 import org.ionohaul.study.StudyResult;
 
@@ -28,6 +33,27 @@ public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curve
      */
     public static List<SizeAnswers> of(StudyResult result) {
         return result.directions().stream().map(it -> of(result, it)).toList();
+    }
+
+    /**
+     * Returns what is still to be sent under the same skies for crossings to be told as sharply as the trials allow; empty if
+     * nothing is. Where modes change places may then turn out elsewhere: ask again of both studies together.
+     *
+     * @param result a study of {@link SizeTransfers}, with at least one trial done
+     */
+    public static Optional<Scenario> toBeSent(StudyResult result) {
+        SortedMap<Long, List<Direction>> directionsByBytes = new TreeMap<>();
+        for (SizeAnswers answers : of(result)) {
+            answers.duels().stream()
+                    .flatMap(it -> it.sizesToSend().stream())
+                    .distinct()
+                    .forEach(bytes -> directionsByBytes
+                            .computeIfAbsent(bytes, it -> new ArrayList<>())
+                            .add(answers.direction()));
+        }
+        return directionsByBytes.isEmpty()
+                ? Optional.empty()
+                : Optional.of(SizeTransfers.more(result.scenario(), directionsByBytes));
     }
 
     /**

@@ -27,8 +27,13 @@ public record SizeCurve(Mode mode, List<SizePoint> points, Pace pace) {
         List<Estimate> ninth = times.quantiles(0.9);
         List<Estimate> reached = times.reached();
         List<SizePoint> points = IntStream.range(0, times.sizes())
-                .mapToObj(i ->
-                        new SizePoint(SizeGrid.BYTES.get(i), tenth.get(i), median.get(i), ninth.get(i), reached.get(i)))
+                .mapToObj(i -> new SizePoint(
+                        SizeGrid.BYTES.get(i),
+                        times.isSent(i),
+                        tenth.get(i),
+                        median.get(i),
+                        ninth.get(i),
+                        reached.get(i)))
                 .toList();
         return new SizeCurve(times.mode(), points, Pace.of(times));
     }

@@ -99,6 +99,11 @@ final class SizeTimes {
         return secondsBySize[sizeIndex];
     }
 
+    /** Returns whether files of a size were sent; else the size is read off a later transfer. */
+    boolean isSent(int sizeIndex) {
+        return isSent[sizeIndex];
+    }
+
     /** Returns by how much the times for one size may be late at most, in seconds; nothing if such files are sent. */
     double lateSeconds(int sizeIndex) {
         return isSent[sizeIndex] ? 0 : mode.longestOverSeconds();

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
-import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -110,9 +110,8 @@ final class StudyCommand implements Callable<Integer> {
                         .println("Interrupted before the first trial was done; nothing was written.");
                 return ExitCode.PARTIAL;
             }
-            Optional<StudyResult> sizes = sizeTrials > 0 && !result.isPartial()
-                    ? Optional.of(simulation.run(ofSizes, run.rows("sizes " + sent(ofSizes)), "Other sizes"))
-                    : Optional.empty();
+            Optional<StudyResult> sizes =
+                    sizeTrials > 0 && !result.isPartial() ? Optional.of(sizes(ofSizes, run)) : Optional.empty();
             Findings findings = Findings.of(result, sizes, provenance);
             show(findings, findings.isPartial() ? run.partial() : folder);
             if (findings.isPartial()) {
@@ -130,6 +129,23 @@ final class StudyCommand implements Callable<Integer> {
                 : simulation.run(scenario, rows, "Simulating");
     }
 
+    /** Sends files of other sizes, then those larger ones about which modes change places. */
+    private StudyResult sizes(Scenario ofSizes, UnfinishedRun run) throws NotWritten {
+        StudyResult sizes = sizes(ofSizes, run, "Other sizes");
+        while (!sizes.isPartial()) {
+            Optional<Scenario> more = SizeAnswers.toBeSent(sizes);
+            if (more.isEmpty()) {
+                return sizes;
+            }
+            sizes = sizes.with(sizes(more.get(), run, "Sizes about which modes change places"));
+        }
+        return sizes;
+    }
+
+    private StudyResult sizes(Scenario scenario, UnfinishedRun run, String task) throws NotWritten {
+        return simulation.run(scenario, run.rows("sizes " + sent(scenario)), task);
+    }
+
     private void requireDeadlines(PrecisionGoal goal, Scenario scenario) {
         if (!goal.asksAnythingOf(scenario.transfers())) {
             throw new ParameterException(
@@ -145,11 +161,10 @@ final class StudyCommand implements Callable<Integer> {
         return SizeTransfers.in(scenario.tried(trials), LARGEST_BYTES, scenario.horizonSeconds());
     }
 
-    /** Returns how many bytes each transfer has: rows of other sizes are no rows of these. */
-    private static List<Long> sent(Scenario scenario) {
+    /** Returns how many bytes each transfer has, and which way it goes: rows of other transfers are no rows of these. */
+    private static List<String> sent(Scenario scenario) {
         return scenario.transfers().stream()
-                .flatMap(it -> it.files().stream())
-                .map(PayloadFile::bytes)
+                .map(it -> it.totalBytes() + " " + it.directions())
                 .toList();
     }
 

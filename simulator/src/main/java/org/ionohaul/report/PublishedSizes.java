@@ -4,12 +4,13 @@ import java.util.List;
 import org.ionohaul.analysis.Pace;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizeDuel;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.Estimate;
 
 /** Answers for files of every size in one direction, as {@code summary.json} has them. */
-record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<Crossing> crossings) {
+record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<Pair> pairs, List<Crossing> crossings) {
     /** One mode over all sizes. */
     record Curve(String mode, Pace pace, List<Point> points) {
         static Curve of(SizeCurve curve) {
@@ -23,15 +24,36 @@ record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<
     /** One size. */
     record Point(
             long sizeBytes,
+            boolean sent,
             Estimate tenthSeconds,
             Estimate medianSeconds,
             Estimate ninthSeconds,
             Estimate reachedShare) {
         static Point of(SizePoint point) {
             return new Point(
-                    point.bytes(), point.tenthSeconds(), point.medianSeconds(), point.ninthSeconds(), point.reached());
+                    point.bytes(),
+                    point.isSent(),
+                    point.tenthSeconds(),
+                    point.medianSeconds(),
+                    point.ninthSeconds(),
+                    point.reached());
         }
     }
+
+    /** Which of two modes is first, as far as it is beyond chance. */
+    record Pair(String first, String second, List<Ahead> ahead) {
+        static Pair of(SizeDuel duel) {
+            return new Pair(
+                    duel.first(),
+                    duel.second(),
+                    duel.proven().stream()
+                            .map(it -> new Ahead(it.mode(), it.fromBytes(), it.toBytes()))
+                            .toList());
+        }
+    }
+
+    /** Sizes with which one of a pair comes first more often. */
+    record Ahead(String mode, long fromBytes, long toBytes) {}
 
     /** The size at which one mode overtakes another. */
     record Crossing(String firstBelow, String firstAbove, Estimate crossingBytes) {
@@ -45,8 +67,9 @@ record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<
                 answers.direction(),
                 answers.trials(),
                 answers.curves().stream().map(Curve::of).toList(),
+                answers.duels().stream().map(Pair::of).toList(),
                 answers.duels().stream()
-                        .flatMap(it -> it.crossing().stream())
+                        .flatMap(it -> it.crossings().stream())
                         .map(Crossing::of)
                         .toList());
     }

@@ -39,7 +39,7 @@ final class SizeChart {
     SizeChart(SizeAnswers answers) {
         this.answers = answers;
         this.crossings =
-                answers.duels().stream().flatMap(it -> it.crossing().stream()).toList();
+                answers.duels().stream().flatMap(it -> it.crossings().stream()).toList();
         double[] seconds = answers.curves().stream()
                 .flatMap(it -> it.points().stream())
                 .flatMapToDouble(it -> DoubleStream.of(

@@ -10,8 +10,10 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.Pace;
+import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SizeCurve;
+import org.ionohaul.analysis.SizeDuel;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
@@ -38,9 +40,24 @@ final class SizeTables {
 
     /** Returns what the answers rest on. */
     static String basis(SizeAnswers answers) {
-        return "Files of each size up to " + SizeText.size(SizeTransfers.LARGEST_SENT_BYTES) + " are sent on each of "
-                + SizeText.grouped(answers.trials()) + " trials, under the same skies; larger ones are read off a long"
-                + " transfer, which is up to one over late.";
+        List<Long> larger = answers.curves().get(0).points().stream()
+                .filter(SizePoint::isSent)
+                .map(SizePoint::bytes)
+                .filter(it -> it > SizeTransfers.LARGEST_SENT_BYTES && it < longestBytes(answers))
+                .toList();
+        String more = larger.isEmpty()
+                ? ""
+                : ", and " + larger.size() + " larger " + (larger.size() == 1 ? "one" : "ones")
+                        + " about which modes change places,";
+        return "Files of each size up to " + SizeText.size(SizeTransfers.LARGEST_SENT_BYTES) + more
+                + " are sent on each of "
+                + SizeText.grouped(answers.trials()) + " trials, under the same skies; other larger ones are read off"
+                + " longer transfers, which are up to one over late.";
+    }
+
+    private static long longestBytes(SizeAnswers answers) {
+        List<SizePoint> points = answers.curves().get(0).points();
+        return points.get(points.size() - 1).bytes();
     }
 
     /** Returns which modes change places where, in few words. */
@@ -59,26 +76,52 @@ final class SizeTables {
                         Collectors.toMap(it -> it.mode().name(), it -> it.mode().title()));
     }
 
-    /** Returns a sentence a crossing of two modes, or one that says that there is none. */
+    /** Returns sentences on each pair of modes that changes places, or one that says that there is none. */
     static List<String> crossings(SizeAnswers answers) {
         Map<String, String> titles = titles(answers);
         List<String> sentences = answers.duels().stream()
-                .flatMap(it -> it.crossing().stream())
-                .map(it -> crossing(it, titles))
+                .filter(it -> !it.crossings().isEmpty())
+                .map(it -> crossings(it, titles))
                 .toList();
         return sentences.isEmpty()
                 ? List.of("Whatever the size, no mode that is ahead falls behind another beyond chance.")
                 : sentences;
     }
 
-    private static String crossing(Crossing crossing, Map<String, String> titles) {
-        Estimate bytes = crossing.bytes();
-        return "Up to about " + size(bytes.value()) + " (" + size(bytes.low()) + " to " + size(bytes.high()) + ") "
-                + titles.getOrDefault(crossing.firstBelow(), crossing.firstBelow())
-                + " is through first more often than "
-                + titles.getOrDefault(crossing.firstAbove(), crossing.firstAbove())
-                + "; with larger files it is the other"
-                + " way round.";
+    /** Says of no size more than the trials do: outside of what is proven, the order is open. */
+    private static String crossings(SizeDuel duel, Map<String, String> titles) {
+        List<ProvenLead> proven = duel.proven();
+        String leads = IntStream.range(0, proven.size())
+                .mapToObj(i -> lead(proven.get(i), i, titles))
+                .collect(Collectors.joining(", "));
+        String places = LeaderWords.and(duel.crossings().stream()
+                .map(Crossing::bytes)
+                .map(it -> "at about " + size(it.value()) + " (" + size(it.low()) + " to " + size(it.high()) + ")")
+                .toList());
+        return leads + "; they change places " + places + "." + open(duel);
+    }
+
+    private static String lead(ProvenLead lead, int place, Map<String, String> titles) {
+        String title = titles.getOrDefault(lead.mode(), lead.mode());
+        return title + (place == 0 ? " is usually through first" : place == 1 ? "" : " again") + " with files of "
+                + (lead.fromBytes() == lead.toBytes()
+                        ? size(lead.fromBytes())
+                        : size(lead.fromBytes()) + " to " + size(lead.toBytes()));
+    }
+
+    private static String open(SizeDuel duel) {
+        long smallest = duel.proven().get(0).fromBytes();
+        long largest = duel.proven().get(duel.proven().size() - 1).toBytes();
+        List<String> open = new ArrayList<>();
+        if (smallest > duel.leads().get(0).bytes()) {
+            open.add("smaller than " + size(smallest));
+        }
+        if (largest < duel.leads().get(duel.leads().size() - 1).bytes()) {
+            open.add("larger than " + size(largest));
+        }
+        return open.isEmpty()
+                ? ""
+                : " Which is first with files " + String.join(" or ", open) + " can't be told beyond chance.";
     }
 
     /** Returns what it costs to get in with each mode, and how fast it then goes. */

@@ -16,4 +16,14 @@ public record CaseTrials(Transfer transfer, Direction direction, List<ModeTrials
     public CaseTrials {
         modes = List.copyOf(modes);
     }
+
+    /** Returns the first trials of it, as many as there are at least. */
+    CaseTrials first(int trials) {
+        return new CaseTrials(
+                transfer,
+                direction,
+                modes.stream()
+                        .map(it -> new ModeTrials(it.mode(), it.rows().subList(0, trials)))
+                        .toList());
+    }
 }

@@ -1,6 +1,7 @@
 package org.ionohaul.study;
 
 import java.util.List;
+import java.util.SortedMap;
 import java.util.stream.LongStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
@@ -9,12 +10,12 @@ import org.ionohaul.scenario.Transfer;
 
 /**
  * The transfers a trial that answer every file size: a file of each size of {@link SizeGrid} up to {@link
- * #LARGEST_SENT_BYTES}, and one long one.
+ * #LARGEST_SENT_BYTES}, and one long one; then those larger sizes about which it matters.
  *
  * <p>The receiver of a long transfer has held its first bytes when a file of that size would be through, but for one
  * thing: a mode may put a long queue into longer overs than a short file needs, so that its first bytes come later, by one
  * over at most. With small files an over is a large part of all: those are really sent. With larger ones it is told as
- * part of what the answer leaves open.
+ * part of what the answer leaves open, until such files are sent as well.
  */
 public final class SizeTransfers {
     /** Up to this size each of the grid is really sent. */
@@ -43,6 +44,20 @@ public final class SizeTransfers {
                 .mapToObj(bytes -> transfer(bytes, directions))
                 .toList();
         return scenario.sending(transfers, horizonSeconds);
+    }
+
+    /**
+     * Returns the scenario with files of these sizes alone, each in the directions given for it.
+     *
+     * @param scenario a scenario of such transfers
+     * @param directionsByBytes which sizes, and which way
+     */
+    public static Scenario more(Scenario scenario, SortedMap<Long, List<Direction>> directionsByBytes) {
+        return scenario.sending(
+                directionsByBytes.entrySet().stream()
+                        .map(it -> transfer(it.getKey(), it.getValue()))
+                        .toList(),
+                scenario.horizonSeconds());
     }
 
     private static Transfer transfer(long bytes, List<Direction> directions) {

@@ -2,6 +2,7 @@ package org.ionohaul.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
@@ -29,6 +30,27 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
     /** Returns the directions that occur, uploads first. */
     public List<Direction> directions() {
         return cases.stream().map(CaseTrials::direction).distinct().sorted().toList();
+    }
+
+    /**
+     * Returns this with the cases of another study under the same skies; of both only as many trials as either has.
+     *
+     * @param other a study of the same stations, sky, seed, modes and number of trials, with other transfers
+     */
+    public StudyResult with(StudyResult other) {
+        int common = Math.min(trialsDone, other.trialsDone);
+        return new StudyResult(
+                scenario.sending(
+                        Stream.of(scenario, other.scenario)
+                                .flatMap(it -> it.transfers().stream())
+                                .toList(),
+                        scenario.horizonSeconds()),
+                Stream.of(this, other)
+                        .flatMap(it -> it.cases().stream())
+                        .map(it -> it.first(common))
+                        .toList(),
+                trialsAsked,
+                common);
     }
 
     /**

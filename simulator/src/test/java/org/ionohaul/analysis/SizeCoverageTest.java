@@ -135,10 +135,8 @@ final class SizeCoverageTest {
                 "brisk-comb to patient-climber",
                 truth,
                 studies,
-                study -> SizeAnswers.of(study, Direction.UPLOAD)
-                        .duels()
-                        .get(0)
-                        .crossing()
+                study -> SizeAnswers.of(study, Direction.UPLOAD).duels().get(0).crossings().stream()
+                        .findFirst()
                         .map(Crossing::bytes)
                         .orElse(new Estimate(0, 0, Double.POSITIVE_INFINITY)));
     }
