@@ -72,6 +72,11 @@ public final class OverSender {
         sendOver(true);
     }
 
+    /** Returns how many bytes of a file, from its first on without a gap, it knows to be at the other end. */
+    public long acknowledgedBytes(int number) {
+        return number == file ? acknowledged.prefixEnd() : 0;
+    }
+
     /** An acknowledgement arrived: learn from it, and send what comes next. */
     public void onAcknowledgement(Burst burst) {
         if (burst.number() != file) {

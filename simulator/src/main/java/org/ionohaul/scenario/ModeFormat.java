@@ -279,6 +279,15 @@ final class ModeFormat {
             Kind.count(),
             3L,
             "How many times a lost link or unanswered dialling is tried anew, 0 or more.");
+    static final Key<Boolean> PROGRESS_RENEWS_REDIALS = Key.of(
+                    "progress-renews-redials",
+                    "progressRenewsRedials",
+                    Kind.flag(),
+                    true,
+                    "Whether the redials are counted from the last link that got further with the files than any before it, so"
+                            + " that only time, or an operator's patience, ends a transfer that gets on; else over the whole"
+                            + " session.")
+            .otherwise(true);
     static final Key<Long> REDIAL_PAUSE = Key.of(
                     "redial-pause", "redialPauseNanos", Kind.nanos(), "20 s", "Pause before dialling anew, 0 or more.")
             .usually("0 s", "30 min");
@@ -291,6 +300,7 @@ final class ModeFormat {
             CONTROL_ATTEMPTS,
             RESUMES,
             REDIALS,
+            PROGRESS_RENEWS_REDIALS,
             REDIAL_PAUSE);
 
     static final Group TOP = Group.of("", "The top of the file.", TITLE, ABOUT)

@@ -142,6 +142,7 @@ final class ModeReader {
                 section.get(CONTROL_ATTEMPTS),
                 section.get(RESUMES),
                 section.get(REDIALS),
+                section.get(PROGRESS_RENEWS_REDIALS),
                 section.get(REDIAL_PAUSE)));
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.session;
 
+import java.util.Arrays;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Link;
 import org.ionohaul.link.Message;
@@ -31,6 +32,11 @@ final class FileReceiver {
     boolean isDone() {
         int last = cargo.endFrom(station.end().other()) - 1;
         return last < cargo.firstFrom(station.end().other()) || heldBytes[last] == cargo.bytes(last);
+    }
+
+    /** Returns how many bytes of the other station's files it holds, of each from its first on without a gap. */
+    long heldBytes() {
+        return Arrays.stream(heldBytes).sum();
     }
 
     /**

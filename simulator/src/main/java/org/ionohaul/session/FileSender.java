@@ -70,6 +70,15 @@ final class FileSender implements OverSender.Fate {
         }
     }
 
+    /** Returns how many bytes of its files, in their order, this station knows to be at the other end. */
+    long acknowledgedBytes() {
+        long bytes = isDone() ? 0 : overs.acknowledgedBytes(file);
+        for (int earlier = cargo.firstFrom(station.end()); earlier < file; earlier++) {
+            bytes += cargo.bytes(earlier);
+        }
+        return bytes;
+    }
+
     void fallQuiet() {
         state = State.QUIET;
     }

@@ -38,6 +38,7 @@ final class NearStation implements Protocol, FileSender.Owner {
     private boolean wasLinked;
     private int calls;
     private int redials;
+    private long furthestBytes;
     private int introductions;
 
     NearStation(Link link, SessionParts parts, SessionBooks books) {
@@ -215,12 +216,24 @@ final class NearStation implements Protocol, FileSender.Owner {
     private void redial() {
         quieten();
         calls = 0;
+        if (rules.progressRenewsRedials()) {
+            renewRedials();
+        }
         if (redials < rules.redials()) {
             redials++;
             state = State.PAUSING;
             pause.start(rules.redialPauseNanos());
         } else {
             end(wasLinked ? Ending.LINK_LOST : Ending.NEVER_LINKED);
+        }
+    }
+
+    /** Only this station's own knowledge counts: what was acknowledged to it, and what it holds itself. */
+    private void renewRedials() {
+        long bytes = sender.acknowledgedBytes() + receiver.heldBytes();
+        if (bytes > furthestBytes) {
+            furthestBytes = bytes;
+            redials = 0;
         }
     }
 

@@ -12,7 +12,9 @@ import org.ionohaul.limits.OutOfRange;
  *     more; polls end with the silences that lose a link
  * @param resumes whether a transfer goes on where it stopped when a lost link is dialled anew; else the unfinished file
  *     begins anew
- * @param redials how many times in all a lost link or unanswered dialling is tried anew before giving up, zero or more
+ * @param redials how many times a lost link or unanswered dialling is tried anew before giving up, zero or more
+ * @param progressRenewsRedials whether the redials are counted from the last link that got further with the files than any
+ *     before it; else over the whole session
  * @param redialPauseNanos pause before dialling anew, zero or more
  */
 public record SessionRules(
@@ -22,6 +24,7 @@ public record SessionRules(
         int controlAttempts,
         boolean resumes,
         int redials,
+        boolean progressRenewsRedials,
         long redialPauseNanos) {
     /** Checks every value. */
     public SessionRules {

@@ -201,7 +201,7 @@ public final class FabricatedStudy {
                         true,
                         0),
                 new RatePolicyRules.Fixed(1),
-                new SessionRules(3, SECOND, 2, 3, true, 2, SECOND),
+                new SessionRules(3, SECOND, 2, 3, true, 2, true, SECOND),
                 0.1);
     }
 

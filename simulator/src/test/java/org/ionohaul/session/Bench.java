@@ -52,7 +52,7 @@ final class Bench {
     StationTimes far = new StationTimes(0, 0, 0, 10 * MILLI);
     long propagation = 0;
     RatePolicyRules ratePolicy = new RatePolicyRules.Fixed(1);
-    SessionRules rules = new SessionRules(3, SECOND, 1, 3, true, 2, 10 * SECOND);
+    SessionRules rules = new SessionRules(3, SECOND, 1, 3, true, 2, true, 10 * SECOND);
     Cargo cargo = Cargo.from(End.NEAR, List.of(1000L));
     long patience = Long.MAX_VALUE;
     SessionTrace trace = SessionTrace.NONE;

@@ -87,7 +87,7 @@ final class BreakOffTest {
         bench.acknowledgement = certain(0, 180 * Bench.MILLI);
         bench.call = certain(0, 100 * Bench.MILLI).with(outages);
         bench.control = certain(0, 100 * Bench.MILLI);
-        bench.rules = new SessionRules(1000, Bench.SECOND, 0, 1000, resumes, 1_000_000, OUTAGE);
+        bench.rules = new SessionRules(1000, Bench.SECOND, 0, 1000, resumes, 1_000_000, true, OUTAGE);
         bench.cargo = Cargo.from(End.NEAR, List.of(100L * cycles));
         return bench.run(trial, Long.MAX_VALUE - 1).deliveredNanos().orElseThrow() / (double) MINUTE;
     }

@@ -172,7 +172,7 @@ final class MechanismTest {
     void theCalledStationAnswersANewCallEvenWhileItThinksTheOldLinkStands() {
         // The link breaks at once after the first acknowledgement; near redials long before far gives the old link up.
         bench.silencesToLost = 1;
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 2, 0);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 2, true, 0);
         bench.cargo = Cargo.from(End.FAR, List.of(5000L));
         bench.dataRates = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
                 .with((listener, start) -> start > 6 * Bench.SECOND && start < 9 * Bench.SECOND ? 0 : 1));
@@ -193,7 +193,7 @@ final class MechanismTest {
         bench.store = 8;
         bench.silencesToLost = 1;
         bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.5));
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, resumes, 1000, Bench.SECOND);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, resumes, 1000, true, Bench.SECOND);
         bench.cargo = Cargo.from(End.NEAR, List.of(100L));
         return LongStream.range(0, 50)
                 .map(trial -> bench.run(trial).oversSent())
@@ -203,13 +203,13 @@ final class MechanismTest {
 
     @Test
     void restartingBeginsTheUnfinishedFileAnewButKeepsTheFinishedOne() {
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, false, 5, Bench.SECOND);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, false, 5, true, Bench.SECOND);
         bench.silencesToLost = 2;
         bench.cargo = Cargo.from(End.NEAR, List.of(400L, 2400L));
         bench.dataRates = List.of(PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI)
                 .with((listener, start) -> start > 6 * Bench.SECOND && start < 9 * Bench.SECOND ? 0 : 1));
         SessionResult restarted = run();
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 5, Bench.SECOND);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 5, true, Bench.SECOND);
         SessionResult resumed = run();
         assertEquals(1, restarted.linksLost());
         assertEquals(

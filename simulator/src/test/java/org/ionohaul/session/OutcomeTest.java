@@ -102,7 +102,7 @@ final class OutcomeTest {
         Bench bench = new Bench();
         bench.cargo = Cargo.from(End.NEAR, List.of(800L));
         bench.acknowledgement = ACKNOWLEDGEMENT.with((listener, start) -> 0);
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, 0);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, true, 0);
         SessionResult result = bench.run(0);
         assertEquals(Outcome.DELIVERED_UNCONFIRMED, result.outcome());
         assertEquals(5, result.oversSent());
@@ -140,7 +140,7 @@ final class OutcomeTest {
     void whenNoFrameComesThroughTheOperatorLosesPatience() {
         Bench bench = new Bench();
         bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, 10 * Bench.SECOND);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, true, 10 * Bench.SECOND);
         bench.patience = 60 * Bench.SECOND;
         SessionResult result = bench.run(0);
         assertEquals(Outcome.GAVE_UP, result.outcome());
@@ -152,7 +152,7 @@ final class OutcomeTest {
     void atTheHorizonItIsStillRunning() {
         Bench bench = new Bench();
         bench.dataRates = List.of(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 1));
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, 10 * Bench.SECOND);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 1000, true, 10 * Bench.SECOND);
         SessionResult result = bench.run(0, 60 * Bench.SECOND);
         assertEquals(Outcome.RUNNING, result.outcome());
         assertEquals(60 * Bench.SECOND, result.endedNanos());

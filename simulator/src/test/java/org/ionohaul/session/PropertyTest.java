@@ -136,6 +136,7 @@ final class PropertyTest {
                 random.nextInt(1, 6),
                 random.nextBoolean(),
                 random.nextInt(30),
+                random.nextBoolean(),
                 random.nextLong(60 * Bench.SECOND));
         bench.cargo = new Cargo(files(random, 1), files(random, random.nextInt(3)));
         bench.patience = random.nextInt(4) == 0 ? random.nextLong(Bench.HOUR) + 1 : Long.MAX_VALUE;

@@ -121,7 +121,7 @@ public final class InventedStudy {
                         false,
                         0),
                 new RatePolicyRules.Fixed(1),
-                new SessionRules(1, 0, 0, 1, true, 0, 0),
+                new SessionRules(1, 0, 0, 1, true, 0, true, 0),
                 0);
     }
 
