@@ -45,10 +45,18 @@ public final class Timing {
     /** Returns how long a station leaves between the last symbol it hears and the first it sends, in nanoseconds. */
     public long answerNanos(End end) {
         StationTimes own = times(end);
-        StationTimes other = times(end.other());
         return Math.max(
-                own.processingNanos() + own.relayNanos(),
-                other.hangNanos() + other.relayNanos() + other.recoveryNanos());
+                own.processingNanos() + own.relayNanos(), times(end.other()).deafNanos());
+    }
+
+    /**
+     * Returns how long the other station, had it answered, could still be deaf when a station notices silence, in
+     * nanoseconds: the mode's margin has passed by then.
+     *
+     * @param end who notices the silence
+     */
+    long deafAfterSilenceNanos(End end) {
+        return Math.max(0, times(end.other()).deafNanos() - mode.arq().marginNanos());
     }
 
     /**
@@ -116,6 +124,11 @@ public final class Timing {
         return new DesignRates(clean, curves);
     }
 
+    /** Returns how long after a silence a station sends again, in nanoseconds. */
+    private long repeatNanos(End end) {
+        return Math.max(times(end).relayNanos(), deafAfterSilenceNanos(end));
+    }
+
     private StationTimes times(End end) {
         return end == End.NEAR ? near : far;
     }
@@ -137,6 +150,7 @@ public final class Timing {
         long answerNanos = Math.max(
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),
                 Math.max(waitNanos(End.NEAR, Message.POLL), waitNanos(End.FAR, Message.POLL)));
-        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, longestNanos + answerNanos);
+        long repeatNanos = Math.max(repeatNanos(End.NEAR), repeatNanos(End.FAR));
+        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, longestNanos + answerNanos + repeatNanos);
     }
 }
