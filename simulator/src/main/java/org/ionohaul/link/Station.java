@@ -30,6 +30,7 @@ public final class Station {
     private Protocol protocol = Protocol.IDLE;
     private long hearsFromNanos;
     private long mayLeaveFromNanos;
+    private long nextOverNanos;
     private boolean isAnswer;
     private long answerWaitNanos;
 
@@ -127,9 +128,18 @@ public final class Station {
         isAnswer = asAnswer;
         answerWaitNanos = waitNanos;
         silence.stop();
-        long gapNanos = asAnswer ? setup.timing().answerNanos(end) : times.relayNanos();
-        departure.start(Math.max(gapNanos, mayLeaveFromNanos - nowNanos()));
+        departure.start(Math.max(0, departureNanos() - nowNanos()));
         mayLeaveFromNanos = 0;
+    }
+
+    /** Returns when the outgoing burst may leave; an over of a mode with a rhythm keeps it, whatever was or was not heard. */
+    private long departureNanos() {
+        boolean isInRhythm = outgoing.message() == Message.OVER && nextOverNanos >= nowNanos() + times.relayNanos();
+        if (isInRhythm) {
+            return nextOverNanos;
+        }
+        long gapNanos = isAnswer ? setup.timing().answerNanos(end) : times.relayNanos();
+        return Math.max(nowNanos() + gapNanos, mayLeaveFromNanos);
     }
 
     private void onDeparture() {
@@ -156,7 +166,11 @@ public final class Station {
         setup.trace().onSent(end, outgoing, duration);
         hearsFromNanos = now + duration + times.deafNanos();
         medium.transmit(number, outgoing, duration);
-        if (answerWaitNanos > 0) {
+        if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
+            long cycleNanos = setup.mode().arq().cycleNanos();
+            nextOverNanos = now + cycleNanos;
+            silence.start(Math.max(duration, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+        } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }
     }

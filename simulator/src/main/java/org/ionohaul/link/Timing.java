@@ -2,6 +2,7 @@ package org.ionohaul.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.rate.DesignRates;
 import org.ionohaul.rate.LossCurves;
@@ -76,12 +77,28 @@ public final class Timing {
     }
 
     /**
-     * Returns how long a cycle lasts, in nanoseconds: an over, its acknowledgement, both turnarounds.
+     * Returns how long a cycle lasts, in nanoseconds: what it needs, or the mode's rhythm if that is longer.
      *
      * @param dataRate data rate of the over, counted from 1
      * @param frames frames in the over, 1 or more
      */
     public long cycleNanos(int dataRate, int frames) {
+        return Math.max(mode.arq().cycleNanos(), neededNanos(dataRate, frames));
+    }
+
+    /**
+     * Returns how long a cycle of the longest overs takes at the least, in nanoseconds; a mode's rhythm must not be shorter
+     * or no acknowledgement comes in time.
+     */
+    public long longestCycleNanos() {
+        return IntStream.rangeClosed(1, dataRateCount())
+                .mapToLong(dataRate -> neededNanos(dataRate, mostFrames(dataRate)))
+                .max()
+                .orElseThrow();
+    }
+
+    /** Returns an over, its acknowledgement, both turnarounds and both ways. */
+    private long neededNanos(int dataRate, int frames) {
         return mode.signals().dataRate(dataRate).burstNanos(frames)
                 + mode.signals().singleNanos(Message.ACKNOWLEDGEMENT)
                 + answerNanos(End.NEAR)
@@ -151,6 +168,6 @@ public final class Timing {
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),
                 Math.max(waitNanos(End.NEAR, Message.POLL), waitNanos(End.FAR, Message.POLL)));
         long repeatNanos = Math.max(repeatNanos(End.NEAR), repeatNanos(End.FAR));
-        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, longestNanos + answerNanos + repeatNanos);
+        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, Math.max(mode.arq().cycleNanos(), longestNanos + answerNanos + repeatNanos));
     }
 }

@@ -66,7 +66,7 @@ final class TimingTest {
                         plain.answerToSilence(),
                         plain.silencesToLost(),
                         plain.listensFirst(),
-                        plain.marginNanos())
+                        plain.marginNanos(), plain.cycleNanos())
                 .mostFrames(mode.signals().dataRate(1));
     }
 }
