@@ -19,6 +19,8 @@ import org.ionohaul.waveform.Waveform;
  * @param silencesToLost after how many overs in a row without an acknowledgement the link counts as lost, 1 or more
  * @param listensFirst whether a station waits for a clear channel before it begins an over
  * @param marginNanos how long the sender waits beyond the latest instant an acknowledgement could end, zero or more
+ * @param cycleNanos how long a cycle lasts where both stations keep a rhythm: an over leaves so long after the one before,
+ *     and an acknowledgement that comes later than that is missed; zero where each over waits for its answer
  */
 public record ArqRules(
         ArqScheme scheme,
@@ -31,7 +33,8 @@ public record ArqRules(
         AnswerToSilence answerToSilence,
         int silencesToLost,
         boolean listensFirst,
-        long marginNanos) {
+        long marginNanos,
+        long cycleNanos) {
 
     /** What the sender does when no acknowledgement comes. */
     public enum AnswerToSilence {
@@ -65,10 +68,16 @@ public record ArqRules(
                 "must be from 1 to 1,000",
                 silencesToLost);
         OutOfRange.unless(marginNanos >= 0, "marginNanos", "must not be negative", marginNanos);
+        OutOfRange.unless(cycleNanos >= 0, "cycleNanos", "must not be negative", cycleNanos);
     }
 
     private static void requireCount(boolean isEnough, String name, int frames) {
         OutOfRange.unless(isEnough && frames <= MOST_FRAMES, name, "must be at least 1 and at most 10,000", frames);
+    }
+
+    /** Returns whether both stations keep a rhythm. */
+    public boolean hasRhythm() {
+        return cycleNanos > 0;
     }
 
     /** Returns the most frames that an over may ever carry. */

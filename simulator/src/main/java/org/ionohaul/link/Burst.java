@@ -19,6 +19,7 @@ public final class Burst {
     private long bytes;
     private int frames;
     private int newFrames;
+    private double newShare;
     private double snrDb = Double.NaN;
     private boolean answers;
     private long startNanos;
@@ -57,9 +58,17 @@ public final class Burst {
         return frames;
     }
 
-    /** Returns how many frames of an over carry bytes that were never on the air before. */
+    /** Returns how many frames of an over carry nothing but bytes that were never on the air before. */
     public int newFrames() {
         return newFrames;
+    }
+
+    /**
+     * Returns how much of an over's payload was never on the air before, in frames, from 0 to {@link #frames()}: a frame
+     * that was cut anew after a change of data rate may be new in part.
+     */
+    public double newPayloadFrames() {
+        return newFrames + newShare;
     }
 
     /** Returns the first byte of a frame of an over. */
@@ -127,9 +136,11 @@ public final class Burst {
         dataRate = atDataRate;
         frames = 0;
         newFrames = 0;
+        newShare = 0;
     }
 
-    void addFrame(long start, long end, boolean isNew) {
+    /** Adds a frame to an over, of whose bytes those from {@code newFrom} on were never on the air before. */
+    void addFrame(long start, long end, long newFrom) {
         if (frames == starts.length) {
             starts = Arrays.copyOf(starts, 2 * frames);
             ends = Arrays.copyOf(ends, 2 * frames);
@@ -137,7 +148,11 @@ public final class Burst {
         }
         starts[frames] = start;
         ends[frames] = end;
-        newFrames += isNew ? 1 : 0;
+        if (newFrom <= start) {
+            newFrames++;
+        } else if (newFrom < end) {
+            newShare += (double) (end - newFrom) / (end - start);
+        }
         frames++;
     }
 

@@ -142,7 +142,7 @@ public final class OverSender {
         long at = acknowledged.firstMissing(0);
         while (over.framesOfOver() < most && at < fileBytes && (at < sentBytes || newAllowed-- > 0)) {
             long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));
-            over.addFrame(at, end, at >= everSentBytes);
+            over.addFrame(at, end, everSentBytes);
             at = acknowledged.firstMissing(end);
         }
         sentBytes = Math.max(sentBytes, over.frameEnd(over.framesOfOver() - 1));

@@ -8,8 +8,8 @@ import org.ionohaul.engine.Timer;
  * One station's radio: sends a burst at a time, hears only while it doesn't send, and notices when no answer comes.
  *
  * <p>Between the last symbol it hears and the first it sends, a station leaves the longer of two times: what it needs
- * itself (processing, relays) and what the other needs before it can hear (hang, relays, recovery). It hears a burst
- * only if its receiver was ready before the first symbol and stayed so to the last.
+ * itself (processing, relays) and what the other needs before it can hear (hang, relays, recovery); the same after an
+ * answer that should have come and was not heard. It hears a burst only if its receiver was ready before the first symbol and stayed so to the last.
  */
 public final class Station {
     /** Shortest and longest wait before an occupied channel is looked at anew; common practice, no source. */
@@ -29,6 +29,8 @@ public final class Station {
     private final Timer silence;
     private Protocol protocol = Protocol.IDLE;
     private long hearsFromNanos;
+    private long mayLeaveFromNanos;
+    private long nextOverNanos;
     private boolean isAnswer;
     private long answerWaitNanos;
 
@@ -126,7 +128,18 @@ public final class Station {
         isAnswer = asAnswer;
         answerWaitNanos = waitNanos;
         silence.stop();
-        departure.start(asAnswer ? setup.timing().answerNanos(end) : times.relayNanos());
+        departure.start(Math.max(0, departureNanos() - nowNanos()));
+        mayLeaveFromNanos = 0;
+    }
+
+    /** Returns when the outgoing burst may leave; an over of a mode with a rhythm keeps it, whatever was or was not heard. */
+    private long departureNanos() {
+        boolean isInRhythm = outgoing.message() == Message.OVER && nextOverNanos >= nowNanos() + times.relayNanos();
+        if (isInRhythm) {
+            return nextOverNanos;
+        }
+        long gapNanos = isAnswer ? setup.timing().answerNanos(end) : times.relayNanos();
+        return Math.max(nowNanos() + gapNanos, mayLeaveFromNanos);
     }
 
     private void onDeparture() {
@@ -151,9 +164,13 @@ public final class Station {
                 .burstNanos(outgoing.frames());
         outgoing.leave(now, isAnswer, number, peer);
         setup.trace().onSent(end, outgoing, duration);
-        hearsFromNanos = now + duration + times.hangNanos() + times.relayNanos() + times.recoveryNanos();
+        hearsFromNanos = now + duration + times.deafNanos();
         medium.transmit(number, outgoing, duration);
-        if (answerWaitNanos > 0) {
+        if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
+            long cycleNanos = setup.mode().arq().cycleNanos();
+            nextOverNanos = now + cycleNanos;
+            silence.start(Math.max(duration, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+        } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }
     }
@@ -183,7 +200,9 @@ public final class Station {
         return setup.demodulator().measuredSnrDb(medium.reception(burst.from(), number), burst, arrivalNanos);
     }
 
+    /** The answer may have been sent and not been heard: who sent it needs its time before it can hear again. */
     private void onSilence() {
+        mayLeaveFromNanos = nowNanos() + setup.timing().deafAfterSilenceNanos(end);
         setup.trace().onSilence(end, nowNanos());
         protocol.onSilence();
     }

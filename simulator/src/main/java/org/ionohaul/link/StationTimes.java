@@ -19,6 +19,11 @@ public record StationTimes(long hangNanos, long relayNanos, long recoveryNanos, 
         requireNotNegative("processingNanos", processingNanos);
     }
 
+    /** Returns how long after its last symbol it hears nothing yet, in nanoseconds. */
+    public long deafNanos() {
+        return hangNanos + relayNanos + recoveryNanos;
+    }
+
     private static void requireNotNegative(String name, long nanos) {
         OutOfRange.unless(nanos >= 0, name, "must not be negative", nanos);
     }

@@ -2,6 +2,7 @@ package org.ionohaul.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.rate.DesignRates;
 import org.ionohaul.rate.LossCurves;
@@ -45,10 +46,18 @@ public final class Timing {
     /** Returns how long a station leaves between the last symbol it hears and the first it sends, in nanoseconds. */
     public long answerNanos(End end) {
         StationTimes own = times(end);
-        StationTimes other = times(end.other());
         return Math.max(
-                own.processingNanos() + own.relayNanos(),
-                other.hangNanos() + other.relayNanos() + other.recoveryNanos());
+                own.processingNanos() + own.relayNanos(), times(end.other()).deafNanos());
+    }
+
+    /**
+     * Returns how long the other station, had it answered, could still be deaf when a station notices silence, in
+     * nanoseconds: the mode's margin has passed by then.
+     *
+     * @param end who notices the silence
+     */
+    long deafAfterSilenceNanos(End end) {
+        return Math.max(0, times(end.other()).deafNanos() - mode.arq().marginNanos());
     }
 
     /**
@@ -68,12 +77,28 @@ public final class Timing {
     }
 
     /**
-     * Returns how long a cycle lasts, in nanoseconds: an over, its acknowledgement, both turnarounds.
+     * Returns how long a cycle lasts, in nanoseconds: what it needs, or the mode's rhythm if that is longer.
      *
      * @param dataRate data rate of the over, counted from 1
      * @param frames frames in the over, 1 or more
      */
     public long cycleNanos(int dataRate, int frames) {
+        return Math.max(mode.arq().cycleNanos(), neededNanos(dataRate, frames));
+    }
+
+    /**
+     * Returns how long a cycle of the longest overs takes at the least, in nanoseconds; a mode's rhythm must not be shorter
+     * or no acknowledgement comes in time.
+     */
+    public long longestCycleNanos() {
+        return IntStream.rangeClosed(1, dataRateCount())
+                .mapToLong(dataRate -> neededNanos(dataRate, mostFrames(dataRate)))
+                .max()
+                .orElseThrow();
+    }
+
+    /** Returns an over, its acknowledgement, both turnarounds and both ways. */
+    private long neededNanos(int dataRate, int frames) {
         return mode.signals().dataRate(dataRate).burstNanos(frames)
                 + mode.signals().singleNanos(Message.ACKNOWLEDGEMENT)
                 + answerNanos(End.NEAR)
@@ -116,6 +141,11 @@ public final class Timing {
         return new DesignRates(clean, curves);
     }
 
+    /** Returns how long after a silence a station sends again, in nanoseconds. */
+    private long repeatNanos(End end) {
+        return Math.max(times(end).relayNanos(), deafAfterSilenceNanos(end));
+    }
+
     private StationTimes times(End end) {
         return end == End.NEAR ? near : far;
     }
@@ -137,6 +167,7 @@ public final class Timing {
         long answerNanos = Math.max(
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),
                 Math.max(waitNanos(End.NEAR, Message.POLL), waitNanos(End.FAR, Message.POLL)));
-        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, longestNanos + answerNanos);
+        long repeatNanos = Math.max(repeatNanos(End.NEAR), repeatNanos(End.FAR));
+        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, Math.max(mode.arq().cycleNanos(), longestNanos + answerNanos + repeatNanos));
     }
 }

@@ -3,10 +3,15 @@ package org.ionohaul.scenario;
 import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
+import org.ionohaul.link.Signals;
+import org.ionohaul.link.StationTimes;
 import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Emission;
+import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.Waveforms;
 
 /**
  * A mode as its file describes it: waveforms and protocol, compared as one.
@@ -51,6 +56,27 @@ public record Mode(
                 "processingSeconds",
                 "must not be negative",
                 processingSeconds);
+    }
+
+    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
+    public Signals signals() {
+        return new Signals(
+                dataRates.stream()
+                        .map(dataRate -> Waveforms.of(dataRate, emission, arq.combining()))
+                        .toList(),
+                control(acknowledgement),
+                control(call),
+                control(control));
+    }
+
+    private Waveform control(BurstShape burst) {
+        return Waveforms.of(burst, emission, Combining.NONE);
+    }
+
+    /** Returns the times of a station that works this mode: its own, and what the mode's equipment thinks. */
+    public StationTimes times(StationTimes own) {
+        long processingNanos = Math.addExact(own.processingNanos(), Math.round(1e9 * processingSeconds));
+        return new StationTimes(own.hangNanos(), own.relayNanos(), own.recoveryNanos(), processingNanos);
     }
 
     /** Returns how long an over may last at most, in seconds, unless one frame alone lasts longer. */

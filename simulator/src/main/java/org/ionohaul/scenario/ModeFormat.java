@@ -227,6 +227,15 @@ final class ModeFormat {
                     "150 ms",
                     "How long the sender waits beyond the latest instant an acknowledgement could end, 0 or more.")
             .usually("0 s", "30 s");
+    static final Key<Long> CYCLE = Key.of(
+                    "cycle",
+                    "cycleNanos",
+                    Kind.nanos(),
+                    "600 ms",
+                    "Where stations keep a rhythm: an over leaves so long after the one before, and an acknowledgement that"
+                            + " is not there by then is missed. 0 where each over waits for its acknowledgement.")
+            .otherwise("0 s")
+            .usually("0 s", "10 min");
     static final Key<Double> PROCESSING = Key.of(
                     "processing",
                     "processingSeconds",
@@ -248,6 +257,7 @@ final class ModeFormat {
             SILENCES_TO_LOST,
             LISTENS_FIRST,
             MARGIN,
+            CYCLE,
             PROCESSING);
 
     static final Key<Integer> CALL_ATTEMPTS = Key.of(

@@ -118,7 +118,8 @@ final class ModeReader {
                 section.get(ANSWER_TO_SILENCE),
                 section.get(SILENCES_TO_LOST),
                 section.get(LISTENS_FIRST),
-                section.get(MARGIN)));
+                section.get(MARGIN),
+                section.get(CYCLE)));
     }
 
     private static RatePolicyRules ratePolicy(Section any, int dataRates) {

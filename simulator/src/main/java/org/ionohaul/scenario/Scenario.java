@@ -31,6 +31,8 @@ public record Scenario(
         StationDescription near,
         StationDescription far,
         SkyDescription sky) {
+    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
+
     /** What sorting a mode's times in memory allows. */
     private static final int MOST_TRIALS = 10_000_000;
 
@@ -54,6 +56,16 @@ public record Scenario(
     /** Returns the station at an end. */
     public StationDescription station(End end) {
         return end == End.NEAR ? near : far;
+    }
+
+    /** Returns how long a signal travels between the stations, in nanoseconds. */
+    public long propagationNanos() {
+        return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);
+    }
+
+    /** Returns by how much longer a path may be for each nanosecond to spare in a cycle, which goes both ways, in metres. */
+    static double metresToAndFro(long spareNanos) {
+        return spareNanos / 2e9 * LIGHT_METRES_PER_SECOND;
     }
 
     /**

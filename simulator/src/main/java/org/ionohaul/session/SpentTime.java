@@ -97,7 +97,7 @@ final class SpentTime {
         isMoving |= phase == Cause.INTRODUCTIONS;
         long preambleNanos = signals.preambleNanos(over.dataRate());
         long framesNanos = durationNanos - preambleNanos;
-        long newNanos = framesNanos * over.newFrames() / over.frames();
+        long newNanos = (long) (framesNanos * over.newPayloadFrames() / over.frames());
         charge(Cause.PREAMBLES, fromNanos + preambleNanos);
         charge(Cause.NEW_PAYLOAD, fromNanos + preambleNanos + newNanos);
         charge(Cause.REPEATED_PAYLOAD, fromNanos + durationNanos);

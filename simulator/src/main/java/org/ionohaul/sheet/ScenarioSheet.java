@@ -32,7 +32,6 @@ public final class ScenarioSheet {
     private static final int WIDTH = 80;
     private static final String INDENT = "  ";
     private static final double DAY_SECONDS = 86_400;
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
 
     /** So many trials' draws tell of an uncertain input what 8 of 10 trials meet. */
     private static final int DRAWN_TRIALS = 500;
@@ -149,7 +148,7 @@ public final class ScenarioSheet {
                 lines,
                 "distance",
                 SizeText.grouped(scenario.distanceMetres() / 1000) + " km, "
-                        + milliseconds(1e9 * scenario.distanceMetres() / LIGHT_METRES_PER_SECOND) + " each way");
+                        + milliseconds((double) scenario.propagationNanos()) + " each way");
         IntStream.range(0, skies.get(0).paths().size()).forEach(i -> {
             ToDoubleFunction<SkyConditions> delay = it -> path(it, i).delaySeconds();
             addLine(

@@ -8,7 +8,6 @@ import org.ionohaul.link.Chances;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
-import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
@@ -22,15 +21,9 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cargo;
 import org.ionohaul.session.SessionParts;
 import org.ionohaul.session.SessionTrace;
-import org.ionohaul.waveform.BurstShape;
-import org.ionohaul.waveform.Combining;
-import org.ionohaul.waveform.Waveform;
-import org.ionohaul.waveform.Waveforms;
 
 /** Puts the parts of a session together as one mode has them. */
 final class ModeWiring {
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
-
     /** Others count as heard when they stand one S-unit (6 dB, IARU Region 1 R.1) over the floor. */
     private static final double OCCUPIED_OVER_FLOOR_DB = 6;
 
@@ -71,20 +64,16 @@ final class ModeWiring {
                 sky.reception(End.NEAR, passband),
                 sky.reception(End.FAR, passband),
                 (end, atNanos) -> sky.isOccupied(end, atNanos, OCCUPIED_OVER_FLOOR_DB),
-                propagationNanos());
-    }
-
-    private long propagationNanos() {
-        return Nanos.of(scenario.distanceMetres() / LIGHT_METRES_PER_SECOND);
+                scenario.propagationNanos());
     }
 
     /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
     ModeSpec spec() {
-        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
+        return new ModeSpec(mode.signals(), mode.arq(), mode.ratePolicy());
     }
 
     Timing timing(ModeSpec spec) {
-        return new Timing(spec, times(End.NEAR), times(End.FAR), propagationNanos());
+        return new Timing(spec, times(End.NEAR), times(End.FAR), scenario.propagationNanos());
     }
 
     /** Returns what each data rate would really bring to the receiver of the data. */
@@ -94,24 +83,8 @@ final class ModeWiring {
         return new Yardstick(timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 
-    private Signals signals() {
-        return new Signals(
-                mode.dataRates().stream()
-                        .map(dataRate -> waveform(dataRate, mode.arq().combining()))
-                        .toList(),
-                waveform(mode.acknowledgement(), Combining.NONE),
-                waveform(mode.call(), Combining.NONE),
-                waveform(mode.control(), Combining.NONE));
-    }
-
-    private Waveform waveform(BurstShape burst, Combining combining) {
-        return Waveforms.of(burst, mode.emission(), combining);
-    }
-
     private StationTimes times(End end) {
-        StationTimes own = scenario.station(end).times();
-        long processingNanos = Math.addExact(own.processingNanos(), Nanos.of(mode.processingSeconds()));
-        return new StationTimes(own.hangNanos(), own.relayNanos(), own.recoveryNanos(), processingNanos);
+        return mode.times(scenario.station(end).times());
     }
 
     private long patienceNanos() {

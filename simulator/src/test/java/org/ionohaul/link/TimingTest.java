@@ -36,8 +36,9 @@ final class TimingTest {
 
     @Test
     void theStationThatAnswersWaitsOneCycleLongerThanTheOtherNeedsToFindOut() {
-        // Five silences lose the link: six overs of 800 ms, each with the longer wait, that of the near end.
-        assertEquals(6 * ((800 + 191) * MILLI + 1), timing.supervisionNanos());
+        // Five silences lose the link: six overs of 800 ms, each with the longer wait, that of the near end, and the longer
+        // time before sending again, that of the far end: near might still be deaf for 30 + 10 + 20 ms.
+        assertEquals(6 * ((800 + 191 + 60) * MILLI + 1), timing.supervisionNanos());
     }
 
     @Test
@@ -65,7 +66,7 @@ final class TimingTest {
                         plain.answerToSilence(),
                         plain.silencesToLost(),
                         plain.listensFirst(),
-                        plain.marginNanos())
+                        plain.marginNanos(), plain.cycleNanos())
                 .mostFrames(mode.signals().dataRate(1));
     }
 }

@@ -41,6 +41,7 @@ final class Bench {
     int silencesToLost = 5;
     boolean listensFirst = false;
     long margin = 0;
+    long cycle = 0;
     List<? extends Waveform> dataRates = List.of(PlainWaveform.certain(100, 200 * MILLI, 100 * MILLI));
     Waveform acknowledgement = PlainWaveform.certain(0, 50 * MILLI, 50 * MILLI);
     Waveform call = PlainWaveform.certain(0, 500 * MILLI, 500 * MILLI);
@@ -89,7 +90,7 @@ final class Bench {
                 answerToSilence,
                 silencesToLost,
                 listensFirst,
-                margin);
+                margin, cycle);
     }
 
     private static Chances chances(long trial) {

@@ -7,6 +7,7 @@ import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
@@ -142,6 +143,71 @@ final class MechanismTest {
         assertEquals(Outcome.CLOSED, result.outcome());
     }
 
+    /** Data rate 2 sends 2000 bytes that nobody hears; data rate 1 sends them again in frames of 120 bytes. */
+    @Test
+    void ofAFrameCutAcrossTheEndOfWhatWasSentOnlyThatPartIsARepeat() {
+        bench.dataRates = List.of(
+                PlainWaveform.certain(120, 200 * Bench.MILLI, 100 * Bench.MILLI),
+                PlainWaveform.certain(250, 200 * Bench.MILLI, 100 * Bench.MILLI).with((listener, start) -> 0));
+        bench.ratePolicy = new RatePolicyRules.Count(2, 1000, 1, 0.5, false);
+        bench.cargo = Cargo.from(End.NEAR, List.of(2880L));
+        SessionResult result = run();
+        assertEquals(List.of(8, 8, 8, 8), heard.overs);
+        // Frames 120 bytes long: sixteen of the first 1920 bytes, two thirds of the one from byte 1920 to 2040.
+        assertEquals(1666, result.budget().nanosOf(Cause.REPEATED_PAYLOAD) / Bench.MILLI);
+        assertEquals(1533, result.budget().nanosOf(Cause.NEW_PAYLOAD) / Bench.MILLI);
+    }
+
+    /**
+     * The first acknowledgement is lost, and far is still switching when near might repeat at once: near's relays take 5 ms,
+     * far's hang, relays and recovery 60 ms.
+     */
+    @Test
+    void anOverAfterALostAcknowledgementWaitsUntilTheOtherEndCanHear() {
+        bench.near = new StationTimes(0, 5 * Bench.MILLI, 0, 10 * Bench.MILLI);
+        bench.far = new StationTimes(20 * Bench.MILLI, 10 * Bench.MILLI, 30 * Bench.MILLI, 0);
+        bench.propagation = 3 * Bench.MILLI;
+        for (long marginMillis : List.of(0, 20, 500)) {
+            heard.overs.clear();
+            bench.acknowledgement = ACKNOWLEDGEMENT.with(new LosesFirst());
+            bench.margin = marginMillis * Bench.MILLI;
+            SessionResult result = run();
+            assertEquals(List.of(8, 8, 2), heard.overs);
+            assertEquals(0, heard.deafOvers);
+            // From the missed acknowledgement's end: the 60 ms that far needs, or the margin and near's own relays.
+            long silenceMillis = Math.max(60, marginMillis + 5);
+            assertEquals(silenceMillis, result.budget().nanosOf(Cause.SILENCE) / Bench.MILLI);
+        }
+    }
+
+    /** An over of 1 s, 3 ms each way, 50 ms of acknowledgement, turnarounds of 60 and 10 ms: 1126 ms go into 1.2 s. */
+    @Test
+    void stationsThatKeepARhythmSendAtItsBeatWhateverTheyHear() {
+        bench.acknowledgement =
+                PlainWaveform.losing(0, 0, 50 * Bench.MILLI, 0).with(new LosesFirst());
+        bench.near = new StationTimes(0, 5 * Bench.MILLI, 0, 10 * Bench.MILLI);
+        bench.far = new StationTimes(20 * Bench.MILLI, 10 * Bench.MILLI, 30 * Bench.MILLI, 0);
+        bench.propagation = 3 * Bench.MILLI;
+        bench.cycle = 1200 * Bench.MILLI;
+        bench.cargo = Cargo.from(End.NEAR, List.of(2400L));
+        SessionResult result = run();
+        assertEquals(List.of(8, 8, 8, 8), heard.overs);
+        assertEquals(List.of(1200L, 1200L, 1200L), heard.millisBetweenOvers());
+        assertEquals(0, heard.deafOvers);
+        assertEquals(Outcome.CLOSED, result.outcome());
+    }
+
+    @Test
+    void anAcknowledgementThatComesAfterTheBeatIsMissedEveryTime() {
+        bench.propagation = 150 * Bench.MILLI;
+        bench.cycle = 1200 * Bench.MILLI;
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, 0);
+        SessionResult result = run();
+        assertEquals(5, heard.overs.size());
+        assertEquals(List.of(1200L, 1200L, 1200L, 1200L), heard.millisBetweenOvers());
+        assertEquals(Ending.LINK_LOST, result.ending());
+    }
+
     @Test
     void combinedCopiesSucceedWithTheChanceOfTheirEvidenceTogether() {
         // A copy is worth 0.4, two together 0.8, three 1: decoded by the first copy in 40 %, by the second in 80 %, by
@@ -263,6 +329,14 @@ final class MechanismTest {
         private final List<Integer> newFrames = new ArrayList<>();
         private final List<Message> messages = new ArrayList<>();
         private final List<String> decisions = new ArrayList<>();
+        private final List<Long> overNanos = new ArrayList<>();
+        private int deafOvers;
+
+        List<Long> millisBetweenOvers() {
+            return IntStream.range(1, overNanos.size())
+                    .mapToObj(at -> (overNanos.get(at) - overNanos.get(at - 1)) / Bench.MILLI)
+                    .toList();
+        }
 
         long count(Message message) {
             return messages.stream().filter(it -> it == message).count();
@@ -273,8 +347,15 @@ final class MechanismTest {
             messages.add(burst.message());
             if (burst.message() == Message.OVER) {
                 overs.add(burst.frames());
+                overNanos.add(burst.startNanos());
                 newFrames.add(burst.newFrames());
             }
+        }
+
+        /** The bench's waveforms are found whenever the receiver listens. */
+        @Override
+        public void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {
+            deafOvers += burst.message() == Message.OVER && !isHeard ? 1 : 0;
         }
 
         @Override

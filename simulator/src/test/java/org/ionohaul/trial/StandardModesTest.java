@@ -4,8 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Map;
 import org.ionohaul.link.ArqScheme;
+import org.ionohaul.channel.End;
+import org.ionohaul.link.Burst;
+import org.ionohaul.link.Message;
+import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.SessionTrace;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.waveform.BurstShape;
@@ -30,11 +38,31 @@ final class StandardModesTest {
         long control = waveform(mode, mode.acknowledgement()).burstNanos(1);
         assertEquals(210_000_000, block);
         assertEquals(70_000_000, control);
-        double relaySeconds = 0.015;
-        double cycleSeconds = (block + control) * 1e-9 + 2 * (mode.processingSeconds() + relaySeconds);
-        assertEquals(0.45, cycleSeconds, 1e-9);
-        assertEquals(20.0 / 3, dataRate(mode, 1).payloadBytes() / cycleSeconds, 1e-6);
+        assertEquals(450_000_000, mode.arq().cycleNanos());
         assertEquals(32, mode.arq().silencesToLost());
+    }
+
+    /** Every direct-printing over is found by whoever listens: one that is not met a station that could not hear yet. */
+    @Test
+    void noDirectPrintingOverMeetsADeafEndOnThePolarPath() throws ScenarioProblems {
+        Scenario scenario =
+                ScenarioReader.read(Path.of("..", "scenarios", "polar-hut.toml"), Map.of("modes", "[\"m625-arq\"]"));
+        Transfer transfer = scenario.transfers().get(0);
+        int[] overs = new int[2];
+        for (Direction direction : transfer.directions()) {
+            for (long trial = 0; trial < 5; trial++) {
+                new Trials(scenario).run(transfer, direction, scenario.modes().get(0), trial, new SessionTrace() {
+                    @Override
+                    public void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {
+                        if (burst.message() == Message.OVER) {
+                            overs[isHeard ? 1 : 0]++;
+                        }
+                    }
+                });
+            }
+        }
+        assertEquals(0, overs[0]);
+        assertTrue(overs[1] > 2000, "heard " + overs[1]);
     }
 
     @ParameterizedTest
