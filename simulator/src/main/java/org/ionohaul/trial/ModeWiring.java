@@ -8,6 +8,7 @@ import org.ionohaul.link.Chances;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
@@ -53,7 +54,7 @@ final class ModeWiring {
                 direction.sender(),
                 transfer.files().stream().map(PayloadFile::bytes).toList());
         return new SessionParts(
-                new LinkParts(spec(), times(End.NEAR), times(End.FAR), chances),
+                new LinkParts(spec(), radio(End.NEAR), radio(End.FAR), chances),
                 ether(sky),
                 () -> RatePolicies.of(
                         mode.ratePolicy(),
@@ -70,7 +71,7 @@ final class ModeWiring {
         return new PairEther(
                 sky.reception(End.NEAR, passband),
                 sky.reception(End.FAR, passband),
-                (end, atNanos) -> sky.isOccupied(end, atNanos, OCCUPIED_OVER_FLOOR_DB),
+                (end, fromNanos, untilNanos) -> sky.isOccupied(end, fromNanos, untilNanos, OCCUPIED_OVER_FLOOR_DB),
                 propagationNanos());
     }
 
@@ -108,8 +109,13 @@ final class ModeWiring {
         return Waveforms.of(burst, mode.emission(), combining);
     }
 
+    private Radio radio(End end) {
+        Radio own = scenario.station(end).radio();
+        return new Radio(times(end), own.foldBack(), own.busyDetectionNanos());
+    }
+
     private StationTimes times(End end) {
-        StationTimes own = scenario.station(end).times();
+        StationTimes own = scenario.station(end).radio().times();
         long processingNanos = Math.addExact(own.processingNanos(), Nanos.of(mode.processingSeconds()));
         return new StationTimes(own.hangNanos(), own.relayNanos(), own.recoveryNanos(), processingNanos);
     }

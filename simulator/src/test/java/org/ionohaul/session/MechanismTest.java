@@ -115,7 +115,8 @@ final class MechanismTest {
         SessionResult undisturbed = run();
         long busyFrom = undisturbed.progress().atNanos(0);
         bench.listensFirst = true;
-        bench.watch = (end, atNanos) -> end == End.NEAR && atNanos > busyFrom && atNanos < busyFrom + 20 * Bench.SECOND;
+        bench.watch = (end, fromNanos, atNanos) ->
+                end == End.NEAR && atNanos > busyFrom && atNanos < busyFrom + 20 * Bench.SECOND;
         SessionResult result = run();
         long silence = result.budget().nanosOf(Cause.SILENCE);
         assertTrue(silence > 19 * Bench.SECOND && silence < 24 * Bench.SECOND, "waited " + silence + " ns");
