@@ -68,6 +68,24 @@ public final class Sky {
         return noise.others(atNanos) > noise.floor(atNanos) * Decibels.toRatio(overFloorDb);
     }
 
+    /**
+     * Returns whether a listener hears other stations on the frequency without a break.
+     *
+     * @param listener the end that listens
+     * @param fromNanos since when, in nanoseconds since the trial began, zero or more
+     * @param untilNanos until when, included, no earlier
+     * @param overFloorDb by how much they must exceed the floor, in dB; looked at whenever one of them comes or goes
+     */
+    public boolean isOccupied(End listener, long fromNanos, long untilNanos, double overFloorDb) {
+        Occupancy occupancy = noise(listener).occupancy();
+        for (long atNanos = fromNanos; atNanos < untilNanos; atNanos = occupancy.endNanos(occupancy.spanAt(atNanos))) {
+            if (!isOccupied(listener, atNanos, overFloorDb)) {
+                return false;
+            }
+        }
+        return isOccupied(listener, untilNanos, overFloorDb);
+    }
+
     SkyConditions conditions() {
         return conditions;
     }

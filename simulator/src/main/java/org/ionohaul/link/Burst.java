@@ -25,6 +25,9 @@ public final class Burst {
     private long startNanos;
     private int from;
     private int to;
+    private long fullPowerNanos = Long.MAX_VALUE;
+    private double loweredPower = 1;
+    private double meanPower = 1;
 
     Burst() {}
 
@@ -120,6 +123,26 @@ public final class Burst {
         return startNanos;
     }
 
+    /** Returns whether the sender's power fell before its end, to what it is from {@link #fullPowerNanos()} on. */
+    public boolean isLowered() {
+        return meanPower < 1;
+    }
+
+    /** Returns how long the sender kept its full power up, in nanoseconds from the first symbol. */
+    public long fullPowerNanos() {
+        return fullPowerNanos;
+    }
+
+    /** Returns the sender's power after that as a share of the full one. */
+    public double loweredPower() {
+        return loweredPower;
+    }
+
+    /** Returns the sender's mean power as a share of the full one. */
+    public double meanPower() {
+        return meanPower;
+    }
+
     ByteRanges held() {
         return held;
     }
@@ -172,6 +195,12 @@ public final class Burst {
         to = addressee;
         answers = asAnswer;
         Arrays.fill(decoded, false);
+    }
+
+    void lowerPower(long afterNanos, long durationNanos, double toShare) {
+        fullPowerNanos = afterNanos;
+        loweredPower = toShare;
+        meanPower = 1 - (1 - toShare) * (durationNanos - afterNanos) / durationNanos;
     }
 
     void decode(int frame) {

@@ -6,13 +6,14 @@ import org.ionohaul.channel.End;
 @FunctionalInterface
 public interface ChannelWatch {
     /** A channel that nobody else uses. */
-    ChannelWatch ALWAYS_CLEAR = (end, atNanos) -> false;
+    ChannelWatch ALWAYS_CLEAR = (end, fromNanos, untilNanos) -> false;
 
     /**
-     * Returns whether the channel is occupied by others.
+     * Returns whether the channel is occupied by others without a break.
      *
      * @param end who listens
-     * @param atNanos when, in nanoseconds since the trial began
+     * @param fromNanos since when, in nanoseconds since the trial began, zero or more
+     * @param untilNanos until when, included; the same instant for one look
      */
-    boolean isOccupied(End end, long atNanos);
+    boolean isOccupied(End end, long fromNanos, long untilNanos);
 }

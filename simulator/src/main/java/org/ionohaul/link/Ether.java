@@ -21,11 +21,12 @@ public interface Ether {
     Reception reception(int from, int at, Transmissions onAir);
 
     /**
-     * Returns whether a station that listens before it sends finds the channel occupied.
+     * Returns whether a station that listens before it sends finds the channel occupied without a break.
      *
      * @param at who listens
-     * @param atNanos when, in nanoseconds since the trial began
-     * @param onAir all transmissions that may be heard then
+     * @param fromNanos since when, in nanoseconds since the trial began, zero or more
+     * @param untilNanos until when, included; the same instant for one look
+     * @param onAir all transmissions that may be heard at the end of that time
      */
-    boolean isOccupied(int at, long atNanos, Transmissions onAir);
+    boolean isOccupied(int at, long fromNanos, long untilNanos, Transmissions onAir);
 }

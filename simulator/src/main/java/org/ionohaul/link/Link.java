@@ -19,8 +19,11 @@ public final class Link {
      * @param trace who watches
      */
     public Link(LinkParts parts, Medium medium, int nearNumber, int farNumber, LinkTrace trace) {
-        Timing timing =
-                new Timing(parts.mode(), parts.near(), parts.far(), medium.propagationNanos(nearNumber, farNumber));
+        Timing timing = new Timing(
+                parts.mode(),
+                parts.near().times(),
+                parts.far().times(),
+                medium.propagationNanos(nearNumber, farNumber));
         setup = new LinkSetup(parts, medium, timing, new Demodulator(parts.mode(), parts.chances()), trace);
         near = new Station(setup, End.NEAR, nearNumber, farNumber);
         far = new Station(setup, End.FAR, farNumber, nearNumber);

@@ -93,9 +93,9 @@ public final class Medium {
         return ether.reception(from, at, onAir);
     }
 
-    /** Returns whether a station that listens now finds the channel occupied. */
-    boolean isOccupied(int at) {
-        return ether.isOccupied(at, engine.nowNanos(), onAir);
+    /** Returns whether a station has found the channel occupied without a break since an instant, up to now. */
+    boolean isOccupied(int at, long fromNanos) {
+        return ether.isOccupied(at, fromNanos, engine.nowNanos(), onAir);
     }
 
     /** Where one station is: what it sends leaves by the ways, what it hears is told to the listener. */

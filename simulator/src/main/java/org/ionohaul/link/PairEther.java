@@ -42,7 +42,7 @@ public record PairEther(Reception atNear, Reception atFar, ChannelWatch watch, l
     }
 
     @Override
-    public boolean isOccupied(int at, long atNanos, Transmissions onAir) {
-        return watch.isOccupied(at == NEAR ? End.NEAR : End.FAR, atNanos);
+    public boolean isOccupied(int at, long fromNanos, long untilNanos, Transmissions onAir) {
+        return watch.isOccupied(at == NEAR ? End.NEAR : End.FAR, fromNanos, untilNanos);
     }
 }

@@ -23,12 +23,14 @@ public final class Station {
     private final int number;
     private final int peer;
     private final StationTimes times;
+    private final long busyDetectionNanos;
+    private final Transmitter transmitter;
     private final Burst outgoing = new Burst();
     private final CombiningStore store;
     private final Timer departure;
     private final Timer silence;
     private Protocol protocol = Protocol.IDLE;
-    private long hearsFromNanos;
+    private long hearsFromNanos = Long.MIN_VALUE;
     private long mayLeaveFromNanos;
     private long nextOverNanos;
     private boolean isAnswer;
@@ -46,7 +48,10 @@ public final class Station {
         this.number = number;
         this.peer = peer;
         medium = setup.medium();
-        times = setup.parts().times(end);
+        Radio radio = setup.parts().radio(end);
+        times = radio.times();
+        busyDetectionNanos = radio.busyDetectionNanos();
+        transmitter = new Transmitter(radio.foldBack());
         store = new CombiningStore(setup.mode().arq().storeFrames());
         departure = medium.engine().timer(this::onDeparture);
         silence = medium.engine().timer(this::onSilence);
@@ -143,12 +148,19 @@ public final class Station {
     }
 
     private void onDeparture() {
-        if (isPolite() && medium.isOccupied(number)) {
+        if (isPolite() && findsOthers()) {
             setup.trace().onOccupied(end, nowNanos());
             departure.start(setup.parts().chances().dialling().nextLong(SHORTEST_WAIT_NANOS, LONGEST_WAIT_NANOS));
         } else {
             leave();
         }
+    }
+
+    /** Who has just sent has not listened for long enough, and can't know. */
+    private boolean findsOthers() {
+        long fromNanos = nowNanos() - busyDetectionNanos;
+        boolean hasListened = busyDetectionNanos == 0 || hearsFromNanos <= fromNanos;
+        return hasListened && medium.isOccupied(number, Math.max(0, fromNanos));
     }
 
     private boolean isPolite() {
@@ -163,6 +175,7 @@ public final class Station {
                 .of(outgoing.message(), outgoing.dataRate())
                 .burstNanos(outgoing.frames());
         outgoing.leave(now, isAnswer, number, peer);
+        transmitter.key(outgoing, duration);
         setup.trace().onSent(end, outgoing, duration);
         hearsFromNanos = now + duration + times.deafNanos();
         medium.transmit(number, outgoing, duration);
@@ -182,7 +195,7 @@ public final class Station {
     }
 
     private void hear(Burst burst, long arrivalNanos) {
-        Reception reception = medium.reception(burst.from(), number);
+        Reception reception = reception(burst, arrivalNanos);
         Demodulator demodulator = setup.demodulator();
         boolean isFound = hearsFromNanos <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
         if (isFound) {
@@ -197,7 +210,11 @@ public final class Station {
     /** Returns the SNR that this station measured over a burst it just heard, in dB. */
     double measuredSnrDb(Burst burst) {
         long arrivalNanos = burst.startNanos() + medium.propagationNanos(burst.from(), number);
-        return setup.demodulator().measuredSnrDb(medium.reception(burst.from(), number), burst, arrivalNanos);
+        return setup.demodulator().measuredSnrDb(reception(burst, arrivalNanos), burst, arrivalNanos);
+    }
+
+    private Reception reception(Burst burst, long arrivalNanos) {
+        return LoweredReception.of(medium.reception(burst.from(), number), burst, arrivalNanos);
     }
 
     /** The answer may have been sent and not been heard: who sent it needs its time before it can hear again. */

@@ -20,8 +20,8 @@ record RhythmCheck(Section top) {
     private void warnIfShort(Scenario scenario, Mode mode) {
         Timing timing = new Timing(
                 new ModeSpec(mode.signals(), mode.arq(), mode.ratePolicy()),
-                mode.times(scenario.station(End.NEAR).times()),
-                mode.times(scenario.station(End.FAR).times()),
+                mode.times(scenario.station(End.NEAR).radio().times()),
+                mode.times(scenario.station(End.FAR).radio().times()),
                 scenario.propagationNanos());
         long spareNanos = mode.arq().cycleNanos() - timing.longestCycleNanos();
         if (spareNanos < 0) {

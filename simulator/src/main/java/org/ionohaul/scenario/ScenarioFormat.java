@@ -234,8 +234,58 @@ final class ScenarioFormat {
     static final Key<Long> RECOVERY = Key.of(
                     "recovery", "recoveryNanos", Kind.nanos(), "25 ms", "How long the receiver is deaf after that.")
             .usually("0 s", "1 s");
-    static final Group STATION =
-            Group.of("station", "How fast the station changes between sending and receiving.", HANG, RELAY, RECOVERY);
+    static final Key<Long> BUSY_DETECTION = Key.of(
+                    "busy-detection",
+                    "busyDetectionNanos",
+                    Kind.nanos(),
+                    "1 s",
+                    "How long a station that listens before it sends must hear others without a break before it takes the"
+                            + " frequency for occupied; \"0 s\" for one look. An ear or a squelch takes 0.5 to 2 s (common"
+                            + " practice, no source).")
+            .otherwise("0 s")
+            .usually("0 s", "10 s");
+    static final Group STATION = Group.of(
+            "station",
+            "How fast the station changes between sending and receiving, and notices others.",
+            HANG,
+            RELAY,
+            RECOVERY,
+            BUSY_DETECTION);
+
+    static final Key<Long> FOLD_BACK_AFTER = Key.of(
+                    "after",
+                    "afterNanos",
+                    Kind.nanos(),
+                    "20 s",
+                    "How long a cool transmitter may be keyed at full power, above 0. Sets made for speech give 10 to 60 s"
+                            + " (common practice, no source).")
+            .otherwise("30 s")
+            .usually("2 s", "30 min");
+    static final Key<Double> FOLD_BACK_DROP = Key.of(
+                    "drop",
+                    "dropDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "3 dB",
+                    "By how much its power is lower from then on, from 0 to 40 dB. Half power is what handbooks ask for in"
+                            + " digital modes (common practice, no source).")
+            .otherwise("3 dB")
+            .usually("0 dB", "10 dB");
+    static final Key<Long> FOLD_BACK_COOLING = Key.of(
+                    "cooling",
+                    "coolingNanos",
+                    Kind.nanos(),
+                    "45 s",
+                    "How long it must receive to be as cool as at first, in proportion after less; 0 or more. About as long"
+                            + " as it took to warm (common practice, no source).")
+            .otherwise("30 s")
+            .usually("0 s", "30 min");
+    static final Group FOLD_BACK = Group.of(
+            "fold-back",
+            "A small set lowers its power in long overs to save its output stage, and cools while it receives; its power"
+                    + " stays up if left out.",
+            FOLD_BACK_AFTER,
+            FOLD_BACK_DROP,
+            FOLD_BACK_COOLING);
 
     static final Key<String> END_NAME =
             Key.of("name", "name", Kind.name(), "Weir Cottage", "What people call the station.");
@@ -344,6 +394,6 @@ final class ScenarioFormat {
                         ANTENNA_GAIN,
                         CONGESTION,
                         PATIENCE)
-                .with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION);
+                .with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION, FOLD_BACK);
     }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import org.ionohaul.link.FoldBack;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.StationTimes;
 
 /**
@@ -195,9 +197,20 @@ public final class ScenarioReader {
                 times.get(ScenarioFormat.RELAY),
                 times.get(ScenarioFormat.RECOVERY),
                 0));
+        Radio radio =
+                times.build(() -> new Radio(stationTimes, foldBack(end), times.get(ScenarioFormat.BUSY_DETECTION)));
         return end.build(() -> new StationDescription(
                 end.get(ScenarioFormat.END_NAME),
-                stationTimes,
+                radio,
                 end.find(ScenarioFormat.PATIENCE).orElse(Double.POSITIVE_INFINITY)));
+    }
+
+    private static FoldBack foldBack(Section end) {
+        return end.findPart(ScenarioFormat.FOLD_BACK)
+                .map(part -> part.build(() -> new FoldBack(
+                        part.get(ScenarioFormat.FOLD_BACK_AFTER),
+                        part.get(ScenarioFormat.FOLD_BACK_DROP),
+                        part.get(ScenarioFormat.FOLD_BACK_COOLING))))
+                .orElse(FoldBack.NEVER);
     }
 }

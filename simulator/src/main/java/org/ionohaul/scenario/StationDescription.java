@@ -1,16 +1,16 @@
 package org.ionohaul.scenario;
 
 import org.ionohaul.limits.OutOfRange;
-import org.ionohaul.link.StationTimes;
+import org.ionohaul.link.Radio;
 
 /**
  * One end of the link as the scenario describes it.
  *
  * @param name what people call it
- * @param times how fast it changes between sending and receiving; processing is the mode's
+ * @param radio its radio; processing is the mode's
  * @param patienceSeconds how long its operator waits before breaking off, positive; infinite if never
  */
-public record StationDescription(String name, StationTimes times, double patienceSeconds) {
+public record StationDescription(String name, Radio radio, double patienceSeconds) {
     private static final double LONGEST_SECONDS = 3_600_000;
 
     /** Checks the patience. */

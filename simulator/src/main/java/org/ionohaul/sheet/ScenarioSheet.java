@@ -14,6 +14,8 @@ import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.MeterReading;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.link.FoldBack;
+import org.ionohaul.link.Radio;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
@@ -105,6 +107,25 @@ public final class ScenarioSheet {
                             + ", then breaks off");
         }
         addLine(lines, "changes", "to receiving in " + milliseconds((double) turnNanos(station)));
+        addRadio(lines, station.radio());
+    }
+
+    private static void addRadio(List<String> lines, Radio radio) {
+        if (radio.busyDetectionNanos() > 0) {
+            addLine(
+                    lines,
+                    "notices",
+                    "others after " + plain(1e-9 * (double) radio.busyDetectionNanos()) + " s of them");
+        }
+        FoldBack foldBack = radio.foldBack();
+        if (foldBack.dropDb() > 0) {
+            addLine(
+                    lines,
+                    "folds",
+                    "its power back by " + decibels(foldBack.dropDb(), "dB") + " once keyed for "
+                            + TimeText.given(1e-9 * foldBack.afterNanos()) + "; cool again after "
+                            + TimeText.given(1e-9 * foldBack.coolingNanos()) + " of receiving");
+        }
     }
 
     private void addNoise(List<String> lines, End end) {
@@ -202,9 +223,9 @@ public final class ScenarioSheet {
     }
 
     private static long turnNanos(StationDescription station) {
-        return station.times().hangNanos()
-                + station.times().relayNanos()
-                + station.times().recoveryNanos();
+        return station.radio().times().hangNanos()
+                + station.radio().times().relayNanos()
+                + station.radio().times().recoveryNanos();
     }
 
     private static String modeWords(Mode mode) {

@@ -62,6 +62,7 @@ public final class TraceRecorder implements SessionTrace {
     @Override
     public void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {
         isOccupied = false;
+        noteFoldBack(at.other(), burst);
         boolean isOver = burst.message() == Message.OVER;
         int decoded = isHeard ? burst.decodedFrames() : 0;
         steps.add(new TraceStep(
@@ -75,9 +76,20 @@ public final class TraceRecorder implements SessionTrace {
                 isOver ? burst.frames() - burst.newFrames() : 0,
                 decoded,
                 decoded > 0,
-                gauge.meanDb(at, burst.startNanos(), atNanos),
+                gauge.meanDb(at, burst.startNanos(), atNanos) + 10 * Math.log10(burst.meanPower()),
                 heldBytes,
                 TimeBudget.of(spent)));
+    }
+
+    private void noteFoldBack(End sender, Burst burst) {
+        if (burst.isLowered()) {
+            String says = String.format(
+                    Locale.ROOT,
+                    "power folds back by %.1f dB after %.1f s of this burst",
+                    -10 * Math.log10(burst.loweredPower()),
+                    1e-9 * burst.fullPowerNanos());
+            note(Kind.POWER, sender, says, 0, burst.startNanos() + burst.fullPowerNanos());
+        }
     }
 
     private static String words(Burst burst) {

@@ -44,6 +44,8 @@ record TraceStep(
         SILENCE,
         /** Others occupied the channel. */
         OCCUPIED,
+        /** A transmitter folded its power back. */
+        POWER,
         /** The session came to a new stage: linked, lost, delivered, confirmed, hung up, ended. */
         STAGE
     }

@@ -71,7 +71,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Text {
                 Stream.of(String.format(Locale.ROOT, "%8s   %s   %s", clock(step.atNanos()), arrow(step), burst(step)));
             case DATA_RATE ->
                 step.says().startsWith("stays") ? Stream.of() : Stream.of(note(step, "data rate " + step.says()));
-            case SILENCE, OCCUPIED, STAGE -> Stream.of(note(step, step.says()));
+            case SILENCE, OCCUPIED, POWER, STAGE -> Stream.of(note(step, step.says()));
         };
     }
 

@@ -11,6 +11,7 @@ import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.link.Message;
 import org.ionohaul.link.ModeSpec;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
@@ -136,7 +137,7 @@ public final class ModeBench {
     }
 
     private static Scenario undisturbed(Mode mode) {
-        StationDescription station = new StationDescription("either", STATION, Double.POSITIVE_INFINITY);
+        StationDescription station = new StationDescription("either", Radio.of(STATION), Double.POSITIVE_INFINITY);
         SkyConditions strong = new SkyConditions(
                 FadingCondition.FLAT.paths(),
                 SlowVariation.NONE,

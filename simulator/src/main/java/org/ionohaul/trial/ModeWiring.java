@@ -8,6 +8,7 @@ import org.ionohaul.link.Chances;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
@@ -46,7 +47,7 @@ final class ModeWiring {
                 direction.sender(),
                 transfer.files().stream().map(PayloadFile::bytes).toList());
         return new SessionParts(
-                new LinkParts(spec(), times(End.NEAR), times(End.FAR), chances),
+                new LinkParts(spec(), radio(End.NEAR), radio(End.FAR), chances),
                 ether(sky),
                 () -> RatePolicies.of(
                         mode.ratePolicy(),
@@ -63,7 +64,7 @@ final class ModeWiring {
         return new PairEther(
                 sky.reception(End.NEAR, passband),
                 sky.reception(End.FAR, passband),
-                (end, atNanos) -> sky.isOccupied(end, atNanos, OCCUPIED_OVER_FLOOR_DB),
+                (end, fromNanos, untilNanos) -> sky.isOccupied(end, fromNanos, untilNanos, OCCUPIED_OVER_FLOOR_DB),
                 scenario.propagationNanos());
     }
 
@@ -83,8 +84,13 @@ final class ModeWiring {
         return new Yardstick(timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 
+    private Radio radio(End end) {
+        Radio own = scenario.station(end).radio();
+        return new Radio(times(end), own.foldBack(), own.busyDetectionNanos());
+    }
+
     private StationTimes times(End end) {
-        return mode.times(scenario.station(end).times());
+        return mode.times(scenario.station(end).radio().times());
     }
 
     private long patienceNanos() {

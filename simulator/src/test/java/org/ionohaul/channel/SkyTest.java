@@ -213,6 +213,43 @@ final class SkyTest {
         assertFalse(sky.isOccupied(End.FAR, 10 * SECOND, -100));
     }
 
+    /** Others that talk for 4 s and pause for 3 on average: what is said of a span is what looking every 10 ms finds. */
+    @Test
+    void aChannelIsOccupiedWithoutABreakIfEveryLookFindsOthers() {
+        Interference chatty = new Interference(60, 120, 4, 3, 20, 3, 0.5);
+        EndConditions disturbed = new EndConditions(10, Schedule.NONE, ImpulsiveNoise.NONE, List.of(chatty));
+        Sky sky = sky(FLAT, disturbed, EndConditions.quiet(10));
+        int occupied = 0;
+        int compared = 0;
+        for (long from = 0; from < 3000 * SECOND; from += 3 * SECOND) {
+            long until = from + 2 * SECOND;
+            boolean everyLook = true;
+            for (long at = from; at <= until; at += SECOND / 100) {
+                everyLook &= sky.isOccupied(End.NEAR, at, 6);
+            }
+            // A break that is shorter than the step may fall between two looks.
+            boolean isOccupied = sky.isOccupied(End.NEAR, from, until, 6);
+            assertTrue(everyLook || !isOccupied, "at " + from);
+            if (!hasShortBreak(sky, from, until)) {
+                assertEquals(everyLook, isOccupied, "at " + from);
+                compared++;
+            }
+            occupied += isOccupied ? 1 : 0;
+        }
+        assertTrue(occupied > 100 && occupied < 900, "occupied " + occupied);
+        assertTrue(compared > 800, "compared " + compared);
+    }
+
+    private static boolean hasShortBreak(Sky sky, long from, long until) {
+        Occupancy occupancy = sky.noise(End.NEAR).occupancy();
+        for (int span = occupancy.spanAt(from); span <= occupancy.spanAt(until); span++) {
+            if (occupancy.endNanos(span) - occupancy.startNanos(span) < SECOND / 100) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** A station over a quarter of the band disturbs, at four times its density, only the sub-bands it covers. */
     @Test
     void aNarrowStationHurtsOnlyTheSubBandsItCovers() {

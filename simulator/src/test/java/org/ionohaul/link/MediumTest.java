@@ -50,7 +50,7 @@ final class MediumTest {
         }
 
         @Override
-        public boolean isOccupied(int at, long atNanos, Transmissions onAir) {
+        public boolean isOccupied(int at, long fromNanos, long atNanos, Transmissions onAir) {
             for (int one = 0; one < onAir.size(); one++) {
                 long wayNanos = propagationNanos(onAir.sender(one), at);
                 boolean isHeard = onAir.sender(one) != at

@@ -24,6 +24,10 @@ final class PlainLink {
     }
 
     static LinkParts parts(StationTimes times, ArqRules arq) {
+        return parts(Radio.of(times), arq);
+    }
+
+    static LinkParts parts(Radio radio, ArqRules arq) {
         Waveform single = new Threshold(0, -20);
         Signals signals = new Signals(
                 List.of(new Threshold(10, 0), new Threshold(20, 5), new Threshold(40, 10), new Threshold(80, 15)),
@@ -33,8 +37,8 @@ final class PlainLink {
         TrialStreams streams = new TrialStreams(3, 0);
         return new LinkParts(
                 new ModeSpec(signals, arq, new RatePolicyRules.Fixed(1)),
-                times,
-                times,
+                radio,
+                radio,
                 new Chances(
                         streams.open(Purpose.DETECTION, 0),
                         streams.open(Purpose.DECODING, 0),

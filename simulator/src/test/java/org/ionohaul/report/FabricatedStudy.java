@@ -20,6 +20,7 @@ import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.rate.RatePolicyRules;
@@ -170,7 +171,7 @@ public final class FabricatedStudy {
     }
 
     private static StationDescription station(String name) {
-        return new StationDescription(name, new StationTimes(0, 0, 0, 0), Double.POSITIVE_INFINITY);
+        return new StationDescription(name, Radio.of(new StationTimes(0, 0, 0, 0)), Double.POSITIVE_INFINITY);
     }
 
     private static Mode mode(String name, String title) {

@@ -12,6 +12,7 @@ import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.Schedule;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
+import org.ionohaul.link.FoldBack;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,26 @@ final class SkyReaderTest {
     void everyConditionIsChosenByItsName(FadingCondition condition) throws ScenarioProblems {
         scenario = scenario.with("[sky]", "condition = '" + condition.key() + "'");
         assertEquals(condition.paths(), middle().paths());
+    }
+
+    @Test
+    void aHeadingAloneFoldsPowerBackByTheUsualValuesAndNoneKeepsItUp() throws ScenarioProblems {
+        assertEquals(FoldBack.NEVER, scenario.read().near().radio().foldBack());
+        assertEquals(0, scenario.read().near().radio().busyDetectionNanos());
+        Scenario small = scenario.with("[near.fold-back]", "").read();
+        FoldBack usual = new FoldBack(30_000_000_000L, 3, 30_000_000_000L);
+        assertEquals(usual, small.near().radio().foldBack());
+        assertEquals(FoldBack.NEVER, small.far().radio().foldBack());
+    }
+
+    @Test
+    void aMisspeltFoldBackIsToldTheNearestKey() {
+        List<Problem> problems =
+                scenario.with("[near.fold-back]", "afterr = '20 s'").problems();
+        assertEquals(
+                List.of("near.fold-back.afterr"),
+                problems.stream().map(Problem::key).toList());
+        assertTrue(problems.get(0).remedy().contains("after"), problems.get(0).remedy());
     }
 
     @Test

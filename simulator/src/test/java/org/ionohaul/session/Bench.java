@@ -11,6 +11,7 @@ import org.ionohaul.link.ChannelWatch;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
@@ -68,7 +69,7 @@ final class Bench {
                 new ModeSpec(new Signals(List.copyOf(dataRates), acknowledgement, call, control), arq(), ratePolicy);
         DesignRates rates = new Timing(mode, near, far, propagation).designRates(BenchCurves.of(mode.signals()));
         return new Session(new SessionParts(
-                        new LinkParts(mode, near, far, chances),
+                        new LinkParts(mode, Radio.of(near), Radio.of(far), chances),
                         new PairEther(atNear, atFar, watch, propagation),
                         () -> RatePolicies.of(ratePolicy, rates, chances.policy(), () -> new FixedPolicy(1)),
                         rules,

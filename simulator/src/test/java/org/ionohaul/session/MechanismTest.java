@@ -116,7 +116,8 @@ final class MechanismTest {
         SessionResult undisturbed = run();
         long busyFrom = undisturbed.progress().atNanos(0);
         bench.listensFirst = true;
-        bench.watch = (end, atNanos) -> end == End.NEAR && atNanos > busyFrom && atNanos < busyFrom + 20 * Bench.SECOND;
+        bench.watch = (end, fromNanos, atNanos) ->
+                end == End.NEAR && atNanos > busyFrom && atNanos < busyFrom + 20 * Bench.SECOND;
         SessionResult result = run();
         long silence = result.budget().nanosOf(Cause.SILENCE);
         assertTrue(silence > 19 * Bench.SECOND && silence < 24 * Bench.SECOND, "waited " + silence + " ns");
@@ -201,7 +202,7 @@ final class MechanismTest {
     void anAcknowledgementThatComesAfterTheBeatIsMissedEveryTime() {
         bench.propagation = 150 * Bench.MILLI;
         bench.cycle = 1200 * Bench.MILLI;
-        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, 0);
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, true, 0);
         SessionResult result = run();
         assertEquals(5, heard.overs.size());
         assertEquals(List.of(1200L, 1200L, 1200L, 1200L), heard.millisBetweenOvers());

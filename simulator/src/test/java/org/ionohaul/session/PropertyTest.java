@@ -110,7 +110,8 @@ final class PropertyTest {
         bench.silencesToLost = random.nextInt(1, 8);
         bench.listensFirst = random.nextBoolean();
         double busy = random.nextDouble() * 0.8;
-        bench.watch = (end, atNanos) -> Math.floorMod(atNanos / Bench.SECOND * 2654435761L, 1000) < busy * 1000;
+        bench.watch =
+                (end, fromNanos, atNanos) -> Math.floorMod(atNanos / Bench.SECOND * 2654435761L, 1000) < busy * 1000;
         bench.margin = random.nextLong(Bench.SECOND);
         bench.propagation = random.nextLong(20 * Bench.MILLI);
         bench.near = times(random);

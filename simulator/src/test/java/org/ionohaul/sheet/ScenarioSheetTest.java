@@ -56,6 +56,18 @@ final class ScenarioSheetTest {
     }
 
     @Test
+    void aRadiosFoldBackAndBusyDetectionComeBackOnlyWhereTheyAreStated() throws ScenarioProblems {
+        Path file = SCENARIOS.resolve("polar-hut.toml");
+        String told = String.join(
+                "\n", lines(file, Map.of("near.fold-back.after", "20 s", "far.station.busy-detection", "1.5 s")));
+        assertTrue(
+                told.contains("  folds its power back by 3 dB once keyed for 20 s; cool again after 30 s of\n"), told);
+        assertTrue(told.contains("  notices others after 1.5 s of them"), told);
+        String untold = String.join("\n", lines(file, Map.of()));
+        assertTrue(!untold.contains("folds") && !untold.contains("notices"), untold);
+    }
+
+    @Test
     void aDeadlineByTheClockComesBackWithItsTimeAfterSending() throws ScenarioProblems {
         Path file = SCENARIOS.resolve("river-watch.toml");
         List<String> lines = lines(file, Map.of("transfer.1.deadlines", "[\"by 18:30\"]"));

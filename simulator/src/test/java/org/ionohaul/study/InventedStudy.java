@@ -9,6 +9,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.ArqScheme;
+import org.ionohaul.link.Radio;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -59,8 +60,8 @@ public final class InventedStudy {
                 100_000,
                 List.of(transfer),
                 List.of(modes).stream().map(InventedStudy::mode).toList(),
-                new StationDescription("near", times, Double.POSITIVE_INFINITY),
-                new StationDescription("far", times, Double.POSITIVE_INFINITY),
+                new StationDescription("near", Radio.of(times), Double.POSITIVE_INFINITY),
+                new StationDescription("far", Radio.of(times), Double.POSITIVE_INFINITY),
                 draws -> {
                     throw new IllegalStateException("no radio here");
                 });

@@ -8,6 +8,7 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -47,6 +48,30 @@ final class TraceStoryTest {
                 recorder,
                 result,
                 trials.wrongRateNanos(transfer, direction, mode, trial));
+    }
+
+    @Test
+    void aTransmitterThatFoldsBackIsToldOfAndHeardWeaker() throws ScenarioProblems {
+        Map<String, String> smallSet = Map.of("near.fold-back.after", "5 s", "near.fold-back.drop", "10 dB");
+        Scenario weak = ScenarioReader.read(DEMO, smallSet);
+        List<TraceStep> told =
+                story(weak, weak.modes().get(0), Direction.UPLOAD, 0).steps();
+        TraceStep fold = told.stream()
+                .filter(step -> step.kind() == TraceStep.Kind.POWER)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(fold.says().startsWith("power folds back by 10.0 dB after "), fold.says());
+        Scenario strong = ScenarioReader.read(DEMO);
+        List<TraceStep> untold =
+                story(strong, strong.modes().get(0), Direction.UPLOAD, 0).steps();
+        assertTrue(untold.stream().noneMatch(step -> step.kind() == TraceStep.Kind.POWER));
+        // Until the first fold-back both sessions are the same; the burst in which it falls is heard weaker.
+        int folded = told.indexOf(fold);
+        for (int i = 0; i < folded; i++) {
+            assertEquals(untold.get(i).sinrDb(), told.get(i).sinrDb());
+        }
+        double lostDb = untold.get(folded).sinrDb() - told.get(folded + 1).sinrDb();
+        assertTrue(lostDb > 0 && lostDb < 10, "lost " + lostDb + " dB");
     }
 
     @Test
