@@ -29,7 +29,16 @@ public record TrialStreams(long seed, long trial) {
 
     /** Returns the stream of a purpose and element, from its beginning; equal addresses give equal streams. */
     public UniformRandomProvider open(Purpose purpose, int element) {
-        return addressed(purpose, element, 0, OPENED);
+        return open(purpose, element, 0);
+    }
+
+    /**
+     * Returns one of several streams of a purpose and element, from its beginning; equal addresses give equal streams.
+     *
+     * @param repeat which of them; number 0 is what {@link #open(Purpose, int)} returns
+     */
+    public UniformRandomProvider open(Purpose purpose, int element, long repeat) {
+        return addressed(purpose, element, repeat, OPENED);
     }
 
     /**

@@ -41,30 +41,45 @@ final class ModeWiring {
         this.rates = timing(spec).designRates(BenchCurves.of(spec.signals()));
     }
 
-    SessionParts parts(Sky sky, TrialStreams streams, Transfer transfer, Direction direction, SessionTrace trace) {
-        Chances chances = chances(streams);
+    /**
+     * Returns the parts of a session.
+     *
+     * @param moment when it begins and which of the mode's sessions on this sky it is
+     */
+    SessionParts parts(
+            Sky sky,
+            TrialStreams streams,
+            Transfer transfer,
+            Direction direction,
+            SessionTrace trace,
+            SessionMoment moment) {
+        Chances chances = chances(streams, moment.repeat());
         Cargo cargo = Cargo.from(
                 direction.sender(),
                 transfer.files().stream().map(PayloadFile::bytes).toList());
         return new SessionParts(
                 new LinkParts(spec(), radio(End.NEAR), radio(End.FAR), chances),
-                ether(sky),
+                ether(sky, moment),
                 () -> RatePolicies.of(
                         mode.ratePolicy(),
                         rates,
                         chances.policy(),
-                        () -> new OmniscientPolicy(yardstick(sky, direction))),
+                        () -> new OmniscientPolicy(yardstick(sky, direction, moment))),
                 mode.session(),
                 cargo,
                 patienceNanos(),
                 trace);
     }
 
-    private PairEther ether(Sky sky) {
+    private PairEther ether(Sky sky, SessionMoment moment) {
         return new PairEther(
-                sky.reception(End.NEAR, passband),
-                sky.reception(End.FAR, passband),
-                (end, fromNanos, untilNanos) -> sky.isOccupied(end, fromNanos, untilNanos, OCCUPIED_OVER_FLOOR_DB),
+                moment.heard(sky.reception(End.NEAR, passband)),
+                moment.heard(sky.reception(End.FAR, passband)),
+                (end, fromNanos, untilNanos) -> sky.isOccupied(
+                        end,
+                        moment.startNanos() + fromNanos,
+                        moment.startNanos() + untilNanos,
+                        OCCUPIED_OVER_FLOOR_DB),
                 scenario.propagationNanos());
     }
 
@@ -78,9 +93,9 @@ final class ModeWiring {
     }
 
     /** Returns what each data rate would really bring to the receiver of the data. */
-    Yardstick yardstick(Sky sky, Direction direction) {
+    Yardstick yardstick(Sky sky, Direction direction, SessionMoment moment) {
         ModeSpec spec = spec();
-        Reception data = sky.reception(direction.receiver(), passband);
+        Reception data = moment.heard(sky.reception(direction.receiver(), passband));
         return new Yardstick(timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 
@@ -98,13 +113,13 @@ final class ModeWiring {
         return Double.isInfinite(seconds) ? Long.MAX_VALUE : Nanos.of(seconds);
     }
 
-    private Chances chances(TrialStreams streams) {
+    private Chances chances(TrialStreams streams, long repeat) {
         int element = StreamElement.of(mode.name());
         return new Chances(
-                streams.open(Purpose.DETECTION, element),
-                streams.open(Purpose.DECODING, element),
-                streams.open(Purpose.SNR_ESTIMATE, element),
-                streams.open(Purpose.DIALLING, element),
-                streams.open(Purpose.POLICY, element));
+                streams.open(Purpose.DETECTION, element, repeat),
+                streams.open(Purpose.DECODING, element, repeat),
+                streams.open(Purpose.SNR_ESTIMATE, element, repeat),
+                streams.open(Purpose.DIALLING, element, repeat),
+                streams.open(Purpose.POLICY, element, repeat));
     }
 }

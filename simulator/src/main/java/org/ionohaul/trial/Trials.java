@@ -8,6 +8,7 @@ import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Draws;
 import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
@@ -77,9 +78,31 @@ public final class Trials {
     public long wrongRateNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         Sky sky = sky(trial);
-        WrongRate watch = new WrongRate(wiring.yardstick(sky, direction));
+        WrongRate watch = new WrongRate(wiring.yardstick(sky, direction, SessionMoment.FIRST));
         session(wiring, sky, trial, transfer, direction, watch);
         return watch.lostNanos();
+    }
+
+    /**
+     * Returns a trial's sky for sessions one after another: the first, begun at once, is that of {@link #run(long)}.
+     *
+     * @param trial the trial's number, zero or more
+     */
+    public SharedSky sharedSky(long trial) {
+        return sharedSky(trial, new UncertainDraws(streams(trial)));
+    }
+
+    /**
+     * Returns a sky whose fading, slow variation, impulses and visitors are those of a trial, under uncertain inputs that are
+     * drawn elsewhere.
+     *
+     * @param trial the trial's number, zero or more
+     * @param draws where the uncertain inputs come from
+     */
+    public SharedSky sharedSky(long trial, Draws draws) {
+        TrialStreams streams = streams(trial);
+        return new SharedSky(
+                scenario, wirings, horizonNanos, new Sky(scenario.sky().conditions(draws), streams), streams);
     }
 
     /** Returns the sky of a trial, zero or more; made anew at each call, for the caller's thread. */
@@ -113,6 +136,7 @@ public final class Trials {
 
     private SessionResult session(
             ModeWiring wiring, Sky sky, long trial, Transfer transfer, Direction direction, SessionTrace trace) {
-        return new Session(wiring.parts(sky, streams(trial), transfer, direction, trace)).run(horizonNanos);
+        return new Session(wiring.parts(sky, streams(trial), transfer, direction, trace, SessionMoment.FIRST))
+                .run(horizonNanos);
     }
 }

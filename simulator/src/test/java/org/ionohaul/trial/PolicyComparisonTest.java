@@ -339,8 +339,10 @@ final class PolicyComparisonTest {
         for (int trial = 0; trial < count; trial++) {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
             Sky sky = trials.sky(trial);
-            SessionParts parts = wiring.parts(sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer);
-            overseer.yardstick = Optional.of(new OmniscientPolicy(wiring.yardstick(sky, Direction.UPLOAD)));
+            SessionParts parts = wiring.parts(
+                    sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer, SessionMoment.FIRST);
+            overseer.yardstick =
+                    Optional.of(new OmniscientPolicy(wiring.yardstick(sky, Direction.UPLOAD, SessionMoment.FIRST)));
             SessionResult result = new Session(parts).run(horizonNanos);
             seconds[trial] = result.deliveredNanos().orElse(horizonNanos) / SECOND;
         }
