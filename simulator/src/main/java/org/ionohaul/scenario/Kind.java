@@ -256,7 +256,7 @@ record Kind<T>(String words, Reading<T> reading) {
         return new UncertainReading(reading, quantity(Dimension.RATIO), "S7").kind();
     }
 
-    private static Kind<Double> meterOrDbmReading() {
+    static Kind<Double> meterOrDbmReading() {
         return new Kind<>("a meter reading or a level in dBm", value -> {
             String text = WrittenText.plain(String.valueOf(value));
             if (METER.matcher(text).lookingAt()) {

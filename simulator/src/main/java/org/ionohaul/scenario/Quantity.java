@@ -48,4 +48,31 @@ public final class Quantity {
     public static long whole(String text) throws WrongValue {
         return Kind.wholeNumber().read(WrittenText.unquoted(text));
     }
+
+    /**
+     * Returns a ratio of levels such as {@code 14 dB}, in dB.
+     *
+     * @throws WrongValue if the text is no such ratio
+     */
+    public static double decibels(String text) throws WrongValue {
+        return Dimension.RATIO.read(WrittenText.unquoted(text));
+    }
+
+    /**
+     * Returns a level at a receiver's input, such as {@code S7} or {@code -97 dBm}, in dBm.
+     *
+     * @throws WrongValue if the text is neither a meter reading nor a level
+     */
+    public static double levelDbm(String text) throws WrongValue {
+        return Kind.meterOrDbmReading().read(WrittenText.unquoted(text));
+    }
+
+    /**
+     * Returns a time of day such as {@code 18:05} or {@code 18:05:30}, in seconds since midnight.
+     *
+     * @throws WrongValue if the text is no time of day
+     */
+    public static double clockSeconds(String text) throws WrongValue {
+        return Moment.clock().read(WrittenText.unquoted(text));
+    }
 }

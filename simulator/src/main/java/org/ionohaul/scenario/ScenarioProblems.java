@@ -3,7 +3,7 @@ package org.ionohaul.scenario;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Thrown when a scenario or its mode files can't be used as they stand: everything that is wrong, at once. */
+/** Thrown when a scenario, its mode files or what is read beside it can't be used as they stand: all that is wrong, at once. */
 public final class ScenarioProblems extends Exception {
     private static final long serialVersionUID = 1;
 
@@ -12,7 +12,12 @@ public final class ScenarioProblems extends Exception {
 
     private final transient List<Problem> problems;
 
-    ScenarioProblems(List<Problem> problems) {
+    /**
+     * Makes a refusal.
+     *
+     * @param problems everything that is wrong, in order of file and place; at least one
+     */
+    public ScenarioProblems(List<Problem> problems) {
         super(String.join("\n", told(problems)));
         this.problems = List.copyOf(problems);
     }

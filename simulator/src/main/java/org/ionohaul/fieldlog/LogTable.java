@@ -1,0 +1,101 @@
+package org.ionohaul.fieldlog;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * A table as a spreadsheet writes it: cells between commas, semicolons or tabs, whichever the line of heads has most of; lines
+ * that begin with # and empty lines are remarks.
+ *
+ * @param rows the lines that hold cells, the heads first; may be empty
+ */
+record LogTable(List<Row> rows) {
+    private static final char[] SEPARATORS = {',', ';', '\t'};
+
+    /**
+     * One line of cells.
+     *
+     * @param line where it begins, from 1
+     * @param cells what stands in it
+     * @param columns where each cell begins, from 1; one a cell
+     */
+    record Row(int line, List<String> cells, List<Integer> columns) {
+        /** Returns a cell without spaces around it; empty if the line is shorter. */
+        String cell(int index) {
+            return index < cells.size() ? cells.get(index).strip() : "";
+        }
+
+        /** Returns where a cell begins, or would begin after the last one. */
+        int column(int index) {
+            return index < columns.size() ? columns.get(index) : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
+        }
+
+        boolean isEmpty() {
+            return cells.stream().allMatch(String::isBlank);
+        }
+    }
+
+    /**
+     * Takes a text apart.
+     *
+     * @throws IOException if quotation marks don't pair; the message says where
+     */
+    static LogTable of(String text) throws IOException {
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        char separator = separatorOf(plain);
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(separator)
+                .setCommentMarker('#')
+                .setIgnoreEmptyLines(true)
+                .get();
+        List<Row> rows = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(plain, format)) {
+            for (CSVRecord cells : parser) {
+                int start = (int) cells.getCharacterPosition();
+                int line = 1 + (int) plain.substring(0, start).chars().filter(it -> it == '\n').count();
+                Row row = new Row(line, cells.toList(), columns(plain, start, separator, cells.size()));
+                if (!row.isEmpty()) {
+                    rows.add(row);
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return new LogTable(rows);
+    }
+
+    private static char separatorOf(String text) {
+        String heads = text.lines()
+                .filter(it -> !it.isBlank() && !it.startsWith("#"))
+                .findFirst()
+                .orElse("");
+        int best = IntStream.range(0, SEPARATORS.length)
+                .reduce((a, b) -> count(heads, SEPARATORS[b]) > count(heads, SEPARATORS[a]) ? b : a)
+                .orElseThrow();
+        return SEPARATORS[best];
+    }
+
+    private static long count(String text, char sign) {
+        return text.chars().filter(it -> it == sign).count();
+    }
+
+    /** The library tells where a line begins, not where its cells do. */
+    private static List<Integer> columns(String text, int start, char separator, int cells) {
+        List<Integer> columns = new ArrayList<>(List.of(1));
+        boolean isQuoted = false;
+        for (int at = start; columns.size() < cells && at < text.length(); at++) {
+            isQuoted ^= text.charAt(at) == '"';
+            if (text.charAt(at) == separator && !isQuoted) {
+                columns.add(at - start + 2);
+            }
+        }
+        return columns;
+    }
+}
