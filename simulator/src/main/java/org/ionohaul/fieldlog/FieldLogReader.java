@@ -128,7 +128,8 @@ public final class FieldLogReader {
     }
 
     private void refuseSurplus(LogTable.Row row, int heads) {
-        if (row.cells().size() > heads && !row.cells().subList(heads, row.cells().size()).stream().allMatch(String::isBlank)) {
+        if (row.cells().size() > heads
+                && !row.cells().subList(heads, row.cells().size()).stream().allMatch(String::isBlank)) {
             problem(
                     row.line(),
                     row.column(heads),
@@ -140,8 +141,8 @@ public final class FieldLogReader {
 
     private Optional<LoggedRun> run(int number, LogCells cells) {
         Optional<LocalDate> date = cells.find(LogColumn.DATE, FieldLogReader::date);
-        Optional<LocalTime> start = cells.find(
-                LogColumn.START, text -> LocalTime.ofSecondOfDay(Math.round(Quantity.clockSeconds(text))));
+        Optional<LocalTime> start =
+                cells.find(LogColumn.START, text -> LocalTime.ofSecondOfDay(Math.round(Quantity.clockSeconds(text))));
         Optional<String> mode = cells.need(LogColumn.MODE, LogCells.oneOf(List.copyOf(modes), it -> it));
         Optional<Direction> direction = cells.need(LogColumn.DIRECTION, LogCells.oneOf(Direction.class));
         Optional<Long> bytes = cells.need(LogColumn.SIZE, FieldLogReader::size);
@@ -150,8 +151,8 @@ public final class FieldLogReader {
         Optional<Long> through = cells.find(LogColumn.THROUGH, Quantity::bytes);
         Optional<NotedTime> session = time(cells, LogColumn.SESSION_TIME);
         Optional<NotedTime> delivered = time(cells, LogColumn.DELIVERED_AFTER);
-        EndReadings near = readings(
-                cells, LogColumn.NEAR_SNR, LogColumn.NEAR_SIGNAL, LogColumn.NEAR_NOISE, LogColumn.NEAR_READ);
+        EndReadings near =
+                readings(cells, LogColumn.NEAR_SNR, LogColumn.NEAR_SIGNAL, LogColumn.NEAR_NOISE, LogColumn.NEAR_READ);
         EndReadings far =
                 readings(cells, LogColumn.FAR_SNR, LogColumn.FAR_SIGNAL, LogColumn.FAR_NOISE, LogColumn.FAR_READ);
         if (mode.isEmpty() || direction.isEmpty() || bytes.isEmpty() || outcome.isEmpty()) {
@@ -274,8 +275,7 @@ public final class FieldLogReader {
         return new EndReadings(
                 cells.find(snr, text -> meter.reading(Quantity.decibels(text))),
                 cells.find(signal, text -> meter.reading(Quantity.levelDbm(text))),
-                cells.find(
-                        noise, text -> new Reading(Quantity.levelDbm(text), HowRead.AVERAGE, meter.accuracyDb())));
+                cells.find(noise, text -> new Reading(Quantity.levelDbm(text), HowRead.AVERAGE, meter.accuracyDb())));
     }
 
     private void problem(int line, int column, String key, String message, String remedy) {
@@ -291,13 +291,13 @@ public final class FieldLogReader {
                 throw new WrongValue("\"" + text + "\" must be above 0 and at most 1 h", "");
             }
             return new Step(
-                    seconds,
-                    parts.matches() ? LogCells.oneOf(Rounding.class).read(parts.group(2)) : Rounding.NEAREST);
+                    seconds, parts.matches() ? LogCells.oneOf(Rounding.class).read(parts.group(2)) : Rounding.NEAREST);
         }
 
         /** Returns the smallest unit that somebody took the trouble to write. */
         static Step writtenIn(String text) {
-            boolean hasSeconds = MINUTES.matcher(text).replaceAll("m").contains("s") || HOURS.matcher(text).matches();
+            boolean hasSeconds = MINUTES.matcher(text).replaceAll("m").contains("s")
+                    || HOURS.matcher(text).matches();
             return new Step(hasSeconds ? 1 : text.contains("m") ? 60 : 3600, Rounding.NEAREST);
         }
     }
@@ -309,13 +309,15 @@ public final class FieldLogReader {
         static Meter of(String text) throws WrongValue {
             Matcher parts = WITH_ERROR.matcher(text);
             String how = parts.matches() ? parts.group(1) : text;
-            double accuracyDb =
-                    parts.matches() ? Quantity.decibels(parts.group(2)) : Reading.USUAL_ACCURACY_DB;
+            double accuracyDb = parts.matches() ? Quantity.decibels(parts.group(2)) : Reading.USUAL_ACCURACY_DB;
             if (!(accuracyDb >= 0 && accuracyDb <= 30)) {
                 throw new WrongValue("\"" + text + "\" must be from 0 to 30 dB", "");
             }
             return new Meter(
-                    how.isEmpty() ? HowRead.AVERAGE : LogCells.oneOf(HowRead.class).read(how), accuracyDb);
+                    how.isEmpty()
+                            ? HowRead.AVERAGE
+                            : LogCells.oneOf(HowRead.class).read(how),
+                    accuracyDb);
         }
 
         Reading reading(double value) {

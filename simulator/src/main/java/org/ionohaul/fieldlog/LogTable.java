@@ -33,7 +33,9 @@ record LogTable(List<Row> rows) {
 
         /** Returns where a cell begins, or would begin after the last one. */
         int column(int index) {
-            return index < columns.size() ? columns.get(index) : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
+            return index < columns.size()
+                    ? columns.get(index)
+                    : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
         }
 
         boolean isEmpty() {
@@ -59,7 +61,11 @@ record LogTable(List<Row> rows) {
         try (CSVParser parser = CSVParser.parse(plain, format)) {
             for (CSVRecord cells : parser) {
                 int start = (int) cells.getCharacterPosition();
-                int line = 1 + (int) plain.substring(0, start).chars().filter(it -> it == '\n').count();
+                int line = 1
+                        + (int) plain.substring(0, start)
+                                .chars()
+                                .filter(it -> it == '\n')
+                                .count();
                 Row row = new Row(line, cells.toList(), columns(plain, start, separator, cells.size()));
                 if (!row.isEmpty()) {
                     rows.add(row);

@@ -16,8 +16,7 @@ public record Reading(double value, HowRead how, double accuracyDb) {
     /** Checks both numbers. */
     public Reading {
         OutOfRange.unless(Math.abs(value) < 200, "value", "must be within 200 dB", value);
-        OutOfRange.unless(
-                accuracyDb >= 0 && accuracyDb <= 30, "accuracyDb", "must be from 0 to 30 dB", accuracyDb);
+        OutOfRange.unless(accuracyDb >= 0 && accuracyDb <= 30, "accuracyDb", "must be from 0 to 30 dB", accuracyDb);
     }
 
     /** Returns what the mean power must have been, as far as this tells, in the unit of {@link #value}. */

@@ -168,6 +168,8 @@ public final class Timing {
                 Math.max(waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT), waitNanos(End.FAR, Message.ACKNOWLEDGEMENT)),
                 Math.max(waitNanos(End.NEAR, Message.POLL), waitNanos(End.FAR, Message.POLL)));
         long repeatNanos = Math.max(repeatNanos(End.NEAR), repeatNanos(End.FAR));
-        return Math.multiplyExact(mode.arq().silencesToLost() + 1L, Math.max(mode.arq().cycleNanos(), longestNanos + answerNanos + repeatNanos));
+        return Math.multiplyExact(
+                mode.arq().silencesToLost() + 1L,
+                Math.max(mode.arq().cycleNanos(), longestNanos + answerNanos + repeatNanos));
     }
 }

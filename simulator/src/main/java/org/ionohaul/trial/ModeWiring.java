@@ -76,10 +76,7 @@ final class ModeWiring {
                 moment.heard(sky.reception(End.NEAR, passband)),
                 moment.heard(sky.reception(End.FAR, passband)),
                 (end, fromNanos, untilNanos) -> sky.isOccupied(
-                        end,
-                        moment.startNanos() + fromNanos,
-                        moment.startNanos() + untilNanos,
-                        OCCUPIED_OVER_FLOOR_DB),
+                        end, moment.startNanos() + fromNanos, moment.startNanos() + untilNanos, OCCUPIED_OVER_FLOOR_DB),
                 scenario.propagationNanos());
     }
 

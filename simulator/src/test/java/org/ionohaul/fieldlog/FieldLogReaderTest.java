@@ -31,13 +31,11 @@ class FieldLogReaderTest {
 
     @Test
     void aRunIsReadWithEveryColumn() throws ScenarioProblems {
-        LoggedRun run = runs(
-                        """
+        LoggedRun run = runs("""
                         # invented
                         Date,start,mode,direction,size,on air,outcome,through,session time,delivered-after,rounded,near-snr,near-signal,near-noise,near-read,far-snr,far-read,remarks
                         2031-03-14,18:08,brisk-comb,upload,38 kB,21 kB,delivered,,14 min,12 min 30 s,30 s down,9 dB,S7,S4,average ± 2 dB,"4,5 dB",glance,"rain, and lights"
-                        """)
-                .get(0);
+                        """).get(0);
         assertEquals(Optional.of(LocalDate.of(2031, 3, 14)), run.date());
         assertEquals(Optional.of(LocalTime.of(18, 8)), run.start());
         assertEquals("brisk-comb", run.mode());
@@ -56,9 +54,8 @@ class FieldLogReaderTest {
 
     @Test
     void aSpreadsheetWithSemicolonsAndDecimalCommasAndMissingCellsIsReadAlike() throws ScenarioProblems {
-        LoggedRun run = runs(
-                        "\uFEFFmode;size;direction;outcome;session-time;far-snr;through\r\n"
-                                + "patient-climber;1,5 kB;download;broken-off;8 min;-2,5 dB;400 B\r\n;;;;;;\r\n")
+        LoggedRun run = runs("\uFEFFmode;size;direction;outcome;session-time;far-snr;through\r\n"
+                        + "patient-climber;1,5 kB;download;broken-off;8 min;-2,5 dB;400 B\r\n;;;;;;\r\n")
                 .get(0);
         assertEquals(1_500, run.bytes());
         assertEquals(OptionalLong.of(400), run.throughBytes());
@@ -76,7 +73,9 @@ class FieldLogReaderTest {
                 + "brisk-comb,1 kB,upload,delivered,0:14:20\n");
         assertEquals(
                 List.of(60.0, 1.0, 1.0),
-                runs.stream().map(it -> it.sessionTime().orElseThrow().stepSeconds()).toList());
+                runs.stream()
+                        .map(it -> it.sessionTime().orElseThrow().stepSeconds())
+                        .toList());
         assertEquals(860, runs.get(2).sessionTime().orElseThrow().seconds());
     }
 
@@ -93,8 +92,7 @@ class FieldLogReaderTest {
                         "runs.csv:2:34: session-time: \"12:30\" can be read in two ways: 12 min 30 s, or 12 h 30 min\n"
                                 + "    write \"12 min 30 s\" or \"0:12:30\"",
                         "runs.csv:3:1: mode: is empty\n    write it, such as brisk-comb"),
-                problems(
-                        """
+                problems("""
                         mode,size,direction,outcom,session-time
                         brisk-com,38,upload,"deliver,ed",12:30
                         ,38 kB,upload,delivered,12 min

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
-import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Test;
 
 /** What a reading of a fading signal shows, against looks at exponentially distributed power. */

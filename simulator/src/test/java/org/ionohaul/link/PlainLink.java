@@ -49,7 +49,18 @@ final class PlainLink {
 
     static ArqRules rules(ArqScheme scheme, boolean listensFirst) {
         return new ArqRules(
-                scheme, 8, 8, 8, SECOND * 100, Combining.NONE, 0, ArqRules.AnswerToSilence.REPEAT, 5, listensFirst, 0, 0);
+                scheme,
+                8,
+                8,
+                8,
+                SECOND * 100,
+                Combining.NONE,
+                0,
+                ArqRules.AnswerToSilence.REPEAT,
+                5,
+                listensFirst,
+                0,
+                0);
     }
 
     /** Returns two stations alone that hear each other at 0 dB. */

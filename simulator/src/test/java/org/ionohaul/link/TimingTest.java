@@ -36,7 +36,8 @@ final class TimingTest {
 
     @Test
     void theStationThatAnswersWaitsOneCycleLongerThanTheOtherNeedsToFindOut() {
-        // Five silences lose the link: six overs of 800 ms, each with the longer wait, that of the near end, and the longer
+        // Five silences lose the link: six overs of 800 ms, each with the longer wait, that of the near end, and the
+        // longer
         // time before sending again, that of the far end: near might still be deaf for 30 + 10 + 20 ms.
         assertEquals(6 * ((800 + 191 + 60) * MILLI + 1), timing.supervisionNanos());
     }
@@ -66,7 +67,8 @@ final class TimingTest {
                         plain.answerToSilence(),
                         plain.silencesToLost(),
                         plain.listensFirst(),
-                        plain.marginNanos(), plain.cycleNanos())
+                        plain.marginNanos(),
+                        plain.cycleNanos())
                 .mostFrames(mode.signals().dataRate(1));
     }
 }

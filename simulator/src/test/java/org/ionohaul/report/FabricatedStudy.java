@@ -200,7 +200,8 @@ public final class FabricatedStudy {
                         ArqRules.AnswerToSilence.REPEAT,
                         5,
                         true,
-                        0, 0),
+                        0,
+                        0),
                 new RatePolicyRules.Fixed(1),
                 new SessionRules(3, SECOND, 2, 3, true, 2, true, SECOND),
                 0.1);

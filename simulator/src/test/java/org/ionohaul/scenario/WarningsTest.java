@@ -55,10 +55,13 @@ final class WarningsTest {
         Map<String, String> beyond = Map.of("modes", "[\"m625-arq\"]", "distance", "12000 km");
         assertEquals(List.of(), warnings(scenario, within));
         assertEquals(
-                List.of("\"12000 km\" is too much for mode m625-arq: its cycle lasts 450 ms, and here over, acknowledgement,"
-                        + " turnarounds and both ways take 460.1 ms, so acknowledgements come too late; it works up to"
-                        + " 10,492 km"),
-                warnings(scenario, beyond).stream().map(it -> it.told().message()).toList());
+                List.of(
+                        "\"12000 km\" is too much for mode m625-arq: its cycle lasts 450 ms, and here over, acknowledgement,"
+                                + " turnarounds and both ways take 460.1 ms, so acknowledgements come too late; it works up to"
+                                + " 10,492 km"),
+                warnings(scenario, beyond).stream()
+                        .map(it -> it.told().message())
+                        .toList());
     }
 
     @Test

@@ -91,7 +91,8 @@ final class Bench {
                 answerToSilence,
                 silencesToLost,
                 listensFirst,
-                margin, cycle);
+                margin,
+                cycle);
     }
 
     private static Chances chances(long trial) {

@@ -184,8 +184,7 @@ final class MechanismTest {
     /** An over of 1 s, 3 ms each way, 50 ms of acknowledgement, turnarounds of 60 and 10 ms: 1126 ms go into 1.2 s. */
     @Test
     void stationsThatKeepARhythmSendAtItsBeatWhateverTheyHear() {
-        bench.acknowledgement =
-                PlainWaveform.losing(0, 0, 50 * Bench.MILLI, 0).with(new LosesFirst());
+        bench.acknowledgement = PlainWaveform.losing(0, 0, 50 * Bench.MILLI, 0).with(new LosesFirst());
         bench.near = new StationTimes(0, 5 * Bench.MILLI, 0, 10 * Bench.MILLI);
         bench.far = new StationTimes(20 * Bench.MILLI, 10 * Bench.MILLI, 30 * Bench.MILLI, 0);
         bench.propagation = 3 * Bench.MILLI;

@@ -120,7 +120,8 @@ public final class InventedStudy {
                         ArqRules.AnswerToSilence.REPEAT,
                         3,
                         false,
-                        0, 0),
+                        0,
+                        0),
                 new RatePolicyRules.Fixed(1),
                 new SessionRules(1, 0, 0, 1, true, 0, true, 0),
                 0);

@@ -49,7 +49,8 @@ final class ExpectedPayloadTest {
                 ArqRules.AnswerToSilence.REPEAT,
                 5,
                 false,
-                0, 0);
+                0,
+                0);
         Signals signals = new Signals(List.of(WAVEFORM), WAVEFORM, WAVEFORM, WAVEFORM);
         return new ExpectedPayload(signals, new SteadyReception(60), rules).payloadBytesPerSecond(1, 0);
     }

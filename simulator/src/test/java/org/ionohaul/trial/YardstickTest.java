@@ -39,7 +39,8 @@ final class YardstickTest {
             ArqRules.AnswerToSilence.REPEAT,
             5,
             false,
-            0, 0);
+            0,
+            0);
 
     private static Signals signals() {
         Waveform single = waveform(100);
