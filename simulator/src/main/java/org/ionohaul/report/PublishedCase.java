@@ -91,6 +91,7 @@ record PublishedCase(
             String second,
             int firstBefore,
             int secondBefore,
+            int atOnce,
             int neither,
             Estimate firstBeforeShare,
             Estimate medianLeadSeconds,
@@ -105,6 +106,10 @@ record PublishedCase(
                     pair.second(),
                     pair.firstBefore().hits(),
                     pair.secondBefore().hits(),
+                    pair.neither().total()
+                            - pair.firstBefore().hits()
+                            - pair.secondBefore().hits()
+                            - pair.neither().hits(),
                     pair.neither().hits(),
                     pair.firstBeforeShare(),
                     pair.medianLeadSeconds(),

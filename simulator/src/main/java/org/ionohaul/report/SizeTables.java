@@ -105,8 +105,8 @@ final class SizeTables {
         String title = titles.getOrDefault(lead.mode(), lead.mode());
         return title + (place == 0 ? " is usually through first" : place == 1 ? "" : " again") + " with files of "
                 + (lead.fromBytes() == lead.toBytes()
-                        ? size(lead.fromBytes())
-                        : size(lead.fromBytes()) + " to " + size(lead.toBytes()));
+                        ? SizeText.size(lead.fromBytes())
+                        : SizeText.size(lead.fromBytes()) + " to " + SizeText.size(lead.toBytes()));
     }
 
     private static String open(SizeDuel duel) {
@@ -114,10 +114,10 @@ final class SizeTables {
         long largest = duel.proven().get(duel.proven().size() - 1).toBytes();
         List<String> open = new ArrayList<>();
         if (smallest > duel.leads().get(0).bytes()) {
-            open.add("smaller than " + size(smallest));
+            open.add("smaller than " + SizeText.size(smallest));
         }
         if (largest < duel.leads().get(duel.leads().size() - 1).bytes()) {
-            open.add("larger than " + size(largest));
+            open.add("larger than " + SizeText.size(largest));
         }
         return open.isEmpty()
                 ? ""

@@ -87,6 +87,12 @@ final class SummaryNumbersTest {
         assertEquals(expected.firstBefore().hits(), found.get("first_before").asInt());
         assertEquals(expected.secondBefore().hits(), found.get("second_before").asInt());
         assertEquals(expected.neither().hits(), found.get("neither").asInt());
+        assertEquals(
+                expected.neither().total(),
+                found.get("first_before").asInt()
+                        + found.get("second_before").asInt()
+                        + found.get("at_once").asInt()
+                        + found.get("neither").asInt());
         assertEstimate(expected.medianLeadSeconds(), found.get("median_lead_s"));
     }
 
