@@ -3,6 +3,7 @@ package org.ionohaul.analysis;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.scenario.Scenario;
@@ -56,11 +57,19 @@ public record Tornado(Scenario scenario, int keysAsked, VariationPoint reference
         return bars.size() < keysAsked;
     }
 
-    /** Returns the bars in order of what they do to a mode, the key that matters most first. */
+    /** Returns the bars in order of what they do to a mode's time, the key that matters most first. */
     public List<TornadoBar> ranked(int caseIndex, int mode) {
+        return ranked(bar -> bar.swingSeconds(caseIndex, mode));
+    }
+
+    /** Returns the bars in order of what they do to a mode's chance of a deadline, the key that matters most first. */
+    public List<TornadoBar> ranked(int caseIndex, int mode, int deadline) {
+        return ranked(bar -> bar.swingShare(caseIndex, mode, deadline));
+    }
+
+    private List<TornadoBar> ranked(ToDoubleFunction<TornadoBar> swing) {
         return bars.stream()
-                .sorted(Comparator.comparingDouble((TornadoBar bar) -> bar.swingSeconds(caseIndex, mode))
-                        .reversed())
+                .sorted(Comparator.comparingDouble(swing).reversed())
                 .toList();
     }
 }

@@ -18,6 +18,19 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
         return Math.abs(largest(caseIndex, mode).value());
     }
 
+    /** Returns the larger of the two changes of a mode's chance of a deadline, whichever way, from 0 to 1. */
+    public double swingShare(int caseIndex, int mode, int deadline) {
+        return Math.max(
+                Math.abs(effect(low, caseIndex, mode)
+                        .deadlineChanges()
+                        .get(deadline)
+                        .value()),
+                Math.abs(effect(high, caseIndex, mode)
+                        .deadlineChanges()
+                        .get(deadline)
+                        .value()));
+    }
+
     /** Returns whether either end changes a mode's time beyond chance. */
     public boolean isBeyondChance(int caseIndex, int mode) {
         return effect(low, caseIndex, mode).isBeyondChance()

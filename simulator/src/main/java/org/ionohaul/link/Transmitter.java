@@ -26,7 +26,7 @@ final class Transmitter {
         warmNanos = Math.max(0, warmNanos - coolShare * rules.afterNanos());
         long fullNanos = Math.min(durationNanos, Math.round(rules.afterNanos() - warmNanos));
         burst.lowerPower(fullNanos, durationNanos, loweredPower);
-        warmNanos = Math.min(rules.afterNanos(), warmNanos + durationNanos);
+        warmNanos = Math.min((double) rules.afterNanos(), warmNanos + durationNanos);
         keyUpNanos = burst.startNanos() + durationNanos;
     }
 }

@@ -7,22 +7,21 @@ import org.ionohaul.session.Cause;
  *
  * @param name in words
  * @param colour its colour, as CSS and SVG write it
- * @param isDark whether text on the colour must be white
  */
-public record CauseLegend(String name, String colour, boolean isDark) {
+public record CauseLegend(String name, String colour) {
     /** Returns how a cause is shown. */
     public static CauseLegend of(Cause cause) {
         return switch (cause) {
-            case DIALLING -> new CauseLegend("dialling", "#999999", false);
-            case INTRODUCTIONS -> new CauseLegend("introductions", "#5f5f5f", true);
-            case PREAMBLES -> new CauseLegend("preambles", "#56b4e9", false);
-            case NEW_PAYLOAD -> new CauseLegend("new payload", "#0072b2", true);
-            case REPEATED_PAYLOAD -> new CauseLegend("repeated payload", "#d55e00", true);
-            case ACKNOWLEDGEMENTS -> new CauseLegend("acknowledgements", "#009e73", true);
-            case TURNAROUNDS -> new CauseLegend("turnarounds", "#f0e442", false);
-            case SILENCE -> new CauseLegend("waiting in silence", "#cc79a7", false);
-            case REDIALLING -> new CauseLegend("redialling", "#e69f00", false);
-            case HANGING_UP -> new CauseLegend("hanging up", "#000000", true);
+            case DIALLING -> new CauseLegend("dialling", "#999999");
+            case INTRODUCTIONS -> new CauseLegend("introductions", "#5f5f5f");
+            case PREAMBLES -> new CauseLegend("preambles", "#56b4e9");
+            case NEW_PAYLOAD -> new CauseLegend("new payload", "#0072b2");
+            case REPEATED_PAYLOAD -> new CauseLegend("repeated payload", "#d55e00");
+            case ACKNOWLEDGEMENTS -> new CauseLegend("acknowledgements", "#009e73");
+            case TURNAROUNDS -> new CauseLegend("turnarounds", "#f0e442");
+            case SILENCE -> new CauseLegend("waiting in silence", "#cc79a7");
+            case REDIALLING -> new CauseLegend("redialling", "#e69f00");
+            case HANGING_UP -> new CauseLegend("hanging up", "#000000");
         };
     }
 }

@@ -1,15 +1,13 @@
 package org.ionohaul.rendering;
 
 /**
- * A picture on a page, drawn there by the charting library.
+ * A picture on a page, drawn there by the page's script.
  *
  * @param id a name unique on the page
  * @param title what it shows
  * @param reading how to read it
  * @param description what those are told who hear the page
- * @param heightPixels height
- * @param options what the charting library reads, in its own terms, save for what {@code charts.js} adds
+ * @param data what is drawn
  * @param table the numbers behind it; empty if they stand elsewhere
  */
-public record Chart(
-        String id, String title, String reading, String description, int heightPixels, Json options, Table table) {}
+public record Chart(String id, String title, String reading, String description, ChartData data, Table table) {}

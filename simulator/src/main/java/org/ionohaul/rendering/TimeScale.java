@@ -39,13 +39,18 @@ public record TimeScale(double endSeconds) {
     }
 
     /** Returns whether the scale counts in minutes; else in seconds. */
-    public boolean isInMinutes() {
+    private boolean isInMinutes() {
         return endSeconds > 120;
+    }
+
+    /** Returns an instant in the scale's unit. */
+    public double inUnit(double seconds) {
+        return isInMinutes() ? seconds / 60 : seconds;
     }
 
     /** Returns how the scale writes an instant: a bare number of its unit. */
     public String label(double seconds) {
-        double count = isInMinutes() ? seconds / 60 : seconds;
+        double count = inUnit(seconds);
         return count == Math.rint(count) ? Long.toString((long) count) : Double.toString(count);
     }
 

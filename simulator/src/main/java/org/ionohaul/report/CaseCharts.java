@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
@@ -9,7 +10,6 @@ import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.OddsText;
-import org.ionohaul.rendering.Palette;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
@@ -19,16 +19,14 @@ import org.ionohaul.study.CaseTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final List<StackedBars.Part> OUTCOMES = List.of(
-            part(Outcome.CLOSED, "#0072b2", true),
-            part(Outcome.CONFIRMED_NOT_CLOSED, "#56b4e9", false),
-            part(Outcome.DELIVERED_UNCONFIRMED, "#009e73", true),
-            part(Outcome.GAVE_UP, "#d55e00", true),
-            part(Outcome.RUNNING, "#e69f00", false));
+    private static final List<StackedBars.Part> OUTCOMES = Stream.of(Outcome.values())
+            .map(CaseWords::outcome)
+            .map(it -> new StackedBars.Part(it, Optional.empty()))
+            .toList();
     private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = Stream.of(Cause.values())
             .map(CauseLegend::of)
-            .map(it -> new StackedBars.Part(it.name(), it.colour(), it.isDark()))
+            .map(it -> new StackedBars.Part(it.name(), Optional.of(it.colour())))
             .toList();
 
     private final String id;
@@ -49,7 +47,6 @@ final class CaseCharts {
     }
 
     private Chart dots() {
-        DotPlot plot = new DotPlot(scale, trials.modes());
         return new Chart(
                 id + "-dots",
                 "Fifty likely trials",
@@ -57,8 +54,7 @@ final class CaseCharts {
                         + " through later than the axis reaches, crosses never.",
                 "A row of dots a mode, each dot one trial in fifty, over the time at which everything is through. The table"
                         + " above has the times.",
-                plot.heightPixels(),
-                plot.options(deadlines()),
+                DotPlot.of(scale, deadlines(), trials.modes()),
                 Table.NONE);
     }
 
@@ -71,8 +67,7 @@ final class CaseCharts {
                         + " open.",
                 "A rising line a mode: the share of trials that are through over the time after pressing send. The table"
                         + " above has the numbers.",
-                310,
-                new CompletionChart(scale, deadlines()).options(trials.modes()),
+                CompletionChart.of(scale, deadlines(), trials.modes()),
                 Table.NONE);
     }
 
@@ -82,8 +77,7 @@ final class CaseCharts {
                 title,
                 reading,
                 title + ": a lying bar a mode, cut into parts. The table behind it has the numbers.",
-                bars.heightPixels(),
-                bars.options(),
+                bars,
                 table);
     }
 
@@ -101,7 +95,7 @@ final class CaseCharts {
                 "outcomes",
                 "How sessions end",
                 "Share of trials.",
-                new StackedBars(OUTCOMES, bars, true),
+                new StackedBars(false, OUTCOMES, bars),
                 CaseTables.outcomes(summary.modes()));
     }
 
@@ -120,11 +114,11 @@ final class CaseCharts {
                 "Where the time goes",
                 "Minutes and seconds, mean of all trials, also of those that fail.",
                 new StackedBars(
+                        false,
                         CAUSES,
                         summary.modes().stream()
                                 .map(it -> causeBar(it, longest))
-                                .toList(),
-                        true),
+                                .toList()),
                 CaseTables.causes(summary.modes()));
     }
 
@@ -148,18 +142,17 @@ final class CaseCharts {
                 .mapToInt(it -> it.dataRates().size())
                 .max()
                 .orElse(1);
-        List<StackedBars.Part> parts = IntStream.range(0, most)
-                .mapToObj(i ->
-                        new StackedBars.Part("data rate " + (i + 1), Palette.rung(i, most), Palette.isDark(i, most)))
+        List<StackedBars.Part> parts = IntStream.rangeClosed(1, most)
+                .mapToObj(it -> new StackedBars.Part("data rate " + it, Optional.empty()))
                 .toList();
         return bars(
                 "data_rates",
                 "Data rates used",
                 "Share of the sending time at each data rate; 1, the palest, is the slowest and most robust.",
                 new StackedBars(
+                        true,
                         parts,
-                        summary.modes().stream().map(CaseCharts::dataRateBar).toList(),
-                        false),
+                        summary.modes().stream().map(CaseCharts::dataRateBar).toList()),
                 CaseTables.dataRates(summary.modes()));
     }
 
@@ -174,9 +167,5 @@ final class CaseCharts {
 
     private List<Double> deadlines() {
         return summary.transfer().deadlinesSeconds();
-    }
-
-    private static StackedBars.Part part(Outcome outcome, String colour, boolean isDark) {
-        return new StackedBars.Part(CaseWords.outcome(outcome), colour, isDark);
     }
 }

@@ -1,91 +1,69 @@
 package org.ionohaul.report;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.CompletionCurve;
+import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
-import org.ionohaul.rendering.Json;
-import org.ionohaul.rendering.ModeSeries;
+import org.ionohaul.rendering.ChartData;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.study.ModeTrials;
 
-/** How many trials are through by which time: one rising line a mode, with the band of its uncertainty. */
-final class CompletionChart {
+/**
+ * How many trials are through by which time: one rising line a mode, with the band of its uncertainty.
+ *
+ * @param axis the axis of time
+ * @param at instants, rising, in its unit
+ * @param clock the same in words
+ * @param modes a line a mode
+ */
+record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<Line> modes) implements ChartData {
     private static final int POINTS = 120;
 
-    private final TimeAxis axis;
-    private final List<Double> deadlinesSeconds;
-    private final List<Double> instantsSeconds;
-
     /**
-     * Prepares the chart.
+     * A line, in % of trials.
      *
-     * @param scale the axis of time
-     * @param deadlinesSeconds upright lines
+     * @param mode what people call the mode
+     * @param share the line, an entry an instant
+     * @param low lower edge of its band
+     * @param high upper edge of its band
+     * @param says the same in words
      */
-    CompletionChart(TimeScale scale, List<Double> deadlinesSeconds) {
-        this.axis = new TimeAxis(scale);
-        this.deadlinesSeconds = deadlinesSeconds;
-        this.instantsSeconds = Stream.concat(
+    record Line(String mode, List<Double> share, List<Double> low, List<Double> high, List<String> says) {
+        static Line of(CompletionCurve curve) {
+            return new Line(
+                    curve.mode(),
+                    percent(curve, Estimate::value),
+                    percent(curve, Estimate::low),
+                    percent(curve, Estimate::high),
+                    curve.shares().stream().map(Cells::chance).map(Cell::line).toList());
+        }
+
+        private static List<Double> percent(CompletionCurve curve, ToDoubleFunction<Estimate> which) {
+            return curve.shares().stream()
+                    .map(it -> 100 * which.applyAsDouble(it))
+                    .toList();
+        }
+    }
+
+    static CompletionChart of(TimeScale scale, List<Double> deadlinesSeconds, List<ModeTrials> modes) {
+        List<Double> instantsSeconds = Stream.concat(
                         IntStream.rangeClosed(0, POINTS).mapToObj(i -> scale.endSeconds() * i / POINTS),
                         deadlinesSeconds.stream().filter(it -> it <= scale.endSeconds()))
                 .sorted()
                 .distinct()
                 .toList();
-    }
-
-    /** Returns what the charting library reads. */
-    Json options(List<ModeTrials> modes) {
-        List<Json> series = new ArrayList<>();
-        for (int i = 0; i < modes.size(); i++) {
-            List<Estimate> shares = shares(modes.get(i));
-            series.add(band(i, shares));
-            series.add(line(i, modes.get(i).mode().title(), shares));
-        }
-        return Json.of("""
-                {"grid": {"left": 46, "right": 92, "top": 24, "bottom": 42}, "tooltip": {"trigger": "axis"},
-                 "xAxis": ?,
-                 "yAxis": {"type": "value", "max": 100, "interval": 20, "axisLabel": {"formatter": "{value} %"}},
-                 "series": ?}
-                """, axis.options(0), series);
-    }
-
-    private List<Estimate> shares(ModeTrials mode) {
-        OrderedSample completion = OrderedSample.of(mode.completionSeconds());
-        return instantsSeconds.stream()
-                .map(it -> completion.atMost(it).wilson(Estimate.CONFIDENCE))
-                .toList();
-    }
-
-    private Json band(int mode, List<Estimate> shares) {
-        List<List<Double>> data = IntStream.range(0, shares.size())
-                .mapToObj(i -> List.of(
-                        x(i), 100 * shares.get(i).low(), 100 * shares.get(i).high()))
-                .toList();
-        return new ModeSeries(mode, 0).shape("band", data);
-    }
-
-    private Json line(int mode, String title, List<Estimate> shares) {
-        List<Json> data = IntStream.range(0, shares.size())
-                .mapToObj(i -> ModeSeries.datum(
-                        List.of(x(i), 100 * shares.get(i).value()),
-                        (mode == 0 ? heading(i) : "") + title + ": "
-                                + Cells.chance(shares.get(i)).line()))
-                .toList();
-        Json marks = TimeAxis.marks(mode == 0 ? axis.deadlines(deadlinesSeconds) : List.of());
-        return new ModeSeries(mode, 0).line(title, data, marks);
-    }
-
-    private String heading(int instant) {
-        return "Through within " + TimeText.clock(instantsSeconds.get(instant)) + "\n";
-    }
-
-    private double x(int instant) {
-        return axis.at(instantsSeconds.get(instant));
+        return new CompletionChart(
+                TimeAxis.of(scale, deadlinesSeconds),
+                instantsSeconds.stream().map(scale::inUnit).toList(),
+                instantsSeconds.stream().map(TimeText::clock).toList(),
+                modes.stream()
+                        .map(it -> Line.of(CompletionCurve.of(it, instantsSeconds)))
+                        .toList());
     }
 }

@@ -17,7 +17,6 @@ import org.ionohaul.scenario.Scenario;
  */
 public record SizeSection(String route, String basis, List<String> crossings, Chart chart, Table pace) {
     static SizeSection of(Scenario scenario, SizeAnswers answers) {
-        SizeChart chart = new SizeChart(answers);
         return new SizeSection(
                 SizeTables.route(scenario, answers),
                 SizeTables.basis(answers),
@@ -31,8 +30,7 @@ public record SizeSection(String route, String basis, List<String> crossings, Ch
                                 + " logarithmic.",
                         "A rising line a mode: the time until a file is through over its size. The sentences above tell"
                                 + " where lines cross, the tables have the numbers.",
-                        chart.heightPixels(),
-                        chart.options(),
+                        SizeChart.of(answers),
                         SizeTables.times(answers)),
                 SizeTables.pace(answers));
     }

@@ -71,7 +71,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
                 card.mode().about() + " " + onTheAir(),
                 List.of(dataRates(), needs(), undisturbed()),
                 IntStream.range(0, card.dataRates().get(0).paths().size())
-                        .mapToObj(path -> new LossChart(card, path).chart())
+                        .mapToObj(path -> LossChart.chart(card, path))
                         .toList(),
                 "Made by ionohaul " + version + ", measured by the program's own machinery.");
     }

@@ -25,18 +25,16 @@ public record SkySection(Table trials, Chart chart, Table ends) {
 
     /** Returns the picture of one trial. */
     static Chart chart(SkyView view) {
-        SkyChart chart = new SkyChart(view);
         return new Chart(
                 "sky-" + view.trial(),
                 "One trial of the " + TimeText.given(view.lengthSeconds()) + " after pressing send: trial "
                         + view.trial(),
-                "Blue: SNR in 3 kHz of a full-power carrier, the line through the middle of each short span, the band"
-                        + " holding eight tenths of it. Orange, dashed: noise and other stations, in dB over the noise"
+                "Dark: SNR in 3 kHz of a full-power carrier, the line through the middle of each short span, the band"
+                        + " holding eight tenths of it. Dashed: noise and other stations, in dB over the noise"
                         + " floor. Bars along the top: other stations on the air.",
                 "For each end the SNR over time, what disturbs it, and when other stations are on the air. The table above"
                         + " sums it up.",
-                chart.heightPixels(),
-                chart.options(),
+                SkyChart.of(view),
                 SkyTables.needs(view));
     }
 }

@@ -1,50 +1,38 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
-import org.ionohaul.rendering.Json;
+import java.util.OptionalDouble;
 import org.ionohaul.study.KeySweep;
 
 /**
  * The axis of the values of a key: true to scale where they are numbers of one unit, else one step a value.
  *
- * @param sweep the key
+ * @param key the key
+ * @param unit unit of the numbers; empty if they have none
+ * @param values the values as they stand in the file
+ * @param numbers the same as numbers; none if they are no numbers of one unit
+ * @param step the distance of the numbers, where it is the same between all of them and leaves room for a mark at each
  */
-record SweepAxis(KeySweep sweep) {
+record SweepAxis(String key, String unit, List<String> values, List<Double> numbers, OptionalDouble step) {
     private static final int MOST_MARKS = 9;
 
-    /** Returns the axis as an option of a chart. */
-    Json options() {
+    static SweepAxis of(KeySweep sweep) {
         List<Double> numbers = sweep.numbers();
-        if (numbers.isEmpty()) {
-            return Json.of("""
-                    {"type": "category", "data": ?, "name": ?, "nameGap": 40,
-                     "axisLabel": {"interval": 0, "width": 64, "overflow": "break"}}
-                    """, sweep.values(), sweep.key());
-        }
-        double low = numbers.stream().mapToDouble(it -> it).min().orElseThrow();
-        double high = numbers.stream().mapToDouble(it -> it).max().orElseThrow();
-        Json steps = isEven() && numbers.size() <= MOST_MARKS
-                ? Json.of("?", (high - low) / (numbers.size() - 1))
-                : new Json("null");
-        String unit = sweep.first().replaceAll("[-+.\\d\\s]", "");
-        return Json.of("""
-                {"type": "value", "min": ?, "max": ?, "interval": ?, "name": ?, "nameGap": 26, "splitLine": {"show": false}}
-                """, low, high, steps, sweep.key() + (unit.isEmpty() ? "" : ", " + unit));
+        return new SweepAxis(
+                sweep.key(),
+                numbers.isEmpty() ? "" : sweep.first().replaceAll("[-+.\\d\\s]", ""),
+                sweep.values(),
+                numbers,
+                numbers.isEmpty() || numbers.size() > MOST_MARKS ? OptionalDouble.empty() : step(numbers));
     }
 
-    private boolean isEven() {
-        List<Double> numbers = sweep.numbers();
+    private static OptionalDouble step(List<Double> numbers) {
         double step = (numbers.get(numbers.size() - 1) - numbers.get(0)) / (numbers.size() - 1);
         for (int i = 1; i < numbers.size(); i++) {
             if (Math.abs(numbers.get(i) - numbers.get(i - 1) - step) > 0.01 * Math.abs(step)) {
-                return false;
+                return OptionalDouble.empty();
             }
         }
-        return true;
-    }
-
-    /** Returns where a value lies. */
-    double at(int index) {
-        return sweep.numbers().isEmpty() ? index : sweep.numbers().get(index);
+        return OptionalDouble.of(Math.abs(step));
     }
 }

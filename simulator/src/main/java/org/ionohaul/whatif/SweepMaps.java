@@ -2,31 +2,26 @@ package org.ionohaul.whatif;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.Json;
-import org.ionohaul.rendering.Palette;
-import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.KeySweep;
 
 /** Two keys at a time: a map a measure, the first key's values down, the second's across, every cell labelled. */
 final class SweepMaps {
-    private static final int ROW_PIXELS = 38;
-    private static final int FRAME_PIXELS = 84;
-    private static final int SHADES = 9;
-    private static final String NEVER_COLOUR = "#e1e4e8";
-
     private final Variation variation;
     private final VariationTables tables;
     private final int caseIndex;
@@ -38,16 +33,6 @@ final class SweepMaps {
         this.caseIndex = caseIndex;
         this.modes = variation.scenario().modes();
     }
-
-    /**
-     * What stands in a cell.
-     *
-     * @param colour its colour
-     * @param label its lettering
-     * @param ink colour of the lettering
-     * @param says what it says when pointed at
-     */
-    private record Tile(String colour, String label, String ink, String says) {}
 
     List<Chart> charts(String id) {
         List<Chart> charts = new ArrayList<>();
@@ -86,31 +71,30 @@ final class SweepMaps {
                 "Which mode is best, and by how much",
                 key + ". The number: on how many of 100 trials it is through before the next. Letters on grey: "
                         + PointWords.TOO_CLOSE + " between these.",
-                points().stream().map(this::bestTile).toList(),
-                tables.map("Which mode is best, and by how much", caseIndex, this::bestCell));
+                this::bestPlace,
+                this::bestCell);
     }
 
     private Cell bestCell(CasePoint point) {
         return new Cell(PointWords.best(point, modes), tables.margin(point, caseIndex));
     }
 
-    private Tile bestTile(CasePoint point) {
-        String says = bestCell(point).line();
+    private SweepMap.Place bestPlace(CasePoint point, String says) {
         return switch (point.standing()) {
-            case NOTHING_ARRIVES -> new Tile(NEVER_COLOUR, "none", Palette.INK, says);
+            case NOTHING_ARRIVES -> new SweepMap.Place("none", says, OptionalInt.empty(), OptionalDouble.empty());
             case TOO_CLOSE_TO_CALL ->
-                new Tile(
-                        NEVER_COLOUR,
+                new SweepMap.Place(
                         point.leaders().modes().stream().map(SweepMaps::letter).collect(Collectors.joining()),
-                        Palette.INK,
-                        says);
+                        says,
+                        OptionalInt.empty(),
+                        OptionalDouble.empty());
             case CLEAR ->
-                new Tile(
-                        Palette.tint(point.best()),
+                new SweepMap.Place(
                         letter(point.best())
                                 + point.margin().map(SweepMaps::share).orElse(""),
-                        Palette.INK,
-                        says);
+                        says,
+                        OptionalInt.of(point.best()),
+                        OptionalDouble.empty());
         };
     }
 
@@ -129,94 +113,46 @@ final class SweepMaps {
             String reading,
             Function<ModePoint, Estimate> measure,
             Function<Estimate, Cell> cell) {
-        List<Estimate> found = points().stream()
-                .map(it -> measure.apply(it.modes().get(it.best())))
-                .toList();
-        double low = finite(found).min().orElse(0);
-        double high = finite(found).max().orElse(0);
-        List<Tile> tiles = found.stream()
-                .map(it -> Double.isFinite(it.value())
-                        ? tile(high > low ? (it.value() - low) / (high - low) : 0, cell.apply(it))
-                        : new Tile(
-                                NEVER_COLOUR,
-                                "never",
-                                Palette.INK,
-                                cell.apply(it).line()))
-                .toList();
+        Function<CasePoint, Estimate> best = it -> measure.apply(it.modes().get(it.best()));
         return chart(
                 id,
                 title,
                 reading,
-                tiles,
-                tables.map(
-                        title,
-                        caseIndex,
-                        it -> cell.apply(measure.apply(it.modes().get(it.best())))));
+                (point, says) -> place(best.apply(point), cell.apply(best.apply(point)), says),
+                it -> cell.apply(best.apply(it)));
     }
 
-    private static DoubleStream finite(List<Estimate> found) {
-        return found.stream().mapToDouble(Estimate::value).filter(Double::isFinite);
+    private static SweepMap.Place place(Estimate found, Cell cell, String says) {
+        return Double.isFinite(found.value())
+                ? new SweepMap.Place(
+                        cell.text().replace(" %", ""), says, OptionalInt.empty(), OptionalDouble.of(found.value()))
+                : new SweepMap.Place("never", says, OptionalInt.empty(), OptionalDouble.empty());
     }
 
-    private static Tile tile(double share, Cell cell) {
-        int shade = (int) Math.round(share * (SHADES - 1));
-        String label = cell.text().replace(" %", "");
-        return new Tile(
-                Palette.rung(shade, SHADES),
-                label,
-                Palette.isDark(shade, SHADES) ? Palette.PAPER : Palette.INK,
-                cell.line());
-    }
-
-    private List<CasePoint> points() {
-        return variation.points().stream().map(it -> it.cases().get(caseIndex)).toList();
-    }
-
-    private Chart chart(String id, String title, String reading, List<Tile> tiles, Table table) {
+    private Chart chart(
+            String id,
+            String title,
+            String reading,
+            BiFunction<CasePoint, String, SweepMap.Place> place,
+            Function<CasePoint, Cell> cell) {
         KeySweep down = variation.sweeps().get(0);
         KeySweep across = variation.sweeps().get(1);
-        List<String> colours = tiles.stream().map(Tile::colour).distinct().toList();
-        Json options = Json.of(
-                """
-                {"grid": {"left": 12, "right": 14, "top": 30, "bottom": 50, "containLabel": true},
-                 "tooltip": {"trigger": "item"},
-                 "visualMap": {"type": "piecewise", "show": false, "dimension": 2, "pieces": ?},
-                 "xAxis": {"type": "category", "data": ?, "name": ?, "nameGap": 38, "axisTick": {"show": false},
-                  "axisLabel": {"interval": 0, "width": 40, "overflow": "break", "fontSize": 11}},
-                 "yAxis": {"type": "category", "inverse": true, "data": ?, "name": ?, "nameLocation": "start",
-                  "nameTextStyle": {"align": "left"}, "axisTick": {"show": false},
-                  "axisLabel": {"interval": 0, "width": 76, "overflow": "break", "fontSize": 11}},
-                 "series": [{"type": "heatmap", "itemStyle": {"borderColor": ?, "borderWidth": 2},
-                  "label": {"show": true, "fontSize": 11}, "labelLayout": {"hideOverlap": true}, "data": ?}]}
-                """,
-                IntStream.range(0, colours.size())
-                        .mapToObj(i -> Json.of("{\"value\": ?, \"color\": ?}", i, colours.get(i)))
-                        .toList(),
-                across.values(),
-                across.key(),
-                down.values(),
-                down.key(),
-                Palette.PAPER,
-                IntStream.range(0, tiles.size())
-                        .mapToObj(i -> cell(tiles.get(i), i, colours))
-                        .toList());
         return new Chart(
                 id,
                 title,
                 reading,
                 "A map with " + down.key() + " down and " + across.key() + " across. The table has the numbers.",
-                FRAME_PIXELS + ROW_PIXELS * down.values().size(),
-                options,
-                table);
+                new SweepMap(
+                        new SweepMap.Side(down.key(), down.values()),
+                        new SweepMap.Side(across.key(), across.values()),
+                        variation.points().stream()
+                                .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
+                                .toList()),
+                tables.map(title, caseIndex, cell));
     }
 
-    private Json cell(Tile tile, int index, List<String> colours) {
-        int columns = variation.sweeps().get(1).values().size();
-        return Json.of(
-                "{\"value\": ?, \"says\": ?, \"label\": {\"formatter\": ?, \"color\": ?}}",
-                List.of(index % columns, index / columns, colours.indexOf(tile.colour())),
-                String.join(", ", variation.points().get(index).values()) + "\n" + tile.says(),
-                tile.label(),
-                tile.ink());
+    private String says(VariationPoint point, Function<CasePoint, Cell> cell) {
+        return String.join(", ", point.values()) + "\n"
+                + cell.apply(point.cases().get(caseIndex)).line();
     }
 }

@@ -35,7 +35,7 @@ final class VariationPage {
         String id = "case-" + (index + 1);
         List<Chart> charts = new ArrayList<>();
         if (variation.sweeps().size() == 1) {
-            charts.add(new BestStrip(variation, tables, index).chart(id + "-best"));
+            charts.add(BestStrip.chart(id + "-best", variation, tables, index));
             charts.addAll(new SweepCurves(variation, tables, index).charts(id));
         } else {
             charts.addAll(new SweepMaps(variation, tables, index).charts(id));

@@ -1,8 +1,30 @@
-// Draws every chart of the page: a <div class="chart"> followed by its options as JSON.
+// Draws every picture of the page: a <div class="chart"> that names its kind, followed by its data as JSON. What is shown
+// comes from there; how it looks stands here. Colour means the mode, except for red, which marks limits.
 (() => {
   'use strict';
-  const INK = '#1b1f23', FAINT = '#57606a', RULE = '#d7dce1';
+  const INK = '#1b1f23', FAINT = '#57606a', RULE = '#d7dce1', PAPER = '#ffffff', ALERT = '#b3261e', OPEN = '#d0d7de';
+  // Okabe and Ito, "Color Universal Design" (2008), without the yellow, which is too faint on white; lines and dots differ
+  // by dash and symbol as well.
+  const MODES = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#56b4e9', '#e69f00', '#000000'];
+  const DASHES = [[], [7, 3], [2, 3], [9, 3, 2, 3]];
+  const SYMBOLS = ['circle', 'rect', 'triangle', 'diamond'];
+  const PALE = '#dfe3e7', DARK = '#24292f';
   const HALF_SHEET = 430, WHOLE_SHEET = 760; // how wide a column and a sheet count when printed
+
+  const round = (of, index) => of[index % of.length];
+  const range = (count, entry) => Array.from({ length: count }, (_, i) => entry(i));
+  const sum = numbers => numbers.reduce((a, b) => a + b, 0);
+  const finite = numbers => numbers.filter(it => it !== null);
+  const channels = colour => [1, 3, 5].map(at => parseInt(colour.substr(at, 2), 16));
+  const blended = (from, to, share) => '#' + channels(from)
+    .map((low, i) => Math.round(low + share * (channels(to)[i] - low)).toString(16).padStart(2, '0')).join('');
+  // The luminance at which black and white letters are read equally well, after WCAG 2, is 0.18; here by eye a bit less.
+  const isDark = colour => sum(channels(colour).map((it, i) => [0.2126, 0.7152, 0.0722][i] * (it / 255) ** 2.2)) < 0.2;
+  const inkOn = colour => isDark(colour) ? PAPER : INK;
+  const tint = mode => blended(PAPER, round(MODES, mode), 0.45);
+  const shade = share => blended(PALE, DARK, share);
+  const step = (index, count) => shade(count === 1 ? 0.5 : index / (count - 1));
+
   const axis = {
     axisLine: { lineStyle: { color: FAINT } }, axisTick: { lineStyle: { color: FAINT } },
     axisLabel: { color: FAINT, hideOverlap: true }, splitLine: { lineStyle: { color: RULE } },
@@ -13,14 +35,14 @@
     valueAxis: axis, logAxis: axis, categoryAxis: axis, legend: { textStyle: { color: INK } }
   });
 
-  // What JSON can't say: the words of a tooltip stand beside the number they explain, as "says".
+  // The words of a tooltip stand beside the number they explain, as "says".
   const says = found => [].concat(found).map(it => it.data.says).filter(Boolean).map(echarts.format.encodeHTML).join('\n');
   const common = {
     animation: false,
     tooltip: { confine: true, formatter: says, textStyle: { color: INK, fontSize: 13 }, extraCssText: 'white-space:pre-line' }
   };
 
-  // Shapes that a custom series asks for by name.
+  // Shapes that the library lacks, as "renderItem" of a custom series.
   const shapes = {
     // A surface between two edges; data: x, low, high.
     band(params, api) {
@@ -28,8 +50,7 @@
         return null;
       }
       params.context.isDrawn = true;
-      const edge = dimension => Array.from({ length: params.dataInsideLength },
-        (_, i) => api.coord([api.value(0, i), api.value(dimension, i)]));
+      const edge = dimension => range(params.dataInsideLength, i => api.coord([api.value(0, i), api.value(dimension, i)]));
       return {
         type: 'polygon', silent: true, shape: { points: edge(2).concat(edge(1).reverse()) },
         style: { fill: api.visual('color'), opacity: 0.15 }
@@ -67,21 +88,391 @@
     }
   };
 
-  function options(text) {
-    const read = JSON.parse(text);
-    (read.series || []).forEach(it => {
-      if (it.type === 'custom') {
-        it.renderItem = shapes[it.renderItem];
+  // Parts that kinds of pictures share.
+  const inPanel = panel => ({ xAxisIndex: panel, yAxisIndex: panel });
+  const shape = (name, color, data, more) => ({ type: 'custom', renderItem: shapes[name], clip: true, color, data, ...more });
+  const whiskers = (color, data, more) => shape('whisker', color, data, { silent: true, z: 4, ...more });
+  // Lines across a picture; drawn like deadlines if they say no more.
+  const marks = (data, more) => ({
+    silent: true, symbol: 'none', lineStyle: { color: ALERT, type: [4, 3], width: 1.2 },
+    label: { formatter: '{b}', color: ALERT }, data, ...more
+  });
+  const deadlines = time => time.deadlines.map(it => ({ name: it.label, xAxis: it.at }));
+  const namedLine = (name, color, dash, data, more) => ({
+    type: 'line', name, color, symbol: 'none', lineStyle: { width: 2, type: dash }, data,
+    labelLayout: { moveOverlap: 'shiftY' },
+    endLabel: {
+      show: true, formatter: '{a}', width: 86, overflow: 'break', color: 'inherit', textBorderColor: PAPER, textBorderWidth: 2
+    },
+    ...more
+  });
+  const modeLine = (mode, name, data, more) => namedLine(name, round(MODES, mode), round(DASHES, mode), data, more);
+  // Lettering at points that are not drawn themselves; data: name and value.
+  const lettering = (data, label, more) => ({
+    type: 'scatter', silent: true, symbolSize: 1, itemStyle: { color: 'transparent' }, data,
+    label: { show: true, position: 'right', formatter: '{b}', color: INK, ...label }, ...more
+  });
+  const timeAxis = (time, panel) => ({
+    gridIndex: panel, type: 'value', min: 0, max: time.end, interval: time.step, nameGap: 26,
+    name: time.unit + ' after pressing send', axisLine: { onZero: false }, splitLine: { show: false },
+    axisLabel: { showMaxLabel: Math.abs(time.end / time.step - Math.round(time.end / time.step)) < 0.001 }
+  });
+  const percentAxis = { type: 'value', min: 0, max: 100, interval: 20, axisLabel: { formatter: '{value} %' } };
+
+  // How the dots of some rows are stacked: columns of equal width between two deadlines, so that no dot straddles one, and
+  // as many columns to a stack as keep every stack low enough.
+  function stacks(time, rows) {
+    const COLUMNS = 54, HIGHEST = 13;
+    const edges = [0, ...time.deadlines.map(it => it.at).sort((a, b) => a - b).filter(it => it < time.end), time.end];
+    const sections = range(edges.length - 1, i => {
+      const columns = Math.max(1, Math.floor(COLUMNS * (edges[i + 1] - edges[i]) / time.end));
+      return { from: edges[i], until: edges[i + 1], columns, pitch: (edges[i + 1] - edges[i]) / columns };
+    }).filter(it => it.until > it.from);
+    const stacked = (row, together) => {
+      const counts = new Map();
+      return row.at.map(at => {
+        const index = sections.findIndex(it => at <= it.until), section = sections[index];
+        const column = Math.min(section.columns - 1, Math.floor((at - section.from) / section.pitch));
+        const stack = Math.floor(column / together), first = stack * together;
+        const width = Math.min(together, section.columns - first);
+        const place = counts.get(index + ' ' + stack) || 0;
+        counts.set(index + ' ' + stack, place + 1);
+        const x = section.from + section.pitch * (first + place % width + 0.5);
+        return { x, layer: Math.floor(place / width), pitch: section.pitch };
+      });
+    };
+    const layers = dots => Math.max(0, ...dots.map(it => it.layer + 1));
+    for (let together = 1; ; together++) {
+      const found = rows.map(it => stacked(it, together));
+      if (together === COLUMNS || found.every(it => layers(it) <= HIGHEST)) {
+        return found.map(dots => ({ dots, layers: layers(dots) }));
       }
-    });
-    return read;
+    }
   }
 
+  // Kinds of pictures by name: each takes its data and returns its height in pixels and the library's options.
+  const kinds = {
+    DotPlot({ axis: time, rows }) {
+      const TOP = 24, BOTTOM = 42, LAYER = 7, NAME = 3, EDGE = 12;
+      const heaps = stacks(time, rows);
+      const heights = rows.map((row, i) => NAME + Math.max(2, Math.ceil((row.later + row.never) / EDGE), heaps[i].layers));
+      const floors = rows.map((_, i) => sum(heights.slice(i + 1)));
+      const whole = sum(heights);
+      const names = (panel, words, label, more) => lettering(
+        words.map((name, i) => ({ name, value: [0, floors[i] + heights[i] - NAME / 2] })),
+        { distance: 0, ...label }, { ...inPanel(panel), ...more });
+      const beyond = row => [[row.later, 'later'], [row.never, 'never']]
+        .filter(it => it[0] > 0).map(it => it.join(' ')).join(', ');
+      return {
+        height: TOP + LAYER * whole + BOTTOM,
+        options: {
+          grid: [{ left: 8, right: 106, top: TOP, bottom: BOTTOM }, { width: 98, right: 2, top: TOP, bottom: BOTTOM }],
+          tooltip: { trigger: 'item' },
+          xAxis: [timeAxis(time, 0), { gridIndex: 1, type: 'value', min: 0, max: EDGE, show: false }],
+          yAxis: [0, 1].map(gridIndex => ({ gridIndex, type: 'value', max: whole, show: false })),
+          series: [
+            ...rows.flatMap((row, i) => [
+              shape('trial', round(MODES, i), heaps[i].dots.map((it, k) => ({
+                value: [it.x, floors[i] + it.layer + 0.5, it.pitch, 0], says: `${row.mode}: through after ${row.clock[k]}`
+              })), inPanel(0)),
+              shape('trial', round(MODES, i), range(row.later + row.never, k => ({
+                value: [k % EDGE + 0.5, floors[i] + Math.floor(k / EDGE) + 0.5, 1, k < row.later ? 1 : 2],
+                says: row.mode + (k < row.later ? ': through later than shown' : ': never through')
+              })), inPanel(1))
+            ]),
+            names(0, rows.map(it => it.mode), { fontWeight: 'bold', fontSize: 13 }, {
+              markLine: marks([
+                ...deadlines(time),
+                ...floors.map(yAxis => ({ name: '', yAxis, lineStyle: { color: RULE, type: 'solid' } }))])
+            }),
+            names(1, rows.map(beyond), { fontSize: 11 })
+          ]
+        }
+      };
+    },
+
+    CompletionChart({ axis: time, at, clock, modes }) {
+      return {
+        height: 310,
+        options: {
+          grid: { left: 46, right: 92, top: 24, bottom: 42 }, tooltip: { trigger: 'axis' },
+          xAxis: timeAxis(time, 0), yAxis: percentAxis,
+          series: modes.flatMap((it, mode) => [
+            shape('band', round(MODES, mode), at.map((x, i) => [x, it.low[i], it.high[i]])),
+            modeLine(mode, it.mode, at.map((x, i) => ({
+              value: [x, it.share[i]],
+              says: (mode === 0 ? `Through within ${clock[i]}\n` : '') + `${it.mode}: ${it.says[i]}`
+            })), { markLine: marks(mode === 0 ? deadlines(time) : []) })
+          ])
+        }
+      };
+    },
+
+    StackedBars({ is_ranked, parts, bars }) {
+      const LABELLED = 0.115; // a part this long has room for a short label also on a phone
+      const shown = range(parts.length, i => i).filter(i => bars.some(it => it.amounts[i] > 0));
+      const colours = parts.map((it, i) => it.colour || step(i, parts.length));
+      const room = 46 * bars.length + 8;
+      return {
+        height: room + (is_ranked ? 0 : 27 * Math.ceil(shown.length / 2)),
+        options: {
+          aria: { enabled: true, label: { enabled: false }, decal: { show: !is_ranked } },
+          grid: { left: 100, right: 4, top: 4, height: room - 8 }, tooltip: { trigger: 'item' },
+          legend: { show: !is_ranked, top: room, left: 0, itemWidth: 18, selectedMode: false },
+          xAxis: { type: 'value', max: 1, show: false },
+          yAxis: {
+            type: 'category', inverse: true, data: bars.map(it => `${it.mode}\n${it.remark}`),
+            axisTick: { show: false }, axisLine: { show: false },
+            axisLabel: { interval: 0, width: 94, overflow: 'break', lineHeight: 15 }
+          },
+          series: shown.map(i => ({
+            type: 'bar', stack: 'whole', name: parts[i].name, color: colours[i], barWidth: 26,
+            itemStyle: { borderColor: PAPER, borderWidth: 0.5 },
+            label: { color: inkOn(colours[i]), textBorderColor: colours[i], textBorderWidth: 2 },
+            data: bars.map(bar => {
+              const value = bar.amounts[i] || 0, label = value > 0 ? bar.labels[i] : '';
+              return {
+                value, says: `${bar.mode}\n${parts[i].name}: ${label}`,
+                label: { show: value > LABELLED * label.length / 4, formatter: label }
+              };
+            })
+          }))
+        }
+      };
+    },
+
+    SizeChart({ size_marks, time_marks, bytes, sizes, modes, crossings }) {
+      const TOP = 12, PLOT = 280, GAP = 62, below = 48 * crossings.length;
+      const times = finite(modes.flatMap(it => [...it.tenth, ...it.median, ...it.ninth])).filter(it => it > 0);
+      const low = times.reduce((a, b) => Math.min(a, b), times.length ? Infinity : 1) / 1.2;
+      const high = 1.2 * times.reduce((a, b) => Math.max(a, b), times.length ? 2 * low : 60);
+      const from = bytes[0], to = bytes[bytes.length - 1], grid = { left: 58, right: 92 };
+      return {
+        height: TOP + PLOT + GAP + below,
+        options: {
+          grid: [{ ...grid, top: TOP, height: PLOT }, { ...grid, top: TOP + PLOT + GAP, height: below }],
+          tooltip: { trigger: 'axis' },
+          xAxis: [
+            {
+              type: 'log', min: from, max: to, name: 'size of the file', nameGap: 26,
+              axisLabel: { show: false }, axisTick: { show: false }, splitLine: { show: false }
+            },
+            { gridIndex: 1, type: 'log', min: from, max: to, show: false, axisPointer: { show: false } }],
+          yAxis: [
+            {
+              type: 'log', min: low, max: high,
+              axisLabel: { show: false }, axisTick: { show: false }, splitLine: { show: false }
+            },
+            { gridIndex: 1, type: 'value', inverse: true, min: 0, max: Math.max(1, crossings.length), show: false }],
+          series: [
+            {
+              type: 'line', data: [], silent: true, markLine: marks([
+                ...size_marks.map(it => ({ name: it.label, xAxis: it.at })),
+                ...time_marks.filter(it => it.at >= low && it.at <= high).map(it => ({ name: it.label, yAxis: it.at })),
+                ...crossings.map(it => ({
+                  name: '', xAxis: it.bytes.value, lineStyle: { color: ALERT, type: [2, 3], width: 1 }
+                }))],
+              {
+                lineStyle: { color: RULE, type: 'solid', width: 1 },
+                label: { position: 'start', formatter: '{b}', color: FAINT }
+              })
+            },
+            ...modes.flatMap((it, mode) => [
+              // Where 9 of 10 trials are not reached, the band is open to the top.
+              shape('band', round(MODES, mode), range(bytes.length, i => i).filter(i => it.tenth[i] !== null)
+                .map(i => [bytes[i], Math.max(low, it.tenth[i]), it.ninth[i] === null ? high : Math.min(high, it.ninth[i])])),
+              modeLine(mode, it.mode, bytes.map((x, i) => ({
+                value: [x, it.median[i]],
+                says: (mode === 0 ? `${sizes[i]}: through by, on 5 of 10 trials (9 of 10)\n` : '') + `${it.mode}: ${it.says[i]}`
+              })))
+            ]),
+            whiskers(ALERT, crossings.map((it, i) => [it.bytes.low, it.bytes.value, it.bytes.high, i + 0.8]), inPanel(1)),
+            lettering(crossings.map((it, i) => ({ name: it.says, value: [from, i + 0.3] })),
+              { offset: [-60, 0], fontSize: 12 }, inPanel(1))
+          ]
+        }
+      };
+    },
+
+    SkyChart({ axis: time, ends }) {
+      const PLOT = 180, TOP = 44, GAP = 88, STEP = 10, BAR = 7;
+      const top = panel => TOP + panel * (PLOT + GAP);
+      const levels = ends.map(it => {
+        const all = [...it.low, ...it.high, ...it.disturbance];
+        const high = STEP * Math.ceil(all.reduce((a, b) => Math.max(a, b)) / STEP);
+        return { min: Math.min(high - STEP, STEP * Math.floor(all.reduce((a, b) => Math.min(a, b)) / STEP)), max: high };
+      });
+      return {
+        height: ends.length * (PLOT + GAP),
+        options: {
+          tooltip: { trigger: 'axis' },
+          title: ends.map((it, i) => ({
+            text: it.heading, left: 0, top: top(i) - TOP, textStyle: { fontSize: 13, width: 320, overflow: 'break' }
+          })),
+          grid: ends.map((_, i) => ({ left: 46, right: 84, top: top(i), height: PLOT })),
+          xAxis: ends.map((_, i) => timeAxis(time, i)),
+          yAxis: levels.map((it, i) => ({ gridIndex: i, type: 'value', ...it, axisLabel: { formatter: '{value} dB' } })),
+          series: ends.flatMap((it, i) => [
+            shape('bar', '#8c959f', it.others.map(over => [...over, levels[i].max, BAR]), inPanel(i)),
+            shape('band', INK, it.at.map((x, k) => [x, it.low[k], it.high[k]]), inPanel(i)),
+            namedLine('disturbed', FAINT, [5, 3], it.at.map((x, k) => [x, it.disturbance[k]]), inPanel(i)),
+            namedLine('SNR', INK, [], it.at.map((x, k) => ({ value: [x, it.median[k]], says: it.says[k] })), inPanel(i))
+          ])
+        }
+      };
+    },
+
+    LossChart({ least_percent, data_rates }) {
+      // The data rates' numbers stand in turn where half, a tenth and a hundredth of the frames are lost.
+      const places = [['half_lost_db', 50], ['tenth_lost_db', 10], ['hundredth_lost_db', 1]];
+      return {
+        height: 300,
+        options: {
+          grid: { left: 54, right: 26, top: 12, bottom: 42 }, tooltip: { trigger: 'item' },
+          xAxis: { type: 'value', scale: true, name: 'SNR in 3 kHz, dB', nameGap: 26, axisLine: { onZero: false } },
+          yAxis: {
+            type: 'log', min: least_percent, max: 100, axisLine: { onZero: false }, axisLabel: { formatter: '{value} %' }
+          },
+          series: [
+            ...data_rates.map((it, i) => ({
+              type: 'line', name: `data rate ${i + 1}`, color: blended('#aab3bc', INK, i / Math.max(1, data_rates.length - 1)),
+              lineStyle: { width: 1.8, type: round(DASHES, i) }, symbol: 'circle', symbolSize: 4,
+              data: it.snr_db.map((x, k) => ({ value: [x, it.loss[k]], says: it.says[k] }))
+            })),
+            lettering(data_rates.map((it, i) => ({ name: String(i + 1), value: [it[round(places, i)[0]], round(places, i)[1]] })),
+              { textBorderColor: PAPER, textBorderWidth: 2 })
+          ]
+        }
+      };
+    },
+
+    SweepCurve({ axis: sweep, height: up, modes }) {
+      const legend = Math.floor(24 * (modes.length + 1) / 2); // two names beside one another on a phone
+      const at = i => sweep.numbers.length ? sweep.numbers[i] : i;
+      const lowest = Math.min(...sweep.numbers), highest = Math.max(...sweep.numbers);
+      // A band for each run of values at which something is known; it ends at the top where nothing bounds it.
+      const bands = (it, mode) => it.low
+        .map((low, i) => low !== null && low < up.top
+          ? [at(i), low, it.high[i] === null ? up.top : Math.min(up.top, it.high[i])] : null)
+        .reduce((runs, point) => point ? [...runs.slice(0, -1), [...runs[runs.length - 1], point]] : [...runs, []], [[]])
+        .filter(run => run.length > 1)
+        .map(run => shape('band', round(MODES, mode), run));
+      return {
+        height: 300 + legend,
+        options: {
+          grid: { left: 52, right: 22, top: legend + 16, bottom: 62 }, tooltip: { trigger: 'axis' },
+          legend: { top: 0, left: 0, itemWidth: 34, selectedMode: false, data: modes.map(it => it.mode) },
+          xAxis: sweep.numbers.length ? {
+            type: 'value', min: lowest, max: highest, interval: sweep.step, nameGap: 26, splitLine: { show: false },
+            name: sweep.key + (sweep.unit ? ', ' + sweep.unit : '')
+          } : {
+            type: 'category', data: sweep.values, name: sweep.key, nameGap: 40,
+            axisLabel: { interval: 0, width: 64, overflow: 'break' }
+          },
+          yAxis: up.is_percent ? percentAxis : {
+            type: 'value', min: 0, max: up.top, interval: up.step, name: up.name, nameGap: 30,
+            axisLabel: { showMaxLabel: false }
+          },
+          series: modes.flatMap((it, mode) => [
+            {
+              type: 'line', name: it.mode, color: round(MODES, mode), symbol: round(SYMBOLS, mode), symbolSize: 7, z: 3,
+              lineStyle: { width: 2.2, type: round(DASHES, mode) },
+              data: it.value.map((y, i) => ({
+                value: [at(i), y],
+                says: (mode === 0 ? `${sweep.key} = ${sweep.values[i]}\n` : '') + `${it.mode}: ${it.says[i]}`
+              }))
+            },
+            ...bands(it, mode)])
+        }
+      };
+    },
+
+    SweepMap({ down, across, cells }) {
+      const SHADES = 9;
+      const values = finite(cells.map(it => it.value)), low = Math.min(...values), high = Math.max(...values);
+      const share = value => high > low ? Math.round((SHADES - 1) * (value - low) / (high - low)) / (SHADES - 1) : 0;
+      const colour = it => it.mode !== null ? tint(it.mode) : it.value !== null ? shade(share(it.value)) : '#e1e4e8';
+      const colours = [...new Set(cells.map(colour))];
+      const label = { interval: 0, overflow: 'break', fontSize: 11 };
+      return {
+        height: 84 + 38 * down.values.length,
+        options: {
+          grid: { left: 12, right: 14, top: 30, bottom: 50, containLabel: true }, tooltip: { trigger: 'item' },
+          visualMap: {
+            type: 'piecewise', show: false, dimension: 2, pieces: colours.map((color, value) => ({ value, color }))
+          },
+          xAxis: {
+            type: 'category', data: across.values, name: across.key, nameGap: 38, axisTick: { show: false },
+            axisLabel: { ...label, width: 40 }
+          },
+          yAxis: {
+            type: 'category', inverse: true, data: down.values, name: down.key, nameLocation: 'start',
+            nameTextStyle: { align: 'left' }, axisTick: { show: false }, axisLabel: { ...label, width: 76 }
+          },
+          series: [{
+            type: 'heatmap', itemStyle: { borderColor: PAPER, borderWidth: 2 }, label: { show: true, fontSize: 11 },
+            labelLayout: { hideOverlap: true },
+            data: cells.map((it, i) => ({
+              value: [i % across.values.length, Math.floor(i / across.values.length), colours.indexOf(colour(it))],
+              says: it.says, label: { formatter: it.label, color: inkOn(colour(it)) }
+            }))
+          }]
+        }
+      };
+    },
+
+    TornadoChart({ axis: name, end, bars }) {
+      return {
+        height: 66 + 46 * bars.length,
+        options: {
+          grid: { left: 8, right: 16, top: 6, bottom: 46, containLabel: true }, tooltip: { trigger: 'item' },
+          xAxis: {
+            type: 'value', min: -end, max: end, name, nameGap: 28, axisLabel: { showMinLabel: false, showMaxLabel: false }
+          },
+          yAxis: {
+            type: 'category', inverse: true, data: bars.map(it => it.label), axisLine: { show: false }, axisTick: { show: false },
+            axisLabel: { interval: 0, width: 150, overflow: 'break', fontSize: 11, lineHeight: 14, color: INK }
+          },
+          series: [
+            {
+              type: 'bar', barWidth: 20,
+              data: bars.map(it => ({ value: it.change, says: it.label, itemStyle: { color: it.is_last ? '#8c959f' : OPEN } }))
+            },
+            whiskers(INK, bars.map((it, i) => [it.low, it.change, it.high, i]))]
+        }
+      };
+    },
+
+    BestStrip({ bars }) {
+      return {
+        height: 70 + 42 * bars.length,
+        options: {
+          grid: { left: 12, right: 22, top: 10, bottom: 44, containLabel: true }, tooltip: { trigger: 'item' },
+          xAxis: { type: 'value', min: 0, max: 100, interval: 20, name: '% of trials ahead of the next mode', nameGap: 26 },
+          yAxis: {
+            type: 'category', inverse: true, data: bars.map(it => it.value), axisTick: { show: false },
+            axisLabel: { width: 110, overflow: 'truncate', interval: 0, color: INK }
+          },
+          series: [
+            {
+              type: 'bar', barWidth: 14,
+              data: bars.map(it => ({
+                value: it.ahead, says: it.says, itemStyle: { color: it.mode === null ? OPEN : tint(it.mode) },
+                label: { show: true, position: [2, -15], formatter: it.label, color: INK, fontWeight: 'bold' }
+              }))
+            },
+            whiskers(INK, bars.map((it, i) => [it.low, it.ahead, it.high, i]).filter(it => it[0] !== null))]
+        }
+      };
+    }
+  };
+
   const charts = Array.from(document.querySelectorAll('.chart'), place => {
-    place.style.height = place.dataset.height + 'px';
+    const { height, options } = kinds[place.dataset.kind](JSON.parse(place.nextElementSibling.textContent));
+    place.style.height = height + 'px';
     const chart = echarts.init(place, 'page', { renderer: 'svg' });
     chart.setOption(common);
-    chart.setOption(options(place.nextElementSibling.textContent));
+    chart.setOption(options);
     // With a view box it fits whatever width paper has in the end; drawn at once, since paper waits for no frame.
     const fit = width => {
       chart.resize({ width });

@@ -1,11 +1,8 @@
 package org.ionohaul.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.Findings;
@@ -13,11 +10,15 @@ import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.Json;
+import org.ionohaul.rendering.ChartData;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** What charts say, against the tables and against what can be reckoned on paper. */
 final class CaseChartsTest {
@@ -27,31 +28,39 @@ final class CaseChartsTest {
 
     /** Trial k of fifty (k = 0 to 49) of "Quick" is trial 2k, through after 10 (2k + 1) s; trials from 95 on never. */
     @Test
-    void fiftyMarksAreDrawnDotsWithinTheAxisRingsBeyondItAndCrossesForNever() {
-        String dots = new DotPlot(new TimeScale(400), TRIALS.modes())
-                .options(List.of(300.0))
-                .text();
-        assertEquals(20, count(dots, "Quick: through after \\d+:\\d0\""), "10 to 390 s");
-        assertEquals(28, count(dots, "Quick: through later than shown"), "410 to 950 s");
-        assertEquals(2, count(dots, "Quick: never through"));
-        assertTrue(dots.contains("\"28 later, 2 never\""));
-        assertTrue(dots.contains("\"name\": \"5 min\", \"xAxis\": 5"));
+    void fiftyMarksAreDotsWithinTheAxisThoseBeyondItAndThoseThatNeverArrive() {
+        JsonNode plot = read(DotPlot.of(new TimeScale(400), List.of(300.0, 900.0), TRIALS.modes()));
+        JsonNode quick = plot.get("rows").get(0);
+        assertEquals("Quick", quick.get("mode").asString());
+        assertEquals(20, quick.get("at").size(), "10 to 390 s");
+        assertEquals(10 / 60.0, quick.get("at").get(0).asDouble(), 1e-5);
+        assertEquals("6:30", quick.get("clock").get(19).asString());
+        assertEquals(28, quick.get("later").asInt(), "410 to 950 s");
+        assertEquals(2, quick.get("never").asInt());
+        assertEquals(
+                "{\"unit\":\"minutes\",\"end\":6.6667,\"step\":1,\"deadlines\":[{\"label\":\"5 min\",\"at\":5}]}",
+                plot.get("axis").toString(),
+                "the later deadline is beyond the axis");
     }
 
     @Test
     void theLineSaysAtTheDeadlinesWhatTheTableSays() {
-        String line = chart("completion").options().text();
-        for (ModeSummary mode : SUMMARY.modes()) {
-            for (DeadlineChance deadline : mode.deadlines()) {
-                Json value = Json.of(
-                        "{\"value\": ?, \"says\": ",
-                        List.of(
-                                deadline.deadlineSeconds() / 60,
-                                100 * deadline.chance().value()));
-                String says = mode.mode().title() + ": "
-                        + Cells.chance(deadline.chance()).line();
-                Pattern datum = Pattern.compile(Pattern.quote(value.text()) + " \"[^\"]*" + Pattern.quote(says));
-                assertTrue(datum.matcher(line).find(), says);
+        JsonNode completion = read(chart("completion").data());
+        for (int mode = 0; mode < SUMMARY.modes().size(); mode++) {
+            JsonNode line = completion.get("modes").get(mode);
+            assertEquals(
+                    SUMMARY.modes().get(mode).mode().title(), line.get("mode").asString());
+            for (DeadlineChance deadline : SUMMARY.modes().get(mode).deadlines()) {
+                int at = texts(completion.get("at")).indexOf(Long.toString((long) deadline.deadlineSeconds() / 60));
+                Estimate chance = deadline.chance();
+                assertEquals(
+                        TimeText.clock(deadline.deadlineSeconds()),
+                        completion.get("clock").get(at).asString());
+                assertEquals(100 * chance.value(), line.get("share").get(at).asDouble(), 1e-3);
+                assertEquals(100 * chance.low(), line.get("low").get(at).asDouble(), 1e-3);
+                assertEquals(100 * chance.high(), line.get("high").get(at).asDouble(), 1e-3);
+                assertEquals(
+                        Cells.chance(chance).line(), line.get("says").get(at).asString());
             }
         }
     }
@@ -60,17 +69,46 @@ final class CaseChartsTest {
     void barsSayWhatTheirTablesSay() {
         for (String name : List.of("causes", "outcomes")) {
             Chart chart = chart(name);
-            String options = chart.options().text();
-            for (List<Cell> row : chart.table().rows()) {
-                for (int part = 1; part < row.size(); part++) {
-                    String head = chart.table().heads().get(part).text();
-                    String says = row.get(0).text() + "\\n" + head + ": "
-                            + row.get(part).text();
-                    boolean isDrawn = options.contains("\"name\": \"" + head + "\"");
-                    assertTrue(!isDrawn || row.get(part).text().equals("0 %") || options.contains(says), says);
+            JsonNode data = read(chart.data());
+            List<String> parts = data.get("parts")
+                    .valueStream()
+                    .map(it -> it.get("name").asString())
+                    .toList();
+            for (int mode = 0; mode < chart.table().rows().size(); mode++) {
+                List<Cell> row = chart.table().rows().get(mode);
+                JsonNode bar = data.get("bars").get(mode);
+                assertEquals(row.get(0).text(), bar.get("mode").asString());
+                for (int part = 0; part < parts.size(); part++) {
+                    assertEquals(chart.table().heads().get(part + 1).text(), parts.get(part));
+                    assertEquals(
+                            row.get(part + 1).text(),
+                            bar.get("labels").get(part).asString());
                 }
             }
         }
+    }
+
+    /** A mode's mean session, 10 causes long, fills its share of the longest; outcomes and data rates fill the whole. */
+    @Test
+    void partsOfABarAddUp() {
+        for (Chart chart : List.of(chart("outcomes"), chart("data_rates"))) {
+            read(chart.data()).get("bars").forEach(bar -> assertEquals(1, sum(bar.get("amounts")), 1e-4));
+        }
+        double longest = SUMMARY.modes().stream()
+                .mapToDouble(ModeSummary::meanElapsedSeconds)
+                .max()
+                .orElseThrow();
+        JsonNode bars = read(chart("causes").data()).get("bars");
+        for (int mode = 0; mode < SUMMARY.modes().size(); mode++) {
+            assertEquals(
+                    SUMMARY.modes().get(mode).meanElapsedSeconds() / longest,
+                    sum(bars.get(mode).get("amounts")),
+                    1e-4);
+        }
+    }
+
+    private static double sum(JsonNode numbers) {
+        return numbers.valueStream().mapToDouble(JsonNode::asDouble).sum();
     }
 
     @Test
@@ -79,11 +117,16 @@ final class CaseChartsTest {
         SizeSection section =
                 SizeSection.of(findings.result().scenario(), findings.sizes().get(0));
         Table times = section.chart().table();
-        String options = section.chart().options().text();
-        for (List<Cell> row : times.rows()) {
-            for (Cell cell : row.subList(1, row.size())) {
-                String says = row.get(0).text() + ": " + cell.line();
-                assertTrue(options.contains(says), says);
+        JsonNode data = read(section.chart().data());
+        List<String> sizes = texts(data.get("sizes"));
+        for (int mode = 0; mode < times.rows().size(); mode++) {
+            JsonNode line = data.get("modes").get(mode);
+            assertEquals(times.rows().get(mode).get(0).text(), line.get("mode").asString());
+            for (int i = 1; i < times.heads().size(); i++) {
+                int at = sizes.indexOf(times.heads().get(i).text());
+                assertEquals(
+                        times.rows().get(mode).get(i).line(),
+                        line.get("says").get(at).asString());
             }
         }
     }
@@ -102,9 +145,11 @@ final class CaseChartsTest {
                         .orElseThrow();
     }
 
-    private static long count(String text, String pattern) {
-        return Stream.of(Pattern.compile(pattern))
-                .flatMap(it -> it.matcher(text).results())
-                .count();
+    private static JsonNode read(ChartData data) {
+        return new JsonMapper().readTree(data.json());
+    }
+
+    private static List<String> texts(JsonNode values) {
+        return values.valueStream().map(JsonNode::asString).toList();
     }
 }

@@ -82,7 +82,7 @@ final class ReportHtmlTest {
     }
 
     @Test
-    void theOptionsOfEveryChartAreJson() throws IOException {
+    void theDataOfEveryChartAreJson() throws IOException {
         List<String> options = Pattern.compile("(?s)<script type=\"application/json\">(.*?)</script>")
                 .matcher(page(100))
                 .results()

@@ -69,7 +69,7 @@ final class ReportInBrowserTest {
     void everyChartIsDrawnAndItsTableFolded() {
         String dom = shown().dom();
         assertEquals(CHARTS, count(dom.replace(ChartScript.text(), ""), "<svg"));
-        assertTrue(dom.contains("Tough: 21 % (14-30 %)"), "options stay readable");
+        assertTrue(dom.contains("\"21 % (14-30 %)\""), "data stay readable");
         assertEquals(0, count(dom, "<details class=\"behind\" open"));
     }
 

@@ -71,7 +71,7 @@ final class SkyReportTest {
         SkyPage.of(FabricatedStudy.sky(), "1.2.3-test").writeTo(file);
         String page = Files.readString(file);
         assertTrue(page.contains(
-                "\"says\": \"0:01 after pressing send\\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
+                "\"says\":[\"0:01 after pressing send\\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
         assertTrue(page.contains("SNR 11 dB, eight tenths of the time 11 to 11 dB"));
         assertTrue(page.contains("1.2.3-test with seed 4711, trial 3"));
     }
