@@ -54,8 +54,11 @@ class FieldLogReaderTest {
 
     @Test
     void aSpreadsheetWithSemicolonsAndDecimalCommasAndMissingCellsIsReadAlike() throws ScenarioProblems {
-        LoggedRun run = runs("\uFEFFmode;size;direction;outcome;session-time;far-snr;through\r\n"
-                        + "patient-climber;1,5 kB;download;broken-off;8 min;-2,5 dB;400 B\r\n;;;;;;\r\n")
+        LoggedRun run = runs(String.join(
+                        "\r\n",
+                        "\uFEFFmode;size;direction;outcome;session-time;far-snr;through",
+                        "patient-climber;1,5 kB;download;broken-off;8 min;-2,5 dB;400 B",
+                        ";;;;;;"))
                 .get(0);
         assertEquals(1_500, run.bytes());
         assertEquals(OptionalLong.of(400), run.throughBytes());
