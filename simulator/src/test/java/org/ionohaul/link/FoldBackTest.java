@@ -26,7 +26,7 @@ final class FoldBackTest {
         List<Double> fullSeconds = new ArrayList<>();
         for (int over = 0; over < 6; over++) {
             fullSeconds.add(
-                    1e-9 * key(transmitter, over * 15 * SECOND, 10 * SECOND).fullPowerNanos());
+                    1e-9 * key(transmitter, over * 15L * SECOND, 10 * SECOND).fullPowerNanos());
         }
         // Warm for 0, 7.5, 15 and then always 17.5 s of the 20 when the over begins.
         assertEquals(List.of(10.0, 10.0, 5.0, 2.5, 2.5, 2.5), fullSeconds);
@@ -80,7 +80,7 @@ final class FoldBackTest {
         Station near = link.station(End.NEAR);
         near.outgoing().openOver(0, 1);
         for (int frame = 0; frame < 20; frame++) {
-            near.outgoing().addFrame(10 * frame, 10 * frame + 10, 10 * frame);
+            near.outgoing().addFrame(10L * frame, 10L * frame + 10, 10L * frame);
         }
         near.sendPrepared(false, 0);
         link.engine().run();
