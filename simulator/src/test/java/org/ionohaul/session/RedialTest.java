@@ -67,7 +67,7 @@ final class RedialTest {
         bench.cargo = Cargo.from(End.NEAR, List.of(1_000_000L));
         Further witness = new Further();
         bench.trace = witness;
-        Links links = new Links(new double[TRIALS], new double[TRIALS]);
+        Links links = new Links();
         for (int trial = 0; trial < TRIALS; trial++) {
             witness.links = 0;
             SessionResult result = bench.run(trial);
@@ -210,7 +210,11 @@ final class RedialTest {
         }
     }
 
-    private record Links(double[] lost, double[] further) {
+    /** How many links each trial had, and how many of them got further. */
+    private static final class Links {
+        private final double[] lost = new double[TRIALS];
+        private final double[] further = new double[TRIALS];
+
         double[] isNone() {
             return Arrays.stream(further).map(it -> it == 0 ? 1 : 0).toArray();
         }
