@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.CauseLegend;
-import org.ionohaul.rendering.Palette;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.session.Cause;

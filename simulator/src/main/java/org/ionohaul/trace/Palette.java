@@ -1,4 +1,4 @@
-package org.ionohaul.rendering;
+package org.ionohaul.trace;
 
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +9,7 @@ import java.util.Locale;
  * <p>The colours are the set of Okabe and Ito, "Color Universal Design" (2008), without its yellow, which is too faint
  * on white; lines differ by dash as well, since colour must never be the only difference.
  */
-public final class Palette {
+final class Palette {
     /** Text and axes. */
     public static final String INK = "#1b1f23";
 
@@ -27,28 +27,14 @@ public final class Palette {
 
     private static final List<String> SERIES =
             List.of("#0072b2", "#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#000000");
-    private static final List<List<Integer>> DASHES =
-            List.of(List.of(), List.of(7, 3), List.of(2, 3), List.of(9, 3, 2, 3));
     private static final String LOW_RUNG = "#c6dbef";
     private static final String HIGH_RUNG = "#08306b";
-
-    private static final double TINT = 0.45;
 
     private Palette() {}
 
     /** Returns the colour of a series; colours come round again when they run out. */
     public static String colour(int series) {
         return SERIES.get(Math.floorMod(series, SERIES.size()));
-    }
-
-    /** Returns a series' colour, so light that ink can be read on it. */
-    public static String tint(int series) {
-        return blended(PAPER, colour(series), TINT);
-    }
-
-    /** Returns the lengths of a series' dashes and gaps; none for a line without gaps. */
-    public static List<Integer> dashes(int series) {
-        return DASHES.get(Math.floorMod(series, DASHES.size()));
     }
 
     /**

@@ -2,7 +2,6 @@ package org.ionohaul.trace;
 
 import java.util.Locale;
 import org.apache.commons.text.StringEscapeUtils;
-import org.ionohaul.rendering.Palette;
 
 /**
  * A picture under the pen. Numbers are rounded to a tenth of a unit, so that the file stays small and the same on every
