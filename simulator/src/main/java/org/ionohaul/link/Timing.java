@@ -2,7 +2,6 @@ package org.ionohaul.link;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.rate.DesignRates;
 import org.ionohaul.rate.LossCurves;
@@ -84,17 +83,6 @@ public final class Timing {
      */
     public long cycleNanos(int dataRate, int frames) {
         return Math.max(mode.arq().cycleNanos(), neededNanos(dataRate, frames));
-    }
-
-    /**
-     * Returns how long a cycle of the longest overs takes at the least, in nanoseconds; a mode's rhythm must not be shorter
-     * or no acknowledgement comes in time.
-     */
-    public long longestCycleNanos() {
-        return IntStream.rangeClosed(1, dataRateCount())
-                .mapToLong(dataRate -> neededNanos(dataRate, mostFrames(dataRate)))
-                .max()
-                .orElseThrow();
     }
 
     /** Returns an over, its acknowledgement, both turnarounds and both ways. */

@@ -10,4 +10,4 @@ package org.ionohaul.rendering;
  * @param data what is drawn
  * @param table the numbers behind it; empty if they stand elsewhere
  */
-public record Chart(String id, String title, String reading, String description, ChartData data, Table table) {}
+public record Chart(String id, String title, String reading, String description, ChartRecord data, Table table) {}

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.ionohaul.analysis.CompletionCurve;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
@@ -22,7 +22,7 @@ import org.ionohaul.study.ModeTrials;
  * @param clock the same in words
  * @param modes a line a mode
  */
-record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<Line> modes) implements ChartData {
+record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<Line> modes) implements ChartRecord {
     private static final int POINTS = 120;
 
     /**

@@ -2,7 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import org.ionohaul.analysis.LikelyTrials;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
@@ -14,7 +14,7 @@ import org.ionohaul.study.ModeTrials;
  * @param axis the axis of time
  * @param rows a row a mode
  */
-record DotPlot(TimeAxis axis, List<Row> rows) implements ChartData {
+record DotPlot(TimeAxis axis, List<Row> rows) implements ChartRecord {
     /**
      * One mode's trials.
      *

@@ -8,7 +8,7 @@ import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SizeCurve;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Cell;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
@@ -31,7 +31,7 @@ record SizeChart(
         List<String> sizes,
         List<Line> modes,
         List<Change> crossings)
-        implements ChartData {
+        implements ChartRecord {
     private static final List<Mark> SIZE_MARKS = Stream.of(1_000L, 10_000L, 100_000L, 1_000_000L)
             .map(it -> new Mark(it, SizeText.size(it)))
             .toList();

@@ -2,7 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.Optional;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 
 /**
  * Lying bars, one a mode, each cut into parts.
@@ -11,7 +11,7 @@ import org.ionohaul.rendering.ChartData;
  * @param parts the parts
  * @param bars the bars
  */
-record StackedBars(boolean isRanked, List<Part> parts, List<Bar> bars) implements ChartData {
+record StackedBars(boolean isRanked, List<Part> parts, List<Bar> bars) implements ChartRecord {
     /**
      * What a part of a bar means.
      *

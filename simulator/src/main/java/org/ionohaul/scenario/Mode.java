@@ -3,15 +3,11 @@ package org.ionohaul.scenario;
 import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.link.ArqRules;
-import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
-import org.ionohaul.waveform.Combining;
 import org.ionohaul.waveform.Emission;
-import org.ionohaul.waveform.Waveform;
-import org.ionohaul.waveform.Waveforms;
 
 /**
  * A mode as its file describes it: waveforms and protocol, compared as one.
@@ -56,21 +52,6 @@ public record Mode(
                 "processingSeconds",
                 "must not be negative",
                 processingSeconds);
-    }
-
-    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
-    public Signals signals() {
-        return new Signals(
-                dataRates.stream()
-                        .map(dataRate -> Waveforms.of(dataRate, emission, arq.combining()))
-                        .toList(),
-                control(acknowledgement),
-                control(call),
-                control(control));
-    }
-
-    private Waveform control(BurstShape burst) {
-        return Waveforms.of(burst, emission, Combining.NONE);
     }
 
     /** Returns the times of a station that works this mode: its own, and what the mode's equipment thinks. */

@@ -63,11 +63,6 @@ public record Scenario(
         return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);
     }
 
-    /** Returns by how much longer a path may be for each nanosecond to spare in a cycle, which goes both ways, in metres. */
-    static double metresToAndFro(long spareNanos) {
-        return spareNanos / 2e9 * LIGHT_METRES_PER_SECOND;
-    }
-
     /**
      * Returns this scenario with other transfers.
      *

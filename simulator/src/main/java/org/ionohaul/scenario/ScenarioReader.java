@@ -174,9 +174,6 @@ public final class ScenarioReader {
                 sky));
         document.refuseUnusedOverrides();
         new Workload(top).refuseExcess(scenario);
-        if (notes.problems().isEmpty()) {
-            new RhythmCheck(top).warnOfShortCycles(scenario);
-        }
         return new Understood(scenario, top.get(ScenarioFormat.CLOCK), notes.warnings());
     }
 

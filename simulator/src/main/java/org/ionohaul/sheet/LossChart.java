@@ -3,7 +3,7 @@ package org.ionohaul.sheet;
 import java.util.List;
 import java.util.Locale;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.trial.ModeCard;
 
@@ -14,7 +14,7 @@ import org.ionohaul.trial.ModeCard;
  * @param leastPercent the least loss that is shown, in %
  * @param dataRates a line a data rate, the most robust first
  */
-record LossChart(double leastPercent, List<Line> dataRates) implements ChartData {
+record LossChart(double leastPercent, List<Line> dataRates) implements ChartRecord {
     private static final double LEAST_PERCENT = 0.1;
 
     /**

@@ -8,7 +8,7 @@ import org.ionohaul.channel.End;
 import org.ionohaul.channel.Over;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
@@ -22,7 +22,7 @@ import org.ionohaul.trial.SkyView;
  * @param axis the axis of time
  * @param ends a panel an end
  */
-record SkyChart(TimeAxis axis, List<Panel> ends) implements ChartData {
+record SkyChart(TimeAxis axis, List<Panel> ends) implements ChartRecord {
     private static final int SPANS = 220;
 
     /**

@@ -9,6 +9,7 @@ import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
 import org.ionohaul.link.Radio;
+import org.ionohaul.link.Signals;
 import org.ionohaul.link.StationTimes;
 import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
@@ -22,6 +23,10 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cargo;
 import org.ionohaul.session.SessionParts;
 import org.ionohaul.session.SessionTrace;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.Waveforms;
 
 /** Puts the parts of a session together as one mode has them. */
 final class ModeWiring {
@@ -82,7 +87,23 @@ final class ModeWiring {
 
     /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
     ModeSpec spec() {
-        return new ModeSpec(mode.signals(), mode.arq(), mode.ratePolicy());
+        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
+    }
+
+    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
+    private Signals signals() {
+        return new Signals(
+                mode.dataRates().stream()
+                        .map(dataRate -> Waveforms.of(
+                                dataRate, mode.emission(), mode.arq().combining()))
+                        .toList(),
+                control(mode.acknowledgement()),
+                control(mode.call()),
+                control(mode.control()));
+    }
+
+    private Waveform control(BurstShape burst) {
+        return Waveforms.of(burst, mode.emission(), Combining.NONE);
     }
 
     Timing timing(ModeSpec spec) {

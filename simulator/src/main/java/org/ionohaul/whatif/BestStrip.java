@@ -10,7 +10,7 @@ import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.statistics.Estimate;
 
 /**
@@ -18,7 +18,7 @@ import org.ionohaul.statistics.Estimate;
  *
  * @param bars the bars
  */
-record BestStrip(List<Bar> bars) implements ChartData {
+record BestStrip(List<Bar> bars) implements ChartRecord {
     /**
      * A bar, in % of trials.
      *

@@ -1,7 +1,7 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 
 /**
  * How a measure runs over the values of one key: a line a mode, with the band of its uncertainty.
@@ -10,7 +10,7 @@ import org.ionohaul.rendering.ChartData;
  * @param height the upright axis
  * @param modes a line a mode; shorter than the axis when it was interrupted
  */
-record SweepCurve(SweepAxis axis, Height height, List<Line> modes) implements ChartData {
+record SweepCurve(SweepAxis axis, Height height, List<Line> modes) implements ChartRecord {
     /**
      * The upright axis, from zero.
      *

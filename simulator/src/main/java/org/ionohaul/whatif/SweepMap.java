@@ -3,7 +3,7 @@ package org.ionohaul.whatif;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 
 /**
  * Two keys at a time: the first key's values down, the second's across, every cell labelled.
@@ -12,7 +12,7 @@ import org.ionohaul.rendering.ChartData;
  * @param across the second key
  * @param cells row by row; fewer than combinations when it was interrupted
  */
-record SweepMap(Side down, Side across, List<Place> cells) implements ChartData {
+record SweepMap(Side down, Side across, List<Place> cells) implements ChartRecord {
     /**
      * One of the keys.
      *

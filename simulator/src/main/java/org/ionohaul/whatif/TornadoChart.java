@@ -1,7 +1,7 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 
 /**
  * What each key does at either end of its range: two lying bars a key, with their intervals.
@@ -10,7 +10,7 @@ import org.ionohaul.rendering.ChartData;
  * @param end how far it reaches either way of zero
  * @param bars the bars, the longest first
  */
-record TornadoChart(String axis, double end, List<Bar> bars) implements ChartData {
+record TornadoChart(String axis, double end, List<Bar> bars) implements ChartRecord {
     /**
      * A bar, in the axis's unit and within its ends.
      *

@@ -39,7 +39,7 @@ final class JsonFormTest {
         assertEquals("\"half_up\"", JsonForm.LINE.writeValueAsString(java.math.RoundingMode.HALF_UP));
     }
 
-    record Piece(double third, OptionalDouble small, List<Double> row, int count, String text) implements ChartData {}
+    record Piece(double third, OptionalDouble small, List<Double> row, int count, String text) implements ChartRecord {}
 
     @Test
     void onAPageNumbersHaveFiveFiguresAndInfinityIsNull() {

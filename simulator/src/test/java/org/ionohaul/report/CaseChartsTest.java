@@ -10,7 +10,7 @@ import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.ChartData;
+import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
@@ -145,7 +145,7 @@ final class CaseChartsTest {
                         .orElseThrow();
     }
 
-    private static JsonNode read(ChartData data) {
+    private static JsonNode read(ChartRecord data) {
         return new JsonMapper().readTree(data.json());
     }
 

@@ -44,26 +44,6 @@ final class WarningsTest {
                 warnings.stream().map(it -> it.told().message()).toList());
     }
 
-    /**
-     * The direct-printing cycle of 450 ms: 210 + 70 on the air, 50 ms for each end's hang, relay and recovery, so 70 ms for
-     * both ways, 10,492 km. The distance beyond which nothing comes in time is told.
-     */
-    @Test
-    void aPathTooLongForACycleIsWarnedOf() throws ScenarioProblems {
-        WrittenScenario scenario = WrittenScenario.in(folder);
-        Map<String, String> within = Map.of("modes", "[\"m625-arq\"]", "distance", "10490 km");
-        Map<String, String> beyond = Map.of("modes", "[\"m625-arq\"]", "distance", "12000 km");
-        assertEquals(List.of(), warnings(scenario, within));
-        assertEquals(
-                List.of(
-                        "\"12000 km\" is too much for mode m625-arq: its cycle lasts 450 ms, and here over, acknowledgement,"
-                                + " turnarounds and both ways take 460.1 ms, so acknowledgements come too late; it works up to"
-                                + " 10,492 km"),
-                warnings(scenario, beyond).stream()
-                        .map(it -> it.told().message())
-                        .toList());
-    }
-
     @Test
     void muchNoiseIsWarnedOf() throws ScenarioProblems {
         WrittenScenario noisy = WrittenScenario.in(folder)
