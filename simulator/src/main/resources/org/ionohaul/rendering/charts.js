@@ -18,8 +18,8 @@
   const channels = colour => [1, 3, 5].map(at => parseInt(colour.substr(at, 2), 16));
   const blended = (from, to, share) => '#' + channels(from)
     .map((low, i) => Math.round(low + share * (channels(to)[i] - low)).toString(16).padStart(2, '0')).join('');
-  // The luminance at which black and white letters are read equally well, after WCAG 2, is 0.18; here by eye a bit less.
-  const isDark = colour => sum(channels(colour).map((it, i) => [0.2126, 0.7152, 0.0722][i] * (it / 255) ** 2.2)) < 0.2;
+  // Relative luminance after WCAG 2, roughly; the limit by eye.
+  const isDark = colour => sum(channels(colour).map((it, i) => [0.2126, 0.7152, 0.0722][i] * (it / 255) ** 2.2)) < 0.27;
   const inkOn = colour => isDark(colour) ? PAPER : INK;
   const tint = mode => blended(PAPER, round(MODES, mode), 0.45);
   const shade = share => blended(PALE, DARK, share);
