@@ -90,7 +90,8 @@ final class LogCells {
         return plain(constant.name());
     }
 
-    private static String plain(String text) {
+    /** Returns a word as it is compared: capitals, spaces and underscores make no difference. */
+    static String plain(String text) {
         return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
     }
 }

@@ -99,7 +99,7 @@ public enum LogColumn {
 
     /** Returns the column that somebody means by a head: capitals, spaces and underscores make no difference. */
     static Optional<LogColumn> named(String head) {
-        String plain = head.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+        String plain = LogCells.plain(head);
         return Stream.of(values()).filter(it -> it.head().equals(plain)).findFirst();
     }
 }
