@@ -26,7 +26,7 @@ public final class PlacementText {
             "Slower than 71 of 100: of 100 such runs simulated, 71 are quicker than yours. One run can lie anywhere, and"
                     + " where it lies proves nothing by itself. A range where rounding, or not knowing what came"
                     + " after, leaves the place open. The tests find fault with a right model in at most about 5 of 100 logs,"
-                    + " as far as chance goes; with few runs, a model that is some decibels wrong often passes.";
+                    + " as far as chance goes; with few runs, a wrong model mostly passes.";
 
     private final LogPlacement placement;
 
