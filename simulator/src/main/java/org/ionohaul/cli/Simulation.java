@@ -70,6 +70,11 @@ final class Simulation {
         return changes;
     }
 
+    /** Returns how many threads to use, once {@link #changes()} has checked it. */
+    int threads() {
+        return threads;
+    }
+
     /** Runs the scenario's trials, as many as are done when an interruption comes. */
     StudyResult run(Scenario scenario, String task) {
         return during(task, scenario, StudyRunner::run);
