@@ -3,11 +3,12 @@ package org.ionohaul.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
-import org.ionohaul.fieldtest.LogPlacement;
-import org.ionohaul.fieldtest.PlacementText;
+import org.ionohaul.placing.LogPlacement;
+import org.ionohaul.placing.PlacementText;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
@@ -58,10 +59,15 @@ final class PlaceCommand implements Callable<Integer> {
         List<String> modes =
                 understood.scenario().modes().stream().map(Mode::name).toList();
         FieldLog runs = FieldLogReader.read(SourceFiles.DISK, log, modes);
-        LogPlacement placement = LogPlacement.of(understood, runs, simulation.threads());
+        Optional<LogPlacement> placement = simulation.inPool(
+                "Simulating", understood.scenario().trials(), pool -> LogPlacement.of(understood, runs, pool));
+        if (placement.isEmpty()) {
+            spec.commandLine().getErr().println("Interrupted before the first trial was done.");
+            return ExitCode.PARTIAL;
+        }
         PrintWriter terminal = spec.commandLine().getOut();
-        new PlacementText(placement).lines().forEach(terminal::println);
+        new PlacementText(placement.get()).lines().forEach(terminal::println);
         terminal.flush();
-        return ExitCode.DONE;
+        return placement.get().isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }
 }

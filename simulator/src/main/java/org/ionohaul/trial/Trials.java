@@ -80,7 +80,8 @@ public final class Trials {
             Transfer transfer, Direction direction, Mode mode, SkyConditions conditions, TrialStreams chance) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         Sky sky = new Sky(conditions, chance);
-        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE)).run(horizonNanos);
+        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
+                .run(horizonNanos);
     }
 
     /**

@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.List;
 import org.ionohaul.statistics.HolmCorrection;

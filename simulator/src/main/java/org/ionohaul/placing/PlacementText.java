@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +40,10 @@ public final class PlacementText {
         List<String> lines = new ArrayList<>();
         add(lines, placement.scenario().title(), "");
         add(lines, basis(), "");
+        if (placement.isPartial()) {
+            String asked = SizeText.grouped(placement.scenario().trials());
+            add(lines, "PARTIAL: interrupted; " + asked + " trials a run were asked for.", "");
+        }
         lines.add("");
         verdict().forEach(it -> add(lines, it, "  "));
         lines.add("");
@@ -67,18 +71,19 @@ public final class PlacementText {
             told.add("With so few runs, hardly anything can be said of the model; each is told below.");
         }
         if (check.isTooHopeful()) {
-            told.add("The model is too hopeful: the runs are slower than simulated, beyond chance " + p(check.slownessP())
-                    + ".");
+            told.add("The model is too hopeful: the runs are slower than simulated, beyond chance "
+                    + p(check.slownessP()) + ".");
         } else if (check.isTooGloomy()) {
-            told.add("The model is too gloomy: the runs are quicker than simulated, beyond chance " + p(check.slownessP())
-                    + ".");
+            told.add("The model is too gloomy: the runs are quicker than simulated, beyond chance "
+                    + p(check.slownessP()) + ".");
         } else {
             told.add("Too hopeful or too gloomy? The runs don't show either " + p(check.slownessP())
                     + ". That is no proof that the model is right.");
         }
         if (check.isTooSure()) {
-            told.add("The model is too sure: the runs lie at the extremes of what it allows more often than they should "
-                    + p(check.spreadP()) + ".");
+            told.add(
+                    "The model is too sure: the runs lie at the extremes of what it allows more often than they should "
+                            + p(check.spreadP()) + ".");
         } else if (check.isTooUnsure()) {
             told.add("The model is less sure than it could be: the runs lie nearer to its middle than they should "
                     + p(check.spreadP()) + ".");
@@ -94,13 +99,15 @@ public final class PlacementText {
         String count = check.readings() == 1 ? "1 reading" : check.readings() + " readings";
         String range = String.format(Locale.ROOT, "%.1f to %.1f dB", check.lowDb(), check.highDb());
         if (!check.isBeyondChance()) {
-            return "At " + name + ", " + count + " don't contradict the stated level (read less stated: " + range + ").";
+            return "At " + name + ", " + count + (check.readings() == 1 ? " does" : " do")
+                    + " not contradict the stated level (read less stated: " + range + ").";
         }
         return String.format(
                 Locale.ROOT,
-                "At %s, %s put the SNR %.1f dB %s what is stated (%s): %s.",
+                "At %s, %s put%s the SNR %.1f dB %s what is stated (%s): %s.",
                 name,
                 count,
+                check.readings() == 1 ? "s" : "",
                 Math.abs(check.aboveStatedDb()),
                 check.aboveStatedDb() < 0 ? "below" : "above",
                 range,
@@ -138,7 +145,9 @@ public final class PlacementText {
                 new Cell(run.number() + " " + run.mode() + (placed.isReadUsed() ? " *" : ""), what(run)),
                 logged(run),
                 new Cell(rank(placed.rank()), ""),
-                new Cell(time(placed.middleSeconds()), time(placed.tenthSeconds()) + " - " + time(placed.ninthSeconds())),
+                new Cell(
+                        time(placed.middleSeconds()),
+                        time(placed.tenthSeconds()) + " - " + time(placed.ninthSeconds())),
                 Cell.of(OddsText.percent(placed.deliveredShare())));
     }
 

@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.Optional;
 import org.ionohaul.channel.End;
@@ -28,9 +28,8 @@ record ReadLevel(double snrDb, double deviationDb) {
         if (readings.signal().isEmpty() && readings.noise().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Double> signal = readings.signal()
-                .map(Reading::mean)
-                .or(() -> levels.map(it -> it.signalDbm() + risesDb.signalDb()));
+        Optional<Double> signal =
+                readings.signal().map(Reading::mean).or(() -> levels.map(it -> it.signalDbm() + risesDb.signalDb()));
         Optional<Double> noise =
                 readings.noise().map(Reading::mean).or(() -> levels.map(it -> it.noiseDbm() + risesDb.noiseDb()));
         double deviationDb = Math.hypot(deviation(readings.signal()), deviation(readings.noise()));

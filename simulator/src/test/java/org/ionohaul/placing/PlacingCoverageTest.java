@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -71,7 +71,8 @@ final class PlacingCoverageTest {
     }
 
     private static SimulatedRun session(UniformRandomProvider random, Truth truth, double sharedScore) {
-        double score = truth.spread() * ZigguratSampler.NormalizedGaussian.of(random).sample() + 0.2 * sharedScore;
+        double score =
+                truth.spread() * ZigguratSampler.NormalizedGaussian.of(random).sample() + 0.2 * sharedScore;
         double through = truth.slowerTimes() * MIDDLE_SECONDS * Math.exp(score);
         boolean isFailing = random.nextDouble() < truth.failing();
         double until = Math.min(isFailing ? through / 2 : through, 720);
@@ -163,13 +164,13 @@ final class PlacingCoverageTest {
             String[] cells = published.get(i + 1).split(",", -1);
             assertTrue(published.get(i + 1).startsWith(name(experiments.get(i)) + ","), published.get(i + 1));
             double share = Double.parseDouble(cells[4]);
-            // The first of the published logs again: a part of a thousand, so within three standard errors of their share.
+            // The first of the published logs again: a part of a thousand, so within three standard errors of their
+            // share.
             double error = 3 * Math.sqrt(Math.max(share * (1 - share), 0.01) / FEW_LOGS) + 0.5 / FEW_LOGS;
             assertEquals(share, foundShare(experiments.get(i), FEW_LOGS), error, published.get(i + 1));
             if (cells[1].equals("any fault")) {
                 // Promised is 5 %; a published share may exceed it by three standard errors of its own.
-                assertTrue(
-                        share <= ModelCheck.ERROR_RATE + 3 * Math.sqrt(0.05 * 0.95 / LOGS), published.get(i + 1));
+                assertTrue(share <= ModelCheck.ERROR_RATE + 3 * Math.sqrt(0.05 * 0.95 / LOGS), published.get(i + 1));
             }
         }
     }

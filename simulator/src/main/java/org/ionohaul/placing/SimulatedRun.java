@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.OptionalLong;
 import org.ionohaul.session.ProgressCurve;

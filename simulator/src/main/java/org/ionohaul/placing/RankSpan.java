@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -55,7 +55,9 @@ public record RankSpan(double low, double high) {
 
     /** The density at the quantile; the antiderivative of the score over probability is its negative. */
     private static double density(double probability) {
-        return probability <= 0 || probability >= 1 ? 0 : NORMAL.density(NORMAL.inverseCumulativeProbability(probability));
+        return probability <= 0 || probability >= 1
+                ? 0
+                : NORMAL.density(NORMAL.inverseCumulativeProbability(probability));
     }
 
     private static double weighted(double probability) {

@@ -1,13 +1,11 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyConditions;
@@ -60,28 +58,8 @@ final class RunBench {
         this.modes = scenario.modes().stream().collect(Collectors.toMap(Mode::name, Function.identity()));
     }
 
-    /**
-     * Simulates a run.
-     *
-     * @param count how many trials, 1 or more
-     * @param threads how many threads to use, 1 or more; changes no result
-     * @return the trials, in their order
-     */
-    List<SimulatedRun> simulated(LoggedRun run, int count, int threads) {
-        ForkJoinPool pool = new ForkJoinPool(threads);
-        try {
-            return pool.submit(() -> IntStream.range(0, count)
-                            .parallel()
-                            .mapToObj(trial -> simulated(run, trial))
-                            .toList())
-                    .join();
-        } finally {
-            pool.shutdown();
-        }
-    }
-
-    /** Returns one trial of a run. */
-    private SimulatedRun simulated(LoggedRun run, int trial) {
+    /** Returns one trial of a run; may be called from several threads. */
+    SimulatedRun simulated(LoggedRun run, int trial) {
         // Runs share the draws of inputs, which belong to the trial; the rest is addressed by run and trial.
         TrialStreams own = new TrialStreams(scenario.seed(), ((long) run.number() << Integer.SIZE) + trial);
         Transfer transfer = new Transfer(
@@ -96,8 +74,9 @@ final class RunBench {
     }
 
     private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {
-        SkyConditions stated =
-                scenario.sky().conditions(UncertainDraws.of(scenario.seed(), trial)).startingAfter(startsAfter(run));
+        SkyConditions stated = scenario.sky()
+                .conditions(UncertainDraws.of(scenario.seed(), trial))
+                .startingAfter(startsAfter(run));
         return asRead(End.FAR, run, trial, own, asRead(End.NEAR, run, trial, own, stated));
     }
 

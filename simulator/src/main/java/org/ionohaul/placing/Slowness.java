@@ -1,4 +1,4 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import org.ionohaul.fieldlog.LoggedOutcome;
 import org.ionohaul.fieldlog.LoggedRun;
@@ -27,8 +27,9 @@ final class Slowness {
 
     Slowness(LoggedRun run) {
         this.run = run;
-        this.isSessionTimed =
-                run.deliveredAfter().isEmpty() && run.sessionTime().isPresent() && run.outcome() == LoggedOutcome.DELIVERED;
+        this.isSessionTimed = run.deliveredAfter().isEmpty()
+                && run.sessionTime().isPresent()
+                && run.outcome() == LoggedOutcome.DELIVERED;
         this.watchedSeconds = run.outcome() == LoggedOutcome.BROKEN_OFF
                 ? run.sessionTime().map(NotedTime::seconds).orElse(Double.POSITIVE_INFINITY)
                 : Double.POSITIVE_INFINITY;

@@ -1,8 +1,9 @@
-package org.ionohaul.fieldtest;
+package org.ionohaul.placing;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.fieldlog.FieldLog;
@@ -10,6 +11,7 @@ import org.ionohaul.fieldlog.LoggedRun;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.TrialPool;
 
 /**
  * A log laid beside the simulation.
@@ -35,24 +37,34 @@ public record LogPlacement(
     /**
      * Simulates the runs of a log, each as often as the scenario has trials, and lays the log beside them.
      *
-     * @param threads how many threads to use, 1 or more; changes no result
+     * @param pool runs the trials; if it is cancelled, the log lies beside those that are done
+     * @return empty if none is
      */
-    public static LogPlacement of(Understood understood, FieldLog log, int threads) {
+    public static Optional<LogPlacement> of(Understood understood, FieldLog log, TrialPool pool) {
         RunBench bench = new RunBench(understood, log.runs());
-        int trials = understood.scenario().trials();
-        List<List<SimulatedRun>> simulated = log.runs().stream()
-                .map(run -> bench.simulated(run, trials, threads))
+        List<List<SimulatedRun>> trials = pool.run(
+                understood.scenario().trials(),
+                trial -> log.runs().stream()
+                        .map(run -> bench.simulated(run, trial))
+                        .toList());
+        return trials.isEmpty() ? Optional.empty() : Optional.of(of(understood.scenario(), log, bench, trials));
+    }
+
+    private static LogPlacement of(Scenario scenario, FieldLog log, RunBench bench, List<List<SimulatedRun>> trials) {
+        List<List<SimulatedRun>> simulated = IntStream.range(0, log.runs().size())
+                .mapToObj(run -> trials.stream().map(it -> it.get(run)).toList())
                 .toList();
         List<PlacedRun> placed = new ArrayList<>();
         for (int i = 0; i < simulated.size(); i++) {
             LoggedRun run = log.runs().get(i);
-            boolean isRead = Stream.of(End.values()).anyMatch(end -> bench.read(run, end).isPresent());
+            boolean isRead =
+                    Stream.of(End.values()).anyMatch(end -> bench.read(run, end).isPresent());
             placed.add(placed(run, simulated.get(i), isRead));
         }
         return new LogPlacement(
-                understood.scenario(),
+                scenario,
                 log,
-                trials,
+                trials.size(),
                 placed,
                 check(log.runs(), simulated),
                 Stream.of(End.values())
@@ -80,6 +92,11 @@ public record LogPlacement(
             asLogged.add(ranks);
         }
         return ModelCheck.of(logged, asLogged);
+    }
+
+    /** Returns whether fewer trials were done than the scenario asks for. */
+    public boolean isPartial() {
+        return trials < scenario.trials();
     }
 
     private static double[] places(Slowness scale, List<SimulatedRun> simulated) {
@@ -115,7 +132,8 @@ public record LogPlacement(
         for (LoggedRun run : log.runs()) {
             Optional<ReadLevel> read = bench.read(run, end);
             if (read.isPresent()) {
-                double weight = 1 / Math.max(1e-6, read.get().deviationDb() * read.get().deviationDb());
+                double weight =
+                        1 / Math.max(1e-6, read.get().deviationDb() * read.get().deviationDb());
                 double above = read.get().snrDb() - bench.statedSnrDb(run, end);
                 weights += weight;
                 sum += weight * above;
