@@ -56,14 +56,14 @@ final class Slowness {
             return isSessionTimed ? simulated.endedSeconds() : delivered;
         }
         boolean isCounted = !run.outcome().isDelivered() && run.throughBytes().isPresent();
-        return isCounted ? UNDELIVERED + Math.max(0, run.sentBytes() - simulated.bytesThrough()) : UNDELIVERED;
+        return isCounted ? UNDELIVERED + (double) Math.max(0, run.sentBytes() - simulated.bytesThrough()) : UNDELIVERED;
     }
 
     /** Returns between which places the logged run may stand. */
     Span logged() {
         if (!run.outcome().isDelivered()) {
             return run.throughBytes().isPresent()
-                    ? lacking(run.sentBytes() - run.throughBytes().getAsLong())
+                    ? lacking((double) (run.sentBytes() - run.throughBytes().getAsLong()))
                     : new Span(UNDELIVERED, UNDELIVERED);
         }
         return isTimed() ? new Span(watch.lowSeconds(), watch.highSeconds()) : new Span(0, boundSeconds());
