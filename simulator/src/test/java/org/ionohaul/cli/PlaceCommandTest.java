@@ -47,8 +47,11 @@ final class PlaceCommandTest {
         String alone = out.toString();
         assertEquals("", err.toString());
         assertTrue(
-                alone.startsWith("Orchard net: what do eight runs say of the path to the parish hall?\n"
-                        + "8 logged runs, each beside 40 simulated as it was, seed 12.\n\n"),
+                alone.startsWith("""
+                        Orchard net: what do eight runs say of the path to the parish hall?
+                        8 logged runs, each beside 40 simulated as it was, seed 12.
+
+                        """),
                 alone);
         // Two readings of 7 and 2 dB, 2 dB each, against 12 dB: 7.5 dB below; they scatter more than their errors say.
         assertTrue(alone.contains("At Parish Hall, 2 readings put the SNR 7.5 dB below what is stated"), alone);
@@ -73,7 +76,10 @@ final class PlaceCommandTest {
 
     @Test
     void withFewRunsTheTextSaysThatTheyTellLittle() throws IOException {
-        String runs = log("mode;direction;size;outcome;session-time\nbrisk-comb;upload;30 kB;delivered;8 min\n");
+        String runs = log("""
+                mode;direction;size;outcome;session-time
+                brisk-comb;upload;30 kB;delivered;8 min
+                """);
         assertEquals(ExitCode.DONE, place(runs, "--trials", "20"), err::toString);
         assertTrue(out.toString().contains("1 logged run, each beside 20 simulated as it was"), out::toString);
         assertTrue(
@@ -83,9 +89,11 @@ final class PlaceCommandTest {
 
     @Test
     void mistakesOfALogAreToldWithLineAndColumnAndNothingIsSimulated() throws IOException {
-        String runs = log("mode,direction,size,outcome,session-time\n"
-                + "brisk-comb,upload,30 kB,delivered,12:30\n"
-                + "brisk-com,upload,30,deliverd,8 min\n");
+        String runs = log("""
+                mode,direction,size,outcome,session-time
+                brisk-comb,upload,30 kB,delivered,12:30
+                brisk-com,upload,30,deliverd,8 min
+                """);
         assertEquals(ExitCode.BAD_INPUT, place(runs));
         assertEquals("", out.toString());
         assertEquals(
