@@ -26,7 +26,7 @@ public enum Purpose {
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
     /** Errors of meter readings in a log of runs on the air; element = end. */
-    METER_READING(11);
+    METER_READING(41);
 
     private final int number;
 
