@@ -143,6 +143,6 @@ final class TraceCommandTest {
                         List.of(),
                         linksLost,
                         0,
-                        0));
+                        0, 0));
     }
 }
