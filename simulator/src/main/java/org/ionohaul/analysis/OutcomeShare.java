@@ -14,8 +14,8 @@ import org.ionohaul.statistics.Proportion;
 public record OutcomeShare(Outcome outcome, Proportion count) {
     /** Returns the ways worth telling of these modes: all, but wrong deliveries only if there were any. */
     public static List<Outcome> told(List<ModeSummary> modes) {
-        boolean isAnyWrong = modes.stream()
-                .anyMatch(mode -> mode.failures().deliveredWrong().hits() > 0);
+        boolean isAnyWrong =
+                modes.stream().anyMatch(mode -> mode.failures().deliveredWrong().hits() > 0);
         return Stream.of(Outcome.values())
                 .filter(outcome -> isAnyWrong || outcome != Outcome.DELIVERED_WRONG)
                 .toList();

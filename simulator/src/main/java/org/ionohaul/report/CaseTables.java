@@ -117,8 +117,7 @@ final class CaseTables {
         told.stream().map(CaseWords::outcome).map(Cell::of).forEach(heads::add);
         return new Table(
                 "How sessions ended, in % of trials",
-                heads,
-                modes.stream().map(mode -> outcomeRow(mode, told)).toList());
+                heads, modes.stream().map(mode -> outcomeRow(mode, told)).toList());
     }
 
     private static List<Cell> outcomeRow(ModeSummary mode, List<Outcome> told) {

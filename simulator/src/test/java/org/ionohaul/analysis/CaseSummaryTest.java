@@ -163,7 +163,8 @@ final class CaseSummaryTest {
         assertEquals(new Proportion(1, 4), mode.failures().linksLost());
         assertEquals(0.25, mode.delivered().value());
         assertTrue(OutcomeShare.told(List.of(mode)).contains(Outcome.DELIVERED_WRONG));
-        assertEquals(Outcome.values().length - 1, OutcomeShare.told(List.of(mixed)).size());
+        assertEquals(
+                Outcome.values().length - 1, OutcomeShare.told(List.of(mixed)).size());
     }
 
     /** Without a deadline one file more tells nothing (p = 1); the first is sooner on the 39 others. */

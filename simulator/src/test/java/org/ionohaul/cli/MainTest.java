@@ -82,7 +82,8 @@ final class MainTest {
                 List.of(new DataRateUse(at, 1, 0)),
                 0,
                 1,
-                0, 0);
+                0,
+                0);
     }
 
     private String[] study(String... more) {

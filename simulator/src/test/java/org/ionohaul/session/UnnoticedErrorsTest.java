@@ -97,8 +97,8 @@ final class UnnoticedErrorsTest {
         Bench bench = bench(frames);
         bench.combining = Combining.CHASE;
         bench.store = 1000;
-        bench.dataRates = List.of(WrongFrames.passing(
-                PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.7), passedShare));
+        bench.dataRates = List.of(
+                WrongFrames.passing(PlainWaveform.losing(100, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.7), passedShare));
         long wrong = results(bench, trials).stream()
                 .mapToLong(SessionResult::wrongFrames)
                 .sum();
@@ -117,10 +117,10 @@ final class UnnoticedErrorsTest {
                 right -> right == 0.5 ? 0.5 : 0));
         bench.acknowledgement =
                 PlainWaveform.certain(0, 50 * Bench.MILLI, 50 * Bench.MILLI).with(link);
-        bench.call = PlainWaveform.certain(0, 500 * Bench.MILLI, 500 * Bench.MILLI)
-                .with(link);
-        bench.control = PlainWaveform.certain(0, 100 * Bench.MILLI, 100 * Bench.MILLI)
-                .with(link);
+        bench.call =
+                PlainWaveform.certain(0, 500 * Bench.MILLI, 500 * Bench.MILLI).with(link);
+        bench.control =
+                PlainWaveform.certain(0, 100 * Bench.MILLI, 100 * Bench.MILLI).with(link);
         bench.cargo = Cargo.from(End.NEAR, List.of(2000L));
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, resumes, 9, true, 10 * Bench.SECOND);
         return bench.run(0);

@@ -143,7 +143,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(nanos - 5 * SECOND, 20, 4)),
                 0,
                 10,
-                1, 0);
+                1,
+                0);
     }
 
     /** A session that gives up after so many seconds, all but the first spent redialling, with half of the bytes held. */
@@ -181,7 +182,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(0, 0, 0)),
                 outcome == Outcome.GAVE_UP ? 2 : 0,
                 0,
-                0, 0);
+                0,
+                0);
     }
 
     /** A session that dials for so many seconds in vain. */
@@ -200,7 +202,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(0, 0, 0)),
                 0,
                 0,
-                0, 0);
+                0,
+                0);
     }
 
     /**
@@ -249,7 +252,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(ended - entry, 20, 4)),
                 0,
                 10,
-                1, 0);
+                1,
+                0);
     }
 
     private static TimeBudget budget(Map<Cause, Long> nanos) {

@@ -94,9 +94,7 @@ final class TraceStoryTest {
                 .orElseThrow();
         String told = String.join("\n", new TraceText(story).lines());
         assertEquals(
-                story.result().wrongFrames(),
-                told.split("far: keeps a wrong frame from byte ", -1).length - 1,
-                told);
+                story.result().wrongFrames(), told.split("far: keeps a wrong frame from byte ", -1).length - 1, told);
         assertTrue(told.contains("far: holds file 1 whole but wrong, and does not know"), told);
         assertTrue(told.contains("near: knows file 1 delivered"), told);
         assertTrue(told.contains("Outcome: delivered wrong; not delivered: "), told);

@@ -57,7 +57,8 @@ final class StandardModesTest {
         Mode mode = mode("m625-arq");
         double wrong = new LossOnPath(
                         dataRate(mode, 1),
-                        new FadingSkies(FadingCondition.FLAT.paths(), mode.emission().passband(), 1, 1))
+                        new FadingSkies(
+                                FadingCondition.FLAT.paths(), mode.emission().passband(), 1, 1))
                 .unnoticedErrors(snrDb);
         assertTrue(wrong > 0.002 && wrong < 0.1, "wrong " + wrong);
         Scenario scenario = onASteadyPath("m625-arq", snrDb, 3 * blocks);
