@@ -42,13 +42,7 @@ public record Interference(
     /** Returns the same stations, heard by so many dB more strongly. */
     public Interference raised(double decibels) {
         return new Interference(
-                visitsPerHour,
-                visitSeconds,
-                overSeconds,
-                pauseSeconds,
-                medianDb + decibels,
-                deviationDb,
-                bandShare);
+                visitsPerHour, visitSeconds, overSeconds, pauseSeconds, medianDb + decibels, deviationDb, bandShare);
     }
 
     /** Returns how many visitors are there at once, on average. */

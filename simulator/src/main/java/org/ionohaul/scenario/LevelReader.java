@@ -82,7 +82,8 @@ final class LevelReader {
         }
         double powerDbm = other.get(ScenarioFormat.TRANSMITTER_POWER);
         if (other.has(ScenarioFormat.SIGNAL) && end.has(ScenarioFormat.TRANSMITTER_POWER)) {
-            return reciprocalDbm(other.input(ScenarioFormat.SIGNAL), end.get(ScenarioFormat.TRANSMITTER_POWER), powerDbm);
+            return reciprocalDbm(
+                    other.input(ScenarioFormat.SIGNAL), end.get(ScenarioFormat.TRANSMITTER_POWER), powerDbm);
         }
         double frequencyHz = sky.get(ScenarioFormat.FREQUENCY);
         double slantMetres = distance(other);

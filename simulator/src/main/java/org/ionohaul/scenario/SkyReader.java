@@ -172,6 +172,7 @@ final class SkyReader {
                                 ScenarioFormat.MEDIAN,
                                 "is " + Math.round(overNoiseDb) + " dB over the noise, which " + it)));
     }
+
     private Described<Schedule> schedule(List<Section> sections) {
         List<DescribedPoint> points = new ArrayList<>();
         double earlier = 0;

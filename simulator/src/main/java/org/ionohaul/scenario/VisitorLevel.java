@@ -14,8 +14,9 @@ import org.tomlj.TomlTable;
  */
 record VisitorLevel(Uncertain level, Reference reference) {
     private static final Pattern OVER_NOISE = Pattern.compile("\\s+over\\s+(?:the\\s+)?noise$");
-    private static final String REMEDY = "write their level, such as \"S6\" or \"-97 dBm\", or by how much they are over"
-            + " the noise, \"9 dB\" or \"9 dB over noise\"";
+    private static final String REMEDY =
+            "write their level, such as \"S6\" or \"-97 dBm\", or by how much they are over"
+                    + " the noise, \"9 dB\" or \"9 dB over noise\"";
 
     /** What a level is compared to. */
     enum Reference {

@@ -150,7 +150,8 @@ public final class ScenarioSheet {
     }
 
     private String others(End end, int population) {
-        Function<SkyConditions, Interference> which = it -> it.at(end).interference().get(population);
+        Function<SkyConditions, Interference> which =
+                it -> it.at(end).interference().get(population);
         List<Interference> drawn = skies.stream().map(which).toList();
         List<Levels> levels = levels(end);
         List<Double> dbm = IntStream.range(0, levels.size())

@@ -24,8 +24,10 @@ final class ReciprocalPathTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.001, 0.1, 0.5, 0.9, 0.999})
     void oneSignalAndBothPowersGiveTheOtherSignal(double probability) throws ScenarioProblems {
-        Scenario scenario = scenario("signal = 'S7 ± 6 dB'\nantenna-gain = '-9 dBi'", "").read();
-        assertEquals(6.9897, levelDbm(scenario, End.NEAR, probability) - levelDbm(scenario, End.FAR, probability), 1e-4);
+        Scenario scenario =
+                scenario("signal = 'S7 ± 6 dB'\nantenna-gain = '-9 dBi'", "").read();
+        assertEquals(
+                6.9897, levelDbm(scenario, End.NEAR, probability) - levelDbm(scenario, End.FAR, probability), 1e-4);
         assertEquals(List.of("near.signal"), scenario.sky().uncertainKeys());
         assertEquals(-85, levelDbm(scenario, End.NEAR, 0.5), 1e-9);
     }
@@ -33,7 +35,8 @@ final class ReciprocalPathTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.001, 0.1, 0.5, 0.9, 0.999})
     void aBudgetDrawsItsLossesAndAntennasOnceForBothWays(double probability) throws ScenarioProblems {
-        Scenario scenario = scenario("antenna-gain = '-9 dBi .. 0 dBi'", "losses = '20 dB ± 6 dB'\nfrequency = '3.6 MHz'")
+        Scenario scenario = scenario(
+                        "antenna-gain = '-9 dBi .. 0 dBi'", "losses = '20 dB ± 6 dB'\nfrequency = '3.6 MHz'")
                 .read();
         Draws draws = key -> key.startsWith("sky") ? probability : 1 - probability;
         double near = scenario.sky().levels(End.NEAR, draws).orElseThrow().signalDbm();

@@ -61,8 +61,7 @@ final class VisitorLevelTest {
     /** The middle of rural noise of ITU-R P.372 at 7 MHz is -96.0 dBm; a quiet band's visitors are as strong as that. */
     @Test
     void crowdsOnABandKeepTheirLevelWhenTheNoiseOfACategoryIsDrawn() throws ScenarioProblems {
-        Scenario scenario = plain()
-                .replacing(
+        Scenario scenario = plain().replacing(
                         "[near]",
                         "snr = \"14 dB\"",
                         "signal = \"S9\"\nnoise-environment = \"rural\"\ncongestion = \"quiet-band\"")
@@ -77,8 +76,7 @@ final class VisitorLevelTest {
     /** The same chance, other noise: each over is as strong in dBm as before, so the sky moves no interference. */
     @ParameterizedTest
     @CsvSource({"9 dB, 0", "S6, 0", "9 dB over noise, 1"})
-    void whatIsHeardOnTheAirMovesWithTheNoiseOnlyIfTheFileSaysSo(String median, double moved)
-            throws ScenarioProblems {
+    void whatIsHeardOnTheAirMovesWithTheNoiseOnlyIfTheFileSaysSo(String median, double moved) throws ScenarioProblems {
         Scenario scenario = scenario("-110 dBm .. -90 dBm", median);
         List<Over> quiet = overs(scenario, 0.1);
         List<Over> noisy = overs(scenario, 0.9);
@@ -106,8 +104,7 @@ final class VisitorLevelTest {
             })
     void aLevelMayBeUncertainInEveryWay(String median, double probability, double dbm) throws ScenarioProblems {
         String changed = VISITOR.formatted("MEDIAN").replace("\"MEDIAN\"", median);
-        Scenario scenario = plain()
-                .replacing("[near]", "snr = \"14 dB\"", "signal = \"S9\"\nnoise = \"-100 dBm\"")
+        Scenario scenario = plain().replacing("[near]", "snr = \"14 dB\"", "signal = \"S9\"\nnoise = \"-100 dBm\"")
                 .with("[[near.interference]]", changed)
                 .read();
         assertEquals(dbm, visitorDbm(scenario, probability), 1e-9);
