@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
@@ -67,6 +68,15 @@ public record ModeSummary(
      * @param transfer what was sent
      * @param modes among how many modes this is one
      */
+    /** Returns how often its sessions ended in one way. */
+    public Proportion outcome(Outcome outcome) {
+        return outcomes.stream()
+                .filter(it -> it.outcome() == outcome)
+                .map(OutcomeShare::count)
+                .findFirst()
+                .orElseThrow();
+    }
+
     static ModeSummary of(Transfer transfer, Mode mode, ModeTally tally, int modes) {
         OrderedSample completion = OrderedSample.of(tally.completionSeconds());
         Estimate median = notNegative(completion, 0.5);
