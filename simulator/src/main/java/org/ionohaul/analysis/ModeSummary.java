@@ -62,12 +62,6 @@ public record ModeSummary(
         files = List.copyOf(files);
     }
 
-    /**
-     * Summarises the trials of a mode.
-     *
-     * @param transfer what was sent
-     * @param modes among how many modes this is one
-     */
     /** Returns how often its sessions ended in one way. */
     public Proportion outcome(Outcome outcome) {
         return outcomes.stream()
@@ -77,6 +71,12 @@ public record ModeSummary(
                 .orElseThrow();
     }
 
+    /**
+     * Summarises the trials of a mode.
+     *
+     * @param transfer what was sent
+     * @param modes among how many modes this is one
+     */
     static ModeSummary of(Transfer transfer, Mode mode, ModeTally tally, int modes) {
         OrderedSample completion = OrderedSample.of(tally.completionSeconds());
         Estimate median = notNegative(completion, 0.5);

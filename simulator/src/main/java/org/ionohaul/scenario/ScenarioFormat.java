@@ -196,12 +196,14 @@ final class ScenarioFormat {
             "Mean length of the visitor's overs, above 0.");
     static final Key<Double> PAUSE = Key.of(
             "pause", "pauseSeconds", Kind.quantity(Dimension.TIME), "10 s", "Mean pause between its overs, above 0.");
-    static final Key<Uncertain> MEDIAN = Key.of(
+    static final Key<VisitorLevel> MEDIAN = Key.of(
                     "median",
                     "medianDb",
-                    Kind.uncertain(Dimension.RATIO),
+                    VisitorLevel.kind(),
                     "3 dB",
-                    "Median level of visitors over the noise floor in 3 kHz.")
+                    "Median level of visitors: their own, \"S6\" or \"-97 dBm\"; or \"3 dB\" over the middle of the noise stated"
+                            + " here, which stays as it is when the noise is drawn; or \"3 dB over noise\", which goes up and"
+                            + " down with the noise drawn. In 3 kHz.")
             .usually("-30 dB", "60 dB");
     static final Key<Double> DEVIATION = Key.of(
                     "deviation",
