@@ -65,8 +65,10 @@ final class RhythmWarningsTest {
     @Test
     void stationsTooSlowForTheRhythmAtAnyDistanceAreWarnedOf() throws IOException, ScenarioProblems {
         Understood slow = SteadyPath.read("m625-arq", 40, 60, 0, "90 ms");
-        assertTrue(RhythmWarnings.of(slow).get(0).text().contains(
-                "distance: hang, relay and recovery of the stations are too long for mode m625-arq"));
+        assertTrue(RhythmWarnings.of(slow)
+                .get(0)
+                .text()
+                .contains("distance: hang, relay and recovery of the stations are too long for mode m625-arq"));
         Silences silences = new Silences();
         SessionResult result = run(slow, silences);
         assertTrue(silences.count >= result.oversSent() / 2 - 1, silences.count + " of " + result.oversSent());
@@ -75,7 +77,12 @@ final class RhythmWarningsTest {
     private static SessionResult run(Understood understood, SessionTrace trace) {
         var scenario = understood.scenario();
         return new Trials(scenario)
-                .run(scenario.transfers().get(0), Direction.UPLOAD, scenario.modes().get(0), 0, trace);
+                .run(
+                        scenario.transfers().get(0),
+                        Direction.UPLOAD,
+                        scenario.modes().get(0),
+                        0,
+                        trace);
     }
 
     private static final class Silences implements SessionTrace {

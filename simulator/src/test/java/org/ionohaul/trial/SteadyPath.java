@@ -28,8 +28,7 @@ public final class SteadyPath {
     /** Reads one with another time of recovery. */
     public static Understood read(String mode, double snrDb, int bytes, double kilometres, String recovery)
             throws IOException, ScenarioProblems {
-        String text =
-                """
+        String text = """
                 title = "Steady path"
                 horizon = "2 h"
                 distance = "%4$s km"
@@ -47,8 +46,7 @@ public final class SteadyPath {
                 name = "other"
                 snr = "%2$s dB"
                 station = { hang = "10 ms", relay = "15 ms", recovery = "%5$s" }
-                """
-                        .formatted(mode, snrDb, bytes, kilometres, recovery);
+                """.formatted(mode, snrDb, bytes, kilometres, recovery);
         String modeText = Files.readString(MODES.resolve(mode + ".toml"));
         SourceFiles files = SourceFiles.of(Map.of("steady.toml", text, "modes/" + mode + ".toml", modeText));
         return ScenarioReader.understand(files, Path.of("steady.toml"), Map.of());
