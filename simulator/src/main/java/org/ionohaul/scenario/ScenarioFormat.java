@@ -56,6 +56,15 @@ final class ScenarioFormat {
             "Times after pressing send to judge by, or times of day (\"18:30\") that come after the clock; rising. No"
                     + " deadlines if left out.");
 
+    static final Key<Boolean> ACCEPT_ERRORS = Key.of(
+                    "accept-errors",
+                    "acceptsErrors",
+                    Kind.flag(),
+                    true,
+                    "Whether files are of use even with bytes that are wrong because no check noticed, as plain text may"
+                            + " be; else such a file counts as not delivered.")
+            .otherwise(false);
+
     static final Key<String> FILE_NAME = Key.of("name", "name", Kind.name(), "photo.jpg", "What people call the file.");
     static final Key<Integer> SIZE = Key.of(
                     "size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.")
@@ -74,7 +83,8 @@ final class ScenarioFormat {
                     "What is sent in one session, and by when; repeated.",
                     TRANSFER_NAME,
                     DIRECTIONS,
-                    DEADLINES)
+                    DEADLINES,
+                    ACCEPT_ERRORS)
             .with(FILE);
 
     static final Key<Moment> AT = Key.of(
