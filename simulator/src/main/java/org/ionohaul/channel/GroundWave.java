@@ -15,8 +15,7 @@ import org.ionohaul.limits.OutOfRange;
 public record GroundWave(double leadSeconds, double levelDb) {
     /** Checks both values. */
     public GroundWave {
-        OutOfRange.unless(
-                leadSeconds >= 0 && leadSeconds < 0.2, "leadSeconds", "must be from 0 to 0.2 s", leadSeconds);
+        OutOfRange.unless(leadSeconds >= 0 && leadSeconds < 0.2, "leadSeconds", "must be from 0 to 0.2 s", leadSeconds);
         OutOfRange.unless(Math.abs(levelDb) <= 200, "levelDb", "must be within 200 dB", levelDb);
     }
 

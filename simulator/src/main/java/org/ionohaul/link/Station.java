@@ -184,7 +184,8 @@ public final class Station {
             nextOverNanos = now + cycleNanos;
             // A rhythm that is shorter than an over can't be kept: the over is heard out before the next is made.
             long arrivedNanos = duration + medium.propagationNanos(number, peer);
-            silence.start(Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+            silence.start(
+                    Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
         } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }

@@ -263,7 +263,8 @@ record Kind<T>(String words, Reading<T> reading) {
             if (decibels > 0) {
                 return decibels;
             }
-            throw new WrongValue("must be above 0 dB", "write it without a sign, such as \"20 dB\"; leave all of it out for none");
+            throw new WrongValue(
+                    "must be above 0 dB", "write it without a sign, such as \"20 dB\"; leave all of it out for none");
         });
     }
 

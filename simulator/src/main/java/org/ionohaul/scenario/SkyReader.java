@@ -101,8 +101,8 @@ final class SkyReader {
                     "state how far apart the stations are over ground, or a longer distance");
         }
         double leadSeconds = Math.max(0, leadMetres) / Scenario.LIGHT_METRES_PER_SECOND;
-        Described<Double> level = part.build(
-                () -> part.input(ScenarioFormat.GROUND_LEVEL).sane(ScenarioFormat.GROUND_LEVEL.component()));
+        Described<Double> level =
+                part.build(() -> part.input(ScenarioFormat.GROUND_LEVEL).sane(ScenarioFormat.GROUND_LEVEL.component()));
         return draws -> new GroundWave(leadSeconds, level.in(draws) - dayToDayDb.in(draws));
     }
 

@@ -216,7 +216,8 @@ public final class ScenarioSheet {
             addLine(
                     lines,
                     label,
-                    TimeText.given(spells.betweenSeconds()) + " apart on average, for " + TimeText.given(spells.lengthSeconds())
+                    TimeText.given(spells.betweenSeconds()) + " apart on average, for "
+                            + TimeText.given(spells.lengthSeconds())
                             + " on average, " + percent(spells.share()) + " of the time: the sky wave is "
                             + decibels(Math.abs(spells.changeDb()), "dB") + way);
         }

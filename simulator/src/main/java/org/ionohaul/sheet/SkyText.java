@@ -86,9 +86,7 @@ public final class SkyText {
     private static void addRow(
             List<String> lines, String label, List<WatchSummary> spans, ToDoubleFunction<WatchSummary> share) {
         StringBuilder row = new StringBuilder(label);
-        spans.stream()
-                .mapToDouble(share)
-                .forEach(it -> row.append(it >= 0.5 ? 'x' : it > 0 ? '.' : ' '));
+        spans.stream().mapToDouble(share).forEach(it -> row.append(it >= 0.5 ? 'x' : it > 0 ? '.' : ' '));
         lines.add(row.toString().stripTrailing());
     }
 

@@ -34,7 +34,8 @@ final class DecileDeviationsTest {
                 .toArray();
         double z = 1.2815515655446004;
         double mean = IntStream.range(0, steps).mapToDouble(i -> even[i]).sum() / steps;
-        double square = IntStream.range(0, steps).mapToDouble(i -> even[i] * even[i]).sum() / steps;
+        double square =
+                IntStream.range(0, steps).mapToDouble(i -> even[i] * even[i]).sum() / steps;
         assertEquals((6 - 8) / (z * Math.sqrt(2 * Math.PI)), mean, 1e-3);
         assertEquals((36 + 64) / (2 * z * z), square, 1e-2);
     }

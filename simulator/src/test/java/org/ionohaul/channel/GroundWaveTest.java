@@ -48,9 +48,7 @@ final class GroundWaveTest {
         StatisticalCheck.ofMean("Rice: mean power at K = " + levelDb + " dB", power, 1)
                 .verify();
         StatisticalCheck.ofMean(
-                        "Rice: variance of power at K = " + levelDb + " dB",
-                        squares,
-                        (1 + 2 * k) / ((1 + k) * (1 + k)))
+                        "Rice: variance of power at K = " + levelDb + " dB", squares, (1 + 2 * k) / ((1 + k) * (1 + k)))
                 .verify();
         StatisticalCheck.ofMean("Rice: share below -3 dB at K = " + levelDb + " dB", faded, below(0.5, k))
                 .verify();
@@ -101,7 +99,8 @@ final class GroundWaveTest {
     /** A steady share of the power narrows the Doppler spectrum as a whole: half the power, spread / sqrt 2. */
     @Test
     void itArrivesFirstAndNarrowsTheSpectrum() {
-        SkyConditions conditions = sky(FadingCondition.POOR.paths(), Schedule.NONE, 0).conditions();
+        SkyConditions conditions =
+                sky(FadingCondition.POOR.paths(), Schedule.NONE, 0).conditions();
         List<PropagationPath> arrivals = conditions.arrivals();
         assertEquals(0, arrivals.get(0).delaySeconds());
         assertEquals(0.0016, arrivals.get(1).delaySeconds(), 1e-12);

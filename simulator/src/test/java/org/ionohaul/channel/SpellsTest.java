@@ -62,7 +62,8 @@ final class SpellsTest {
                 })
                 .toArray();
         double aLook = 0.25 * 0.75 * -Math.expm1(-0.1 * (1.0 / 10 + 1.0 / 30));
-        StatisticalCheck.ofMean("spells begun in an hour", begun, 36_000 * aLook).verify();
+        StatisticalCheck.ofMean("spells begun in an hour", begun, 36_000 * aLook)
+                .verify();
     }
 
     @Test

@@ -64,7 +64,8 @@ final class SkyWaveKeysTest {
     @CsvSource({"0.1, -8", "0.5, 0", "0.9, 6"})
     void aDayIsTheSameForBothDirectionsAndLeavesTheGroundWaveAlone(double probability, double dayDb)
             throws ScenarioProblems {
-        WrittenScenario written = onDays("mid-latitude").with("[sky.ground-wave]", "over-ground = '40 km'\nlevel = '-3 dB'");
+        WrittenScenario written =
+                onDays("mid-latitude").with("[sky.ground-wave]", "over-ground = '40 km'\nlevel = '-3 dB'");
         SkyConditions sky = drawn(written, probability);
         assertEquals(14 + dayDb, sky.near().snrDb(), 1e-9);
         assertEquals(11 + dayDb, sky.far().snrDb(), 1e-9);
@@ -95,7 +96,8 @@ final class SkyWaveKeysTest {
     void whatIsDrawnTwiceIsWarnedOf() throws ScenarioProblems {
         WrittenScenario twice = onDays("mid-latitude").replacing("[near]", "14 dB", "14 dB ± 3 dB");
         assertEquals(
-                List.of("\"mid-latitude\" stands beside near.snr, which is drawn as well: what both stand for counts twice"),
+                List.of(
+                        "\"mid-latitude\" stands beside near.snr, which is drawn as well: what both stand for counts twice"),
                 warnings(twice));
         assertEquals(List.of(), warnings(onDays("mid-latitude")));
     }
@@ -151,7 +153,8 @@ final class SkyWaveKeysTest {
 
     @Test
     void aGroundWaveNeedsToBeToldHowFarItGoes() {
-        List<Problem> problems = plain().with("[sky.ground-wave]", "level = '-3 dB'").problems();
+        List<Problem> problems =
+                plain().with("[sky.ground-wave]", "level = '-3 dB'").problems();
         assertEquals("sky.ground-wave.over-ground", problems.get(0).key());
         assertTrue(problems.get(0).remedy().contains("over-ground = \"40 km\""), problems.get(0)::remedy);
     }

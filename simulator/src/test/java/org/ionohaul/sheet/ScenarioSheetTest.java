@@ -78,7 +78,8 @@ final class ScenarioSheetTest {
                 "near.congestion", "quiet-band");
         String told = String.join("\n", lines(file, changes)).replace("\n  ", " ");
         assertTrue(
-                told.contains("drop-outs 98 s apart on average, for 2 s on average, 2 % of the time: the sky wave is 30 dB down"),
+                told.contains(
+                        "drop-outs 98 s apart on average, for 2 s on average, 2 % of the time: the sky wave is 30 dB down"),
                 told);
         assertTrue(told.contains("14.3 % of the time: the sky wave is 12 dB up"), told);
         assertTrue(told.contains("ground wave 3.3 ms before the sky wave, -10 dB relative to it, steady"), told);
