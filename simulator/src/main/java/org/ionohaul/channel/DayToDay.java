@@ -21,10 +21,12 @@ public enum DayToDay {
     /** Geomagnetic latitude of 60 degrees or more, near the MUF. */
     HIGH_LATITUDE_NEAR_MUF(11, 16);
 
-    private final DecileDeviations deviations;
+    private final double upperDb;
+    private final double lowerDb;
 
     DayToDay(double upperDb, double lowerDb) {
-        this.deviations = new DecileDeviations(upperDb, lowerDb);
+        this.upperDb = upperDb;
+        this.lowerDb = lowerDb;
     }
 
     /** Returns the name as a scenario writes it, such as {@code mid-latitude-near-muf}. */
@@ -34,6 +36,6 @@ public enum DayToDay {
 
     /** Returns how a day's level scatters about the month's median. */
     public DecileDeviations deviations() {
-        return deviations;
+        return new DecileDeviations(upperDb, lowerDb);
     }
 }

@@ -25,12 +25,14 @@ public enum NoiseEnvironment {
 
     private final double c;
     private final double d;
-    private final DecileDeviations overTime;
+    private final double upperDecileDb;
+    private final double lowerDecileDb;
 
     NoiseEnvironment(double c, double d, double upperDecileDb, double lowerDecileDb) {
         this.c = c;
         this.d = d;
-        this.overTime = new DecileDeviations(upperDecileDb, lowerDecileDb);
+        this.upperDecileDb = upperDecileDb;
+        this.lowerDecileDb = lowerDecileDb;
     }
 
     /** Returns the name as a scenario writes it, such as {@code quiet-rural}. */
@@ -63,6 +65,6 @@ public enum NoiseEnvironment {
      * @param probability chance that the noise is below the result, above 0 and below 1
      */
     public double overMedianDb(double probability) {
-        return overTime.overMedianDb(probability);
+        return new DecileDeviations(upperDecileDb, lowerDecileDb).overMedianDb(probability);
     }
 }
