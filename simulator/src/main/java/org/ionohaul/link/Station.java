@@ -182,7 +182,9 @@ public final class Station {
         if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
             long cycleNanos = setup.mode().arq().cycleNanos();
             nextOverNanos = now + cycleNanos;
-            silence.start(Math.max(duration, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+            // Even where the rhythm leaves no time for an answer, the next over waits until this one has arrived.
+            long arrivedNanos = duration + medium.propagationNanos(number, peer);
+            silence.start(Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
         } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }
