@@ -168,8 +168,7 @@ final class RatePolicyTest {
         for (RatePolicyRules rules : List.of(
                 new RatePolicyRules.Count(2, 1, 1, 0.5, false),
                 new RatePolicyRules.ErrorRate(2, 0.1, 0.5, 1),
-                new RatePolicyRules.SnrLookup(2, 0.1, 0, 1, 0),
-                new RatePolicyRules.LatentSnr(2, 8, 0, 0))) {
+                new RatePolicyRules.SnrLookup(2, 0.1, 0, 1, 0))) {
             RatePolicy policy = policy(rules);
             assertEquals(2, policy.chooseDataRate(0), rules::toString);
             for (int over = 0; over < 12; over++) {
