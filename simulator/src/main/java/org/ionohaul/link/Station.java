@@ -184,7 +184,8 @@ public final class Station {
             nextOverNanos = now + cycleNanos;
             // Even where the rhythm leaves no time for an answer, the next over waits until this one has arrived.
             long arrivedNanos = duration + medium.propagationNanos(number, peer);
-            silence.start(Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+            silence.start(
+                    Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
         } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }

@@ -74,7 +74,8 @@ final class SizeCoverageTest {
     @Test
     void answersOnSessionsThatAreMadeUpHoldAboutAsOftenAsTheySay() {
         StudyResult pool = madeUp();
-        // Half of the sessions are through in the mean time, nine in ten in 1.4 times that: luck is even from 0.5 to 1.5. The
+        // Half of the sessions are through in the mean time, nine in ten in 1.4 times that: luck is even from 0.5 to
+        // 1.5. The
         // standard error of a quantile p of n even numbers is sqrt(p (1 - p) / n) of their width.
         for (long bytes : List.of(1000L, 9000L, 31_500L)) {
             for (double probability : List.of(0.5, 0.9)) {
@@ -152,8 +153,8 @@ final class SizeCoverageTest {
 
     /** Files of all sizes that a study sends, and of those for the truth. */
     private static Scenario sendingAll(Scenario of, List<Mode> modes) {
-        Stream<Long> usual =
-                SizeTransfers.in(of, 200_000, HORIZON_SECONDS).transfers().stream().map(Transfer::totalBytes);
+        Stream<Long> usual = SizeTransfers.in(of, 200_000, HORIZON_SECONDS).transfers().stream()
+                .map(Transfer::totalBytes);
         List<Transfer> upload = Stream.concat(usual, SENT_FOR_THE_TRUTH.stream())
                 .map(bytes -> new Transfer(
                         bytes + " B", List.of(new PayloadFile("file", bytes)), List.of(Direction.UPLOAD), List.of()))
@@ -260,8 +261,7 @@ final class SizeCoverageTest {
                     share,
                     studies,
                     study -> {
-                        double[] seconds =
-                                sent(study, 31_500).modes().get(mode).completionSeconds();
+                        double[] seconds = sent(study, 31_500).modes().get(mode).completionSeconds();
                         return truth.atMost(SafeTime.of(share, OrderedSample.of(seconds), 2)
                                         .seconds()
                                         .orElse(Double.POSITIVE_INFINITY))

@@ -44,6 +44,7 @@ final class VerdictCoverageTest {
     private static final int REPETITIONS = 4000;
     /** Of each line at every build: 300 studies of 60 trials, 18 of 1000. */
     private static final int FEW_TRIALS = 18_000;
+
     private static final List<Double> DEADLINES = List.of(130.0, 200.0);
     private static final double SIGMA = 0.4;
     private static final double ACCEPTED = 0.05;

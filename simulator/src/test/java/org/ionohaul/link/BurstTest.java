@@ -36,14 +36,17 @@ final class BurstTest {
             burst.addFrame(frame, frame + 1, 0);
         }
         burst.leave(5, true, 0, 1);
-        burst.decode(3);
-        burst.decode(15);
+        burst.decode(3, false);
+        burst.decode(15, true);
         assertEquals(2, burst.decodedFrames());
         assertTrue(burst.isDecoded(3));
+        assertFalse(burst.isWrong(3));
+        assertTrue(burst.isWrong(15));
         assertFalse(burst.isDecoded(4));
         assertTrue(burst.answers());
         burst.leave(9, false, 1, 0);
         assertEquals(0, burst.decodedFrames());
+        assertFalse(burst.isWrong(15));
         assertFalse(burst.answers());
         assertEquals(9, burst.startNanos());
     }

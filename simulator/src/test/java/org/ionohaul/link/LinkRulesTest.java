@@ -44,7 +44,8 @@ final class LinkRulesTest {
 
     @Test
     void anOverIsAtFirstAsLongAsAShortOneIfTheRulesAllowSoMuch() {
-        Waveform tenthOfASecond = PlainLink.parts(new StationTimes(0, 0, 0, 0)).mode().signals().dataRate(1);
+        Waveform tenthOfASecond =
+                PlainLink.parts(new StationTimes(0, 0, 0, 0)).mode().signals().dataRate(1);
         assertEquals(3, arq(8, 3, 6, 1_000_000_000, 0, 1, 0, 0).usualFrames(tenthOfASecond));
         assertEquals(2, arq(8, 3, 6, 200_000_000, 0, 1, 0, 0).usualFrames(tenthOfASecond));
     }
@@ -80,8 +81,7 @@ final class LinkRulesTest {
         Waveform carrier = four.signals().dataRate(1);
         Waveform empty = PlainLink.threshold(0, 0);
         assertDoesNotThrow(() -> new Signals(List.of(PlainLink.threshold(1, 0)), empty, empty, empty));
-        assertThrows(
-                IllegalArgumentException.class, () -> new Signals(List.of(carrier, empty), empty, empty, empty));
+        assertThrows(IllegalArgumentException.class, () -> new Signals(List.of(carrier, empty), empty, empty, empty));
         assertThrows(IllegalArgumentException.class, () -> new Signals(List.of(), empty, empty, empty));
     }
 
@@ -106,7 +106,14 @@ final class LinkRulesTest {
     }
 
     private static ArqRules arq(
-            int window, int shortOver, int longOver, long longestNanos, int store, int silences, long margin, long cycle) {
+            int window,
+            int shortOver,
+            int longOver,
+            long longestNanos,
+            int store,
+            int silences,
+            long margin,
+            long cycle) {
         return new ArqRules(
                 ArqScheme.SELECTIVE_REPEAT,
                 window,

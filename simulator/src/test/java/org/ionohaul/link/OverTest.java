@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
@@ -298,7 +299,7 @@ final class OverTest {
 
     /** Good but for a while, or two. */
     private record Fading(long fromNanos, long untilNanos, long againFromNanos, long againUntilNanos)
-            implements Reception {
+            implements DerivedReception {
         Fading(long fromNanos, long untilNanos) {
             this(fromNanos, untilNanos, 0, 0);
         }
@@ -309,34 +310,19 @@ final class OverTest {
         }
 
         @Override
-        public int subBands() {
-            return 1;
+        public Reception original() {
+            return new SteadyReception(20);
         }
 
         @Override
         public void powers(long atNanos, double[] signal, double[] disturbance) {
-            signal[0] = isGone(atNanos) ? 1e-9 : 100;
-            disturbance[0] = 1;
+            original().powers(atNanos, signal, disturbance);
+            signal[0] = isGone(atNanos) ? 1e-9 : signal[0];
         }
 
         @Override
         public long steadyNanos() {
             return 1;
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return 0;
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return 100;
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return 0;
         }
     }
 

@@ -125,13 +125,12 @@ final class StationTest {
 
     @Test
     void whatIsAskedIsSaid() {
-        Link link = PlainLink.pair(
-                PlainLink.parts(new StationTimes(0, 0, 0, 0)), 0, new LinkTrace() {
-                    @Override
-                    public void onSent(End from, Burst burst, long durationNanos) {
-                        events.add(burst.message() + " " + burst.number() + " " + burst.bytes() + " " + burst.answers());
-                    }
-                });
+        Link link = PlainLink.pair(PlainLink.parts(new StationTimes(0, 0, 0, 0)), 0, new LinkTrace() {
+            @Override
+            public void onSent(End from, Burst burst, long durationNanos) {
+                events.add(burst.message() + " " + burst.number() + " " + burst.bytes() + " " + burst.answers());
+            }
+        });
         link.station(End.NEAR).ask(Message.OFFER, 3, 500, Message.ACCEPT, true, 0);
         link.engine().run();
         link.station(End.NEAR).ask(Message.CALL, 0, 0, Message.CALL_ANSWER, false, 0);
@@ -164,8 +163,7 @@ final class StationTest {
         near.ask(Message.CALL, 0, 0, Message.CALL_ANSWER, false, 0);
         link.engine().schedule(150 * MILLI, () -> near.ask(Message.CALL, 0, 0, Message.CALL_ANSWER, false, 0));
         link.engine().run();
-        assertEquals(
-                List.of("FAR hears CALL at 100", "FAR hears CALL at 250", "NEAR hears nothing until 350"), events);
+        assertEquals(List.of("FAR hears CALL at 100", "FAR hears CALL at 250", "NEAR hears nothing until 350"), events);
     }
 
     /** The other end, had it answered until the silence, would be deaf for 30 + 10 + 20 ms; own relays take 10. */
@@ -185,7 +183,8 @@ final class StationTest {
         });
         near.ask(Message.CALL, 0, 0, Message.CALL_ANSWER, false, 0);
         link.engine().run();
-        // 10 ms of relays and 100 of the call; an answer would come 60 ms later and last 100: silence at 270, poll at 330.
+        // 10 ms of relays and 100 of the call; an answer would come 60 ms later and last 100: silence at 270, poll at
+        // 330.
         assertEquals(List.of("FAR hears CALL at 110", "silence at 270", "FAR hears POLL at 430"), events);
     }
 

@@ -21,7 +21,8 @@ final class LatentSnrPolicyTest {
     private static final double PRIOR_DB = 4;
     private static final long SECOND = 1_000_000_000L;
     private static final DesignRates RATES = new DesignRates(
-            List.of(100.0, 300.0), new LossCurves(new double[][] {{-60, 60}, {5, 5.5}}, new double[][] {{0, 0}, {1, 0}}));
+            List.of(100.0, 300.0), new LossCurves(new double[][] {{-60, 60}, {5, 5.5}}, new double[][] {{0, 0}, {1, 0}
+            }));
     /** Half of the last digit told, and a little for the grid of half a decibel. */
     private static final double AS_TOLD_DB = 0.06;
 
@@ -97,7 +98,8 @@ final class LatentSnrPolicyTest {
 
     @Test
     void aLostFrameSpeaksForAnSnrBelowTheNeed() {
-        // Above 5.25 dB a lost frame has a chance of 0.03, below of 0.97, so that the halves of the normal curve are weighed.
+        // Above 5.25 dB a lost frame has a chance of 0.03, below of 0.97, so that the halves of the normal curve are
+        // weighed.
         double cut = (5.25 - START_DB) / PRIOR_DB;
         NormalDistribution normal = NormalDistribution.of(0, 1);
         double below = (1 - FLOOR) * normal.cumulativeProbability(cut);

@@ -52,8 +52,7 @@ final class RatePolicyRulesTest {
     @Test
     void aBeliefHasAWidth() {
         TestedRange.ofNumber("priorDeviationDb", ABOVE_ZERO, FINITE, it -> new RatePolicyRules.LatentSnr(1, it, 0, 0));
-        TestedRange.ofNumber(
-                "forgettingDbPerRootSecond", 0, FINITE, it -> new RatePolicyRules.LatentSnr(1, 1, it, 0));
+        TestedRange.ofNumber("forgettingDbPerRootSecond", 0, FINITE, it -> new RatePolicyRules.LatentSnr(1, 1, it, 0));
         TestedRange.ofNumber("estimateDeviationDb", 0, FINITE, it -> new RatePolicyRules.LatentSnr(1, 1, 0, it));
     }
 
