@@ -210,7 +210,11 @@ final class OverTest {
         assertEquals("acknowledged", send(growing, 160, 0));
         assertEquals(
                 List.of(
-                        "0-20 (2 new)", "20-60 (4 new)", "20-30 60-70 (1 new)", "70-110 (4 new)", "110-150 (4 new)",
+                        "0-20 (2 new)",
+                        "20-60 (4 new)",
+                        "20-30 60-70 (1 new)",
+                        "70-110 (4 new)",
+                        "110-150 (4 new)",
                         "150-160 (1 new)"),
                 overs);
         overs.clear();
