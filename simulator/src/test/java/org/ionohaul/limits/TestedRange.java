@@ -1,11 +1,12 @@
 package org.ionohaul.limits;
 
-import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.function.DoubleFunction;
 import java.util.function.LongFunction;
+import java.util.function.Supplier;
 
 /** Holds a record to the range of one of its components: both ends are taken, the next number beyond either is refused. */
 public final class TestedRange {
@@ -19,8 +20,8 @@ public final class TestedRange {
      * @param rule makes the record with a value of that component
      */
     public static void ofNumber(String component, double least, double most, DoubleFunction<?> rule) {
-        assertDoesNotThrow(() -> rule.apply(least));
-        assertDoesNotThrow(() -> rule.apply(most));
+        assertNotNull(rule.apply(least));
+        assertNotNull(rule.apply(most));
         refused(component, () -> rule.apply(Double.NaN));
         if (!Double.isInfinite(least)) {
             refused(component, () -> rule.apply(Math.nextDown(least)));
@@ -32,15 +33,15 @@ public final class TestedRange {
 
     /** Checks the range of a whole number; without end where it is {@link Long#MAX_VALUE} or {@link Integer#MAX_VALUE}. */
     public static void ofCount(String component, long least, long most, LongFunction<?> rule) {
-        assertDoesNotThrow(() -> rule.apply(least));
-        assertDoesNotThrow(() -> rule.apply(most));
+        assertNotNull(rule.apply(least));
+        assertNotNull(rule.apply(most));
         refused(component, () -> rule.apply(least - 1));
         if (most != Long.MAX_VALUE && most != Integer.MAX_VALUE) {
             refused(component, () -> rule.apply(most + 1));
         }
     }
 
-    private static void refused(String component, Runnable rule) {
-        assertEquals(component, assertThrows(OutOfRange.class, rule::run).component());
+    private static void refused(String component, Supplier<?> rule) {
+        assertEquals(component, assertThrows(OutOfRange.class, rule::get).component());
     }
 }

@@ -309,8 +309,8 @@ final class OverTest {
         }
 
         private boolean isGone(long atNanos) {
-            return atNanos >= fromNanos && atNanos < untilNanos
-                    || atNanos >= againFromNanos && atNanos < againUntilNanos;
+            return (atNanos >= fromNanos && atNanos < untilNanos)
+                    || (atNanos >= againFromNanos && atNanos < againUntilNanos);
         }
 
         @Override
