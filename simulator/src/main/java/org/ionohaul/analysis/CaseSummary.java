@@ -49,7 +49,7 @@ public record CaseSummary(
     static CaseSummary of(CaseTrials trials) {
         Transfer transfer = trials.transfer();
         List<ModeTally> tallies = trials.modes().stream()
-                .map(it -> new ModeTally(it.rows(), transfer.files().size()))
+                .map(it -> new ModeTally(it.rows(), transfer))
                 .toList();
         List<ModeSummary> modes = IntStream.range(0, tallies.size())
                 .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i), tallies.size()))

@@ -1,6 +1,7 @@
 package org.ionohaul.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -57,6 +58,24 @@ final class Contest {
                         .thenComparingInt(mode -> -winsLessLosses(mode))
                         .thenComparing(ties))
                 .toList();
+    }
+
+    /**
+     * Returns which modes keep one deadline most often, as far as they can be told apart.
+     *
+     * @param seconds for each mode, its completion time on each trial, infinite if it never came; at least one mode
+     * @param deadlineSeconds the deadline, in seconds after pressing send
+     */
+    static Leaders ofDeadline(List<double[]> seconds, double deadlineSeconds) {
+        List<Integer> kept = seconds.stream()
+                .map(it -> (int) Arrays.stream(it).filter(at -> at <= deadlineSeconds).count())
+                .toList();
+        return new Contest(
+                        seconds,
+                        List.of(deadlineSeconds),
+                        Comparator.comparingInt((Integer mode) -> -kept.get(mode))
+                                .thenComparing(Comparator.naturalOrder()))
+                .leaders(0);
     }
 
     /**

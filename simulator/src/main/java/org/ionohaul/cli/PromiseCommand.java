@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ionohaul.analysis.FilePromises;
+import org.ionohaul.analysis.SizePromises;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.PromiseReport;
 import org.ionohaul.scenario.Deadline;
@@ -89,7 +91,7 @@ final class PromiseCommand implements Callable<Integer> {
                 .orElseGet(() -> SizeTransfers.in(
                         asked,
                         largest,
-                        Math.min(asked.horizonSeconds(), PromiseReport.LONGEST_DEADLINE_FACTOR * answered)));
+                        Math.min(asked.horizonSeconds(), SizePromises.LONGEST_DEADLINE_FACTOR * answered)));
         StudyResult result = simulation.run(scenario, "Simulating");
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done.");
@@ -97,8 +99,8 @@ final class PromiseCommand implements Callable<Integer> {
         }
         print(
                 bytes.isPresent()
-                        ? PromiseReport.ofFile(result, confidence)
-                        : new PromiseReport(result, confidence).largestFiles(answered));
+                        ? PromiseReport.ofFile(result, FilePromises.of(result, confidence))
+                        : PromiseReport.ofSizes(result, SizePromises.of(result, answered, confidence)));
         if (deadlineSeconds.orElse(answered) > asked.horizonSeconds()) {
             print(List.of("The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
                     + ": what is through by then is through by "

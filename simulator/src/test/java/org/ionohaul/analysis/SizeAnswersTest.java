@@ -166,7 +166,7 @@ final class SizeAnswersTest {
     @Test
     void aPromiseSaysWhatLimitsItAndHowManyTrialsItNeeds() {
         Promise promise = promises().largestFile(600, 0.9);
-        assertEquals(Optional.of(Limit.TIME), promise.limit());
+        assertEquals(Optional.of(Limit.DEADLINE), promise.limits().largest());
         assertEquals(29, promise.fewestTrials());
         assertTrue(promise.areTrialsEnough() && promise.safeBytes() > 0, promise.toString());
         Promise tooSure = promises().largestFile(600, 0.995);
@@ -184,8 +184,8 @@ final class SizeAnswersTest {
         PromiseTable table = PromiseTable.of(
                         InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions)), Direction.UPLOAD)
                 .get(0);
-        assertEquals(Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limit());
-        assertEquals(Optional.of(Limit.TIME), table.largestFile(90, 0.5).limit());
+        assertEquals(Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limits().largest());
+        assertEquals(Optional.of(Limit.DEADLINE), table.largestFile(90, 0.5).limits().largest());
     }
 
     /**

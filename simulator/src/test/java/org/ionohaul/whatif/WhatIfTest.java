@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.Limits;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.report.FabricatedStudy;
@@ -30,7 +32,7 @@ final class WhatIfTest {
                 any,
                 any,
                 any,
-                List.of(new DeadlineChance(600, new Proportion(1, 2), any)),
+                List.of(new DeadlineChance(600, new Proportion(1, 2), any, new Limits(Map.of()))),
                 new PairedEffect(seconds, quicker, slower, pValue, List.of(deadline), 0.1));
     }
 
