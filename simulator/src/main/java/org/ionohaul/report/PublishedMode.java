@@ -66,7 +66,8 @@ record PublishedMode(
             int outOfPatience,
             int stillSending,
             int neverLinkedOutOfPatience,
-            int neverLinkedAtHorizon) {
+            int neverLinkedAtHorizon,
+            int deliveredWrong) {
         static Failures of(org.ionohaul.analysis.Failures failures) {
             return new Failures(
                     failures.neverLinked().hits(),
@@ -74,7 +75,8 @@ record PublishedMode(
                     failures.outOfPatience().hits(),
                     failures.stillSending().hits(),
                     failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE).hits(),
-                    failures.of(Ending.NEVER_LINKED_AT_HORIZON).hits());
+                    failures.of(Ending.NEVER_LINKED_AT_HORIZON).hits(),
+                    failures.deliveredWrong().hits());
         }
     }
 
