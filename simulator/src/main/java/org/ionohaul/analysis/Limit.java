@@ -1,5 +1,6 @@
 package org.ionohaul.analysis;
 
+import org.ionohaul.session.Outcome;
 import org.ionohaul.study.TrialRow;
 
 /** What keeps a file from being through by a deadline. */
@@ -13,12 +14,17 @@ public enum Limit {
     /** The link was lost, and the redials were used up. */
     LOST_LINKS,
     /** No call was ever answered. */
-    NO_LINK;
+    NO_LINK,
+    /** All had come over, but some of it wrong, and nobody noticed. */
+    WRONG;
 
     /** Returns what kept a trial that was late. */
     static Limit of(TrialRow late, double deadlineSeconds) {
         if (late.endedNanos() / 1e9 > deadlineSeconds) {
             return DEADLINE;
+        }
+        if (late.outcome() == Outcome.DELIVERED_WRONG) {
+            return WRONG;
         }
         return switch (late.ending()) {
             case OUT_OF_PATIENCE -> PATIENCE;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.PromiseReport;
 import org.ionohaul.scenario.Deadline;
@@ -102,9 +103,12 @@ final class PromiseCommand implements Callable<Integer> {
                         ? PromiseReport.ofFile(result, FilePromises.of(result, confidence))
                         : PromiseReport.ofSizes(result, SizePromises.of(result, answered, confidence)));
         if (deadlineSeconds.orElse(answered) > asked.horizonSeconds()) {
-            print(List.of("The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
-                    + ": what is through by then is through by "
-                    + TimeText.given(deadlineSeconds.orElse(answered)) + ". A later horizon answers more."));
+            print(TextWrap.lines(
+                    "The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
+                            + ": what is through by then is through by "
+                            + TimeText.given(deadlineSeconds.orElse(answered)) + ". A later horizon answers more.",
+                    "",
+                    PromiseReport.WIDTH));
         }
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }

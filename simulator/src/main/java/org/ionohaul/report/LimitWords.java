@@ -38,6 +38,7 @@ final class LimitWords {
                         + TimeText.given(scenario.station(End.NEAR).patienceSeconds()) + " ran out";
             case LOST_LINKS -> "the link was lost and redials used up";
             case NO_LINK -> "no call was answered";
+            case WRONG -> "wrong bytes came that no check noticed";
         };
     }
 

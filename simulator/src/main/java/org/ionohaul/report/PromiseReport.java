@@ -11,7 +11,9 @@ import org.ionohaul.study.StudyResult;
 
 /** What may be promised, for a terminal: the plain sentence first, then a table a mode. */
 public final class PromiseReport {
-    private static final int WIDTH = 80;
+    /** Longest line, in characters. */
+    public static final int WIDTH = 80;
+
     private static final String SAFE = " which is made to hold in about 95 of 100 such studies, whichever mode is picked.";
 
     private final StudyResult result;
