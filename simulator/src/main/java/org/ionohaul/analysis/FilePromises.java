@@ -81,7 +81,7 @@ public record FilePromises(
                 .filter(i -> Double.isFinite(asked.get(i).secondsOrNever()))
                 .map(i -> {
                     double by = asked.get(i).secondsOrNever();
-                    return new Soonest(i, by, Contest.ofDeadline(seconds, by));
+                    return new Soonest(i, by, SubsetSelection.ofDeadline(seconds, by));
                 });
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.analysis;
 
+import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.study.TrialRow;
 
@@ -26,7 +27,12 @@ public enum Limit {
         if (late.outcome() == Outcome.DELIVERED_WRONG) {
             return WRONG;
         }
-        return switch (late.ending()) {
+        return of(late.ending());
+    }
+
+    /** Returns what kept a session from delivering that ended for a reason before all was through. */
+    static Limit of(Ending ending) {
+        return switch (ending) {
             case OUT_OF_PATIENCE -> PATIENCE;
             case LINK_LOST -> LOST_LINKS;
             case NEVER_LINKED, NEVER_LINKED_OUT_OF_PATIENCE, NEVER_LINKED_AT_HORIZON -> NO_LINK;

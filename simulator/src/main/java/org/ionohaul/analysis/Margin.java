@@ -1,5 +1,8 @@
 package org.ionohaul.analysis;
 
+import java.util.stream.IntStream;
+import java.util.OptionalInt;
+import java.util.Comparator;
 import java.util.List;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
@@ -24,6 +27,20 @@ public record Margin(
     /** Copies the list. */
     public Margin {
         deadlineLeads = List.copyOf(deadlineLeads);
+    }
+
+    /** Returns whether the best mode is through before the next on more trials than the other way round. */
+    public boolean isUsuallyFirst() {
+        return bestBefore.value() > nextBefore.value();
+    }
+
+    /** Returns the deadline, by its place, by which the lead in trials that keep it is surest; empty without deadlines. */
+    public OptionalInt tellingDeadline() {
+        return IntStream.range(0, deadlineLeads.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> deadlineLeads.get(i).low()))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 
     /** Returns the margin of a case with at least two modes. */

@@ -1,5 +1,6 @@
 package org.ionohaul.cli;
 
+import org.ionohaul.analysis.TrialPick;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -129,14 +130,14 @@ final class TraceCommand implements Callable<Integer> {
 
     private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {
         String kind = pick.orElseThrow();
-        TellingTrial telling = chosen("--pick", pick, List.of(TellingTrial.values()), TraceCommand::word);
-        List<TellingTrial.Candidate> candidates = LongStream.range(0, scenario.trials())
-                .mapToObj(number -> new TellingTrial.Candidate(number, unwatched.apply(number)))
+        TrialPick telling = chosen("--pick", pick, List.of(TrialPick.values()), TraceCommand::word);
+        List<TrialPick.Candidate> candidates = LongStream.range(0, scenario.trials())
+                .mapToObj(number -> new TrialPick.Candidate(number, unwatched.apply(number)))
                 .toList();
         return telling.among(candidates)
                 .orElseThrow(() -> wrong("none of the " + candidates.size() + " trials is one to --pick as " + kind
                         + "; there are: "
-                        + Stream.of(TellingTrial.values())
+                        + Stream.of(TrialPick.values())
                                 .filter(it -> it.among(candidates).isPresent())
                                 .map(TraceCommand::word)
                                 .collect(Collectors.joining(", "))))

@@ -1,5 +1,6 @@
 package org.ionohaul.report;
 
+import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -174,10 +175,10 @@ final class CaseTables {
     }
 
     private static Cell dataRate(DataRateShare dataRate) {
-        String lost = dataRate.framesSent() == 0
-                ? ""
-                : OddsText.percent((double) dataRate.framesLost() / dataRate.framesSent());
-        return new Cell(OddsText.percent(dataRate.airtimeShare()), lost);
+        OptionalDouble lost = dataRate.lostShare();
+        return new Cell(
+                OddsText.percent(dataRate.airtimeShare()),
+                lost.isPresent() ? OddsText.percent(lost.getAsDouble()) : "");
     }
 
     /** Returns every pair of modes under the same skies. */

@@ -158,25 +158,17 @@ final class CaseWords {
                 .filter(it -> it.firstBefore().hits() + it.secondBefore().hits() > 0)
                 .map(pair -> {
                     String next =
-                            summary.modes().get(summary.ranking().get(1)).mode().title();
+                            summary.next().mode().title();
                     return "Under the same sky " + summary.best().mode().title() + " is first on "
                             + OddsText.percent(pair.firstBefore().share()) + " of trials ("
                             + OddsText.percentRange(
                                     pair.firstBeforeShare().low(),
                                     pair.firstBeforeShare().high())
                             + "), " + next + " on "
-                            + OddsText.percent(pair.secondBefore().share()) + at("both at once", ties(pair))
+                            + OddsText.percent(pair.secondBefore().share()) + at("both at once", pair.atOnce().share())
                             + at("neither at all", pair.neither().share()) + "." + lead(pair)
                             + worth(pair.varianceRatio());
                 });
-    }
-
-    private static double ties(Comparison pair) {
-        int trials = pair.neither().total();
-        int untied = pair.firstBefore().hits()
-                + pair.secondBefore().hits()
-                + pair.neither().hits();
-        return (double) (trials - untied) / trials;
     }
 
     private static String at(String what, double share) {

@@ -1,5 +1,6 @@
 package org.ionohaul.sheet;
 
+import org.ionohaul.channel.Deciles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -267,11 +268,10 @@ public final class ScenarioSheet {
     }
 
     private static <T> String drawn(List<T> drawn, ToDoubleFunction<T> what, DoubleFunction<String> words) {
-        double[] rising = drawn.stream().mapToDouble(what).sorted().toArray();
-        String middle = words.apply(rising[rising.length / 2]);
+        Deciles values = Deciles.of(drawn.stream().mapToDouble(what).toArray());
+        String middle = words.apply(values.median());
         return varies(drawn, what)
-                ? middle + " (" + words.apply(rising[rising.length / 10]) + " to "
-                        + words.apply(rising[rising.length - 1 - rising.length / 10]) + ")"
+                ? middle + " (" + words.apply(values.low()) + " to " + words.apply(values.high()) + ")"
                 : middle;
     }
 

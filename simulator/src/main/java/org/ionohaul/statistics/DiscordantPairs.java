@@ -47,14 +47,6 @@ public record DiscordantPairs(int first, int second) {
                 : exactPValue() - BinomialDistribution.of(total(), 0.5).probability(first);
     }
 
-    /**
-     * Returns by how many standard deviations the first side hit more often than the second, were both alike; 0 without
-     * pairs. Its square is McNemar's statistic without a correction.
-     */
-    public double standardScore() {
-        return total() == 0 ? 0 : (first - second) / Math.sqrt(total());
-    }
-
     /** Returns the chi-squared statistic with Yates's correction, one degree of freedom; needs a pair. */
     public double correctedChiSquared() {
         double excess = Math.max(0, Math.abs(first - second) - 1);

@@ -187,6 +187,7 @@ final class MainTest {
         assertTrue(out.toString().contains("interrupted"));
     }
 
+    /** Every session takes as many minutes as its trial's number, whatever is sent: 9 of 10 trials take up to 9. */
     @Test
     void aPromiseSaysWhichSizeIsThroughByTheDeadline() {
         assertEquals(ExitCode.DONE, run("promise", DEMO.toString(), "--trials", "10", "--by", "20 min"), err::toString);

@@ -7,9 +7,9 @@ import java.util.stream.LongStream;
 import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
-import org.ionohaul.analysis.SizeDuel;
-import org.ionohaul.analysis.SizeDuel.Lead;
-import org.ionohaul.analysis.SizeDuel.Reading;
+import org.ionohaul.analysis.SizeComparison;
+import org.ionohaul.analysis.SizeComparison.Lead;
+import org.ionohaul.analysis.SizeComparison.Reading;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
@@ -57,8 +57,8 @@ final class SizeTablesTest {
     }
 
     private static String sentence(List<ProvenLead> proven, List<Crossing> crossings) {
-        SizeDuel duel = new SizeDuel("hare", "tortoise", LEADS, proven, crossings);
-        return SizeTables.crossings(new SizeAnswers(Direction.UPLOAD, 60, List.of(), List.of(duel)))
+        SizeComparison pair = new SizeComparison("hare", "tortoise", LEADS, proven, crossings);
+        return SizeTables.crossings(new SizeAnswers(Direction.UPLOAD, 60, List.of(), List.of(pair)))
                 .get(0);
     }
 }

@@ -44,7 +44,7 @@ final class WhatIfTest {
     void aChangeIsToldWithItsUncertainty() {
         Estimate nothing = new Estimate(0, -0.1, 0.1);
         assertEquals(
-                "With x = 2, Hare is through 1:30 sooner on the median trial (1:00 to 2:00 with 95 % confidence) and"
+                "With x = 2, Hare is through 1:30 sooner on the median trial (1:00 to 2:00) and"
                         + " keeps 10 min on 12 more of 100 trials (5 to 19).",
                 sentence(changed(new Estimate(-90, -120, -60), 80, 10, 1e-9, new Estimate(0.12, 0.05, 0.19))));
         assertEquals(
@@ -52,7 +52,7 @@ final class WhatIfTest {
                         + " confidence).",
                 sentence(changed(new Estimate(0.2, 0.1, 1), 1, 30, 1e-6, nothing)));
         assertEquals(
-                "With x = 2, nothing changes for Hare that could not be chance (-0:05 to +0:09 with 95 % confidence).",
+                "With x = 2, nothing changes for Hare that could not be chance (-0:05 to +0:09).",
                 sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, nothing)));
         assertEquals(
                 "With x = 2, not one trial differs for Hare.",

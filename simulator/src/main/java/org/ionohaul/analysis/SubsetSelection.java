@@ -23,7 +23,7 @@ import org.ionohaul.statistics.RunningMean;
  * deadline, in at most 5 of 100 studies, also where all are alike: there K (K - 1) / 2 pairs err with 5 / (K - 1) of 100
  * each, and K - 1 of them must err for a name.
  */
-final class Contest {
+final class SubsetSelection {
     private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
 
     /** Tests of each mode against each that comes after it in the scenario. */
@@ -41,7 +41,7 @@ final class Contest {
      * @param deadlinesSeconds deadlines, in seconds after pressing send
      * @param ties how modes rank that beat and are beaten alike
      */
-    Contest(List<double[]> seconds, List<Double> deadlinesSeconds, Comparator<Integer> ties) {
+    SubsetSelection(List<double[]> seconds, List<Double> deadlinesSeconds, Comparator<Integer> ties) {
         this.seconds = List.copyOf(seconds);
         modes = seconds.size();
         this.deadlinesSeconds = List.copyOf(deadlinesSeconds);
@@ -70,7 +70,7 @@ final class Contest {
         List<Integer> kept = seconds.stream()
                 .map(it -> (int) Arrays.stream(it).filter(at -> at <= deadlineSeconds).count())
                 .toList();
-        return new Contest(
+        return new SubsetSelection(
                         seconds,
                         List.of(deadlineSeconds),
                         Comparator.comparingInt((Integer mode) -> -kept.get(mode))
