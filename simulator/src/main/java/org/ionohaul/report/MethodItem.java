@@ -35,7 +35,8 @@ public record MethodItem(String head, String text) {
                 new MethodItem(
                         "Small print",
                         "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
-                                + " simulation goes (made to hold the true value in about 95 of 100 such studies): distribution-free from order"
+                                + " simulation goes (made to hold the true value in about 95 of 100 such studies):"
+                                + " distribution-free from order"
                                 + " statistics for times, Wilson's for shares. They say nothing about a scenario that"
                                 + " describes the wrong sky."));
     }

@@ -144,7 +144,8 @@ final class StressItems {
 
     private String estimation() {
         return "Independent trials; common skies for all modes. Quantiles: " + OrderedSample.QUANTILE_DEFINITION
-                + ". Intervals made to hold the true value in about 95 of 100 such studies, from order statistics for quantiles and Wilson's for shares; exact"
+                + ". Intervals made to hold the true value in about 95 of 100 such studies, from order"
+                + " statistics for quantiles and Wilson's for shares; exact"
                 + " sign tests for pairs. " + DIFFERENCES + " " + SPREAD + " " + SIZES + " " + BEST_MODE;
     }
 

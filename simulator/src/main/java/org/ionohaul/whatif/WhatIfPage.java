@@ -72,7 +72,8 @@ public record WhatIfPage(
                 new MethodItem(
                         "Small print",
                         "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
-                                + " simulation goes (made to hold the true value in about 95 of 100 such studies): distribution-free from order"
+                                + " simulation goes (made to hold the true value in about 95 of 100 such studies):"
+                                + " distribution-free from order"
                                 + " statistics for times and their changes, Wilson's for chances, that of Bonett and Price"
                                 + " for changes of chances. With many values some intervals will miss the truth. They say"
                                 + " nothing about a scenario that describes the wrong sky."));
