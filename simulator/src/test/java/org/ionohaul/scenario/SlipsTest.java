@@ -49,10 +49,7 @@ final class SlipsTest {
                 "modes.brisk-comb.rate-policy.bad-share | 45 | must be above 0 and at most 1, but is 45 | did you mean \"45 %\"?"
             })
     void aValueIsRefusedInWordsThatHelp(String key, String value, String message, String remedy) {
-        List<Problem> problems = problems(Map.of(key, value));
-        assertEquals(message, problems.get(0).message());
-        assertEquals(remedy, problems.get(0).remedy());
-        assertEquals(1, problems.size(), problems::toString);
+        assertRefused(message, remedy, WrittenScenario.in(folder).problems(Map.of(key, value)));
     }
 
     @ParameterizedTest
@@ -70,7 +67,10 @@ final class SlipsTest {
     void aNoiseIsRefusedInWordsThatHelp(String noise, String message, String remedy) {
         WrittenScenario scenario = WrittenScenario.in(folder)
                 .replacing("[near]", "snr = \"14 dB\"", "signal = \"s7\"\nnoise = \"" + noise + "\"");
-        List<Problem> problems = scenario.problems();
+        assertRefused(message, remedy, scenario.problems());
+    }
+
+    private static void assertRefused(String message, String remedy, List<Problem> problems) {
         assertEquals(message, problems.get(0).message());
         assertEquals(remedy, problems.get(0).remedy());
         assertEquals(1, problems.size(), problems::toString);
@@ -188,11 +188,5 @@ final class SlipsTest {
                 problems.stream()
                         .map(it -> it.key() + ": " + it.message() + ": " + it.remedy())
                         .toList());
-    }
-
-    private List<Problem> problems(Map<String, String> overrides) {
-        Path file = WrittenScenario.in(folder).written();
-        return assertThrows(ScenarioProblems.class, () -> ScenarioReader.read(file, overrides))
-                .problems();
     }
 }

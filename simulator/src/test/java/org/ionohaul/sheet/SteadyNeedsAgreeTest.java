@@ -13,7 +13,7 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.trial.ModeBench;
 import org.ionohaul.trial.ModeCard;
 import org.ionohaul.trial.SkyView;
-import org.ionohaul.trial.Trials;
+import org.ionohaul.trial.TrialSkies;
 import org.junit.jupiter.api.Test;
 
 /** What a data rate needs is told twice, on a mode's card and beside a sky: one number, on one scale. */
@@ -23,7 +23,7 @@ final class SteadyNeedsAgreeTest {
     @Test
     void theCardOfAModeAndTheSkyTellOneNeed() throws ScenarioProblems {
         Scenario scenario = ScenarioReader.read(DEMO);
-        List<List<Cell>> beside = SkyTables.needs(SkyView.of(scenario, 0, new Trials(scenario).sky(0), 60))
+        List<List<Cell>> beside = SkyTables.needs(SkyView.of(scenario, 0, new TrialSkies(scenario).sky(0), 60))
                 .rows();
         int row = 0;
         for (Mode mode : scenario.modes()) {
