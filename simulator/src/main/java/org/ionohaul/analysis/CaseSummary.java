@@ -66,7 +66,9 @@ public record CaseSummary(
                 modes,
                 ranking,
                 selection.leaders(),
-                IntStream.range(0, deadlines.size()).mapToObj(selection::leaders).toList(),
+                IntStream.range(0, deadlines.size())
+                        .mapToObj(selection::leaders)
+                        .toList(),
                 pairs(trials, ranking, tallies),
                 Verdict.of(
                         ranking.stream().map(modes::get).toList(),

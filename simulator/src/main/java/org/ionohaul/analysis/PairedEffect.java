@@ -1,8 +1,8 @@
 package org.ionohaul.analysis;
 
-import java.util.OptionalInt;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedTimes;
@@ -40,7 +40,8 @@ public record PairedEffect(
     /** Returns the deadline, by its place, whose chance changes most of those that change beyond chance; empty if none does. */
     public OptionalInt mostChangedDeadline() {
         return IntStream.range(0, deadlineChanges.size())
-                .filter(i -> deadlineChanges.get(i).low() > 0 || deadlineChanges.get(i).high() < 0)
+                .filter(i -> deadlineChanges.get(i).low() > 0
+                        || deadlineChanges.get(i).high() < 0)
                 .boxed()
                 .max(Comparator.comparingDouble(
                         i -> Math.abs(deadlineChanges.get(i).value())))

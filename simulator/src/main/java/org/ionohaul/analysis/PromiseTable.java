@@ -50,7 +50,8 @@ final class PromiseTable {
      */
     static Leaders leaders(List<PromiseTable> tables, long bytes, double deadlineSeconds) {
         int size = SizeGrid.indexNotBelow(bytes);
-        return SubsetSelection.ofDeadline(tables.stream().map(it -> it.times.seconds(size)).toList(), deadlineSeconds);
+        return SubsetSelection.ofDeadline(
+                tables.stream().map(it -> it.times.seconds(size)).toList(), deadlineSeconds);
     }
 
     /** Returns which way. */

@@ -1,8 +1,8 @@
 package org.ionohaul.analysis;
 
-import java.util.OptionalLong;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;

@@ -1,10 +1,10 @@
 package org.ionohaul.analysis;
 
 import java.util.Arrays;
-import java.util.OptionalDouble;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;

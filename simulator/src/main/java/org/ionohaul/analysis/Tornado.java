@@ -73,9 +73,7 @@ public record Tornado(Scenario scenario, int keysAsked, VariationPoint reference
         return most.isBeyondChance(caseIndex, mode)
                 ? Stream.concat(
                                 Stream.of(most),
-                                ranked.stream()
-                                        .skip(1)
-                                        .filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode)))
+                                ranked.stream().skip(1).filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode)))
                         .toList()
                 : List.of();
     }

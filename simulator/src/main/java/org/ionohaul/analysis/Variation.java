@@ -1,9 +1,9 @@
 package org.ionohaul.analysis;
 
-import java.util.stream.IntStream;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.PlannedPoint;

@@ -1,6 +1,5 @@
 package org.ionohaul.cli;
 
-import org.ionohaul.analysis.TrialPick;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +11,7 @@ import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.ionohaul.analysis.TrialPick;
 import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;

@@ -54,9 +54,7 @@ public record CaseSection(
                 CaseWords.heading(summary.transfer()),
                 CaseWords.route(scenario, summary),
                 CaseWords.answer(summary),
-                Stream.concat(
-                                CaseWords.deadlines(summary).stream(),
-                                new LimitWords(scenario).ofModes(summary).stream())
+                Stream.concat(CaseWords.deadlines(summary).stream(), new LimitWords(scenario).ofModes(summary).stream())
                         .toList(),
                 VerdictWords.sentences(summary),
                 CaseTables.completion(summary.modes()),

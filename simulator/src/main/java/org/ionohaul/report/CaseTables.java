@@ -1,10 +1,10 @@
 package org.ionohaul.report;
 
-import java.util.OptionalDouble;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;

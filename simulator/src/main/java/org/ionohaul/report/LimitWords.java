@@ -8,9 +8,9 @@ import org.ionohaul.analysis.Limit;
 import org.ionohaul.analysis.Limits;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.channel.End;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeText;
-import org.ionohaul.channel.End;
 import org.ionohaul.scenario.Scenario;
 
 /** What keeps a file from being through by a deadline, in words. */
@@ -34,8 +34,7 @@ final class LimitWords {
             case DEADLINE -> "it was still being sent";
             case HORIZON -> "the horizon of " + TimeText.given(scenario.horizonSeconds()) + " ended it";
             case PATIENCE ->
-                "the operator's "
-                        + TimeText.given(scenario.station(End.NEAR).patienceSeconds()) + " ran out";
+                "the operator's " + TimeText.given(scenario.station(End.NEAR).patienceSeconds()) + " ran out";
             case LOST_LINKS -> "the link was lost and redials used up";
             case NO_LINK -> "no call was answered";
             case WRONG -> "wrong bytes came that no check noticed";

@@ -14,7 +14,8 @@ public final class PromiseReport {
     /** Longest line, in characters. */
     public static final int WIDTH = 80;
 
-    private static final String SAFE = " which is made to hold in about 95 of 100 such studies, whichever mode is picked.";
+    private static final String SAFE =
+            " which is made to hold in about 95 of 100 such studies, whichever mode is picked.";
 
     private final StudyResult result;
     private final LimitWords limits;
@@ -35,8 +36,7 @@ public final class PromiseReport {
      */
     public static List<String> ofSizes(StudyResult result, List<SizePromises> promises) {
         PromiseReport report = new PromiseReport(result);
-        promises.forEach(
-                it -> report.addSection(it.direction(), new SizePromiseWords(it, report.limits).lines(WIDTH)));
+        promises.forEach(it -> report.addSection(it.direction(), new SizePromiseWords(it, report.limits).lines(WIDTH)));
         return report.ended("Sizes are safe: on at least so many trials such a file is through," + SAFE
                 + " Small print: the size up to which the trials leave it open. What stops a larger file: what kept, at the"
                 + " confidence asked for, those trials that did not have the next larger file through. Sizes are as they go"
@@ -51,8 +51,8 @@ public final class PromiseReport {
      */
     public static List<String> ofFile(StudyResult result, List<FilePromises> promises) {
         PromiseReport report = new PromiseReport(result);
-        promises.forEach(it -> report.addSection(
-                it.summary().direction(), new FilePromiseWords(it, report.limits).lines(WIDTH)));
+        promises.forEach(it ->
+                report.addSection(it.summary().direction(), new FilePromiseWords(it, report.limits).lines(WIDTH)));
         return report.ended("Times are safe: on at least so many trials the file is through by then," + SAFE
                 + " Open: on so many trials it may not be through within the time watched. Else: what kept the trials"
                 + " that were late. The size is as it goes on the air.");

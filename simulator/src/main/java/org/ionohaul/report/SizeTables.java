@@ -12,8 +12,8 @@ import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.Pace;
 import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
-import org.ionohaul.analysis.SizeCurve;
 import org.ionohaul.analysis.SizeComparison;
+import org.ionohaul.analysis.SizeCurve;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
@@ -43,8 +43,7 @@ final class SizeTables {
         int larger = answers.largerSent();
         String more = larger == 0
                 ? ""
-                : ", and " + larger + " larger " + (larger == 1 ? "one" : "ones")
-                        + " about which modes change places,";
+                : ", and " + larger + " larger " + (larger == 1 ? "one" : "ones") + " about which modes change places,";
         return "Files of each size up to " + SizeText.size(SizeTransfers.LARGEST_SENT_BYTES) + more
                 + " are sent on each of "
                 + SizeText.grouped(answers.trials()) + " trials, under the same skies; other larger ones are read off"

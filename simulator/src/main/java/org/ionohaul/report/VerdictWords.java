@@ -1,13 +1,13 @@
 package org.ionohaul.report;
 
-import org.ionohaul.analysis.Limit;
-import org.ionohaul.analysis.ArrivalLead;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.ArrivalLead;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.CauseTime;
+import org.ionohaul.analysis.Limit;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.SavedTime;
 import org.ionohaul.analysis.Side;
@@ -57,8 +57,7 @@ final class VerdictWords {
                         + second + " can't be told apart; " + first + " is usually through first,";
         if (verdict.reason() == Reason.MORE_ARRIVES) {
             return standing + " mostly because it gets through at all more often," + delivered(best, next)
-                    + ofDeadlines(
-                            ArrivalLead.of(best, next), best.deadlines().size())
+                    + ofDeadlines(ArrivalLead.of(best, next), best.deadlines().size())
                     + failure(next) + later(second, verdict);
         }
         return verdict.saved().map(it -> saving(standing, it)).orElse(stop(standing))

@@ -1,6 +1,5 @@
 package org.ionohaul.sheet;
 
-import org.ionohaul.channel.Deciles;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.ionohaul.channel.Deciles;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.Interference;

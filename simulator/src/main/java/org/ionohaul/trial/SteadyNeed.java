@@ -27,19 +27,17 @@ public record SteadyNeed(Mode mode, int dataRate, double carrierSnrDb) {
 
     /** Returns the needs of a mode's data rates, data rate 1 first. */
     public static List<SteadyNeed> of(Mode mode) {
-        FadingSkies steady = new FadingSkies(
-                FadingCondition.FLAT.paths(), mode.emission().passband(), ONE_BURST, ANY_SEED);
+        FadingSkies steady =
+                new FadingSkies(FadingCondition.FLAT.paths(), mode.emission().passband(), ONE_BURST, ANY_SEED);
         return IntStream.rangeClosed(1, mode.dataRates().size())
-                .mapToObj(dataRate -> new SteadyNeed(
-                        mode, dataRate, new LossOnPath(waveform(mode, dataRate), steady).needDb(LOSS)))
+                .mapToObj(dataRate ->
+                        new SteadyNeed(mode, dataRate, new LossOnPath(waveform(mode, dataRate), steady).needDb(LOSS)))
                 .toList();
     }
 
     private static Waveform waveform(Mode mode, int dataRate) {
         return Waveforms.of(
-                mode.dataRates().get(dataRate - 1),
-                mode.emission(),
-                mode.arq().combining());
+                mode.dataRates().get(dataRate - 1), mode.emission(), mode.arq().combining());
     }
 
     /** Returns the share of the time in which an end has less, from 0 to 1. */

@@ -1,8 +1,7 @@
 package org.ionohaul.whatif;
 
-import java.util.OptionalInt;
-import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.TimeText;

@@ -1,5 +1,6 @@
 package org.ionohaul.whatif;
 
+import java.util.OptionalInt;
 import java.util.List;
 import java.util.Locale;
 import org.ionohaul.analysis.Alike;
@@ -132,9 +133,15 @@ final class PointWords {
                     + OddsText.percentRange(
                             margin.bestBefore().low(), margin.bestBefore().high()) + ")";
         }
-        int deadline = margin.tellingDeadline().orElseThrow();
-        Cell points = points(margin.deadlineLeads().get(deadline));
-        return "by " + TimeText.given(deadlinesSeconds.get(deadline)) + " on " + points.text() + " % ("
-                + points.detail() + ") against " + next;
+        OptionalInt deadline = margin.tellingDeadline();
+        return deadline.isEmpty()
+                ? "gets through on " + ahead(margin.deliveredLead(), next)
+                : "by " + TimeText.given(deadlinesSeconds.get(deadline.getAsInt())) + " on "
+                        + ahead(margin.deadlineLeads().get(deadline.getAsInt()), next);
+    }
+
+    private static String ahead(Estimate lead, String next) {
+        Cell points = points(lead);
+        return points.text() + " % (" + points.detail() + ") against " + next;
     }
 }

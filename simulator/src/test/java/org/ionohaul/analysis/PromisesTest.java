@@ -75,9 +75,8 @@ final class PromisesTest {
     @Test
     void withoutEnoughTrialsOrWithNothingThroughThereIsNoSoonestPromise() {
         assertEquals(Optional.empty(), file(20, 1, 1).soonest());
-        List<SessionResult> none = IntStream.range(0, 100)
-                .mapToObj(i -> InventedStudy.gaveUp(60))
-                .toList();
+        List<SessionResult> none =
+                IntStream.range(0, 100).mapToObj(i -> InventedStudy.gaveUp(60)).toList();
         assertEquals(
                 Optional.empty(),
                 FilePromises.of(InventedStudy.oneCase(List.of(), List.of("a"), List.of(none)), SURE)
@@ -96,7 +95,13 @@ final class PromisesTest {
                             .toList())
                     .toList();
             StudyResult study = InventedStudy.oneFileStudy(100_000, List.of("a", "b"), sessions);
-            alone += SizePromises.of(study, 600, SURE).get(0).leaders().orElseThrow().isSole() ? 1 : 0;
+            alone += SizePromises.of(study, 600, SURE)
+                            .get(0)
+                            .leaders()
+                            .orElseThrow()
+                            .isSole()
+                    ? 1
+                    : 0;
         }
         assertTrue(alone <= studies * limit(ACCEPTED, studies), "named alone: " + alone);
     }

@@ -184,8 +184,10 @@ final class SizeAnswersTest {
         PromiseTable table = PromiseTable.of(
                         InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions)), Direction.UPLOAD)
                 .get(0);
-        assertEquals(Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limits().largest());
-        assertEquals(Optional.of(Limit.DEADLINE), table.largestFile(90, 0.5).limits().largest());
+        assertEquals(
+                Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limits().largest());
+        assertEquals(
+                Optional.of(Limit.DEADLINE), table.largestFile(90, 0.5).limits().largest());
     }
 
     /**

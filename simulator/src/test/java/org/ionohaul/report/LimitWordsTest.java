@@ -25,8 +25,7 @@ final class LimitWordsTest {
     void theLimitIsToldWithItsNumberAndHowMuchItMakes() {
         assertEquals("the horizon of 1 h ended it", reason(Map.of(Limit.HORIZON, 5)));
         assertEquals(
-                "mostly the link was lost and redials used up",
-                reason(Map.of(Limit.LOST_LINKS, 6, Limit.NO_LINK, 4)));
+                "mostly the link was lost and redials used up", reason(Map.of(Limit.LOST_LINKS, 6, Limit.NO_LINK, 4)));
         assertEquals(
                 "most often no call was answered",
                 reason(Map.of(Limit.LOST_LINKS, 3, Limit.NO_LINK, 4, Limit.DEADLINE, 3)));
@@ -37,7 +36,8 @@ final class LimitWordsTest {
     void patienceIsToldWithItsLength() {
         assertEquals(
                 "the operator's 45 min ran out",
-                new LimitWords(FabricatedStudy.impatient(2700).scenario()).reason(new Limits(Map.of(Limit.PATIENCE, 1))));
+                new LimitWords(FabricatedStudy.impatient(2700).scenario())
+                        .reason(new Limits(Map.of(Limit.PATIENCE, 1))));
     }
 
     /** "quick" gives up from trial 60 on, after 614 s and more: by 900 s 29 of the 40 late ones have. */
@@ -49,7 +49,9 @@ final class LimitWordsTest {
                 List.of("Quick, 60 % by 15 min: else mostly the link was lost and redials used up."),
                 new LimitWords(HOUR.scenario()).ofModes(summary));
         assertEquals(
-                List.of(), new LimitWords(HOUR.scenario()).ofModes(StudySummary.of(HOUR).cases().get(0)));
+                List.of(),
+                new LimitWords(HOUR.scenario())
+                        .ofModes(StudySummary.of(HOUR).cases().get(0)));
     }
 
     /** Five of a hundred give up by 1004 s: from then on rows are alike, and it is said why. */

@@ -50,8 +50,7 @@ final class SpreadWordsTest {
     void aDeadlineThatEveryTrialKeepsIsNoReasonToMeasure() {
         SpreadSplit split = new SpreadSplit(
                 share(0.6),
-                List.of(new InputShare(
-                        "far.snr", share(0.4), 1e-9, List.of(share(0.24), new Estimate(0, 0, 0)))),
+                List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(share(0.24), new Estimate(0, 0, 0)))),
                 List.of("far.snr"));
         assertTrue(SpreadWords.sentence("Hare", List.of(600.0, 1500.0), split)
                 .endsWith("it would move the chance of 10 min by some 24 of 100 (19 to 29) either way."));

@@ -46,18 +46,14 @@ final class WarningsTest {
     void muchNoiseIsWarnedOf() throws ScenarioProblems {
         WrittenScenario noisy = WrittenScenario.in(folder)
                 .replacing("[near]", "snr = \"14 dB\"", "signal = \"S9+40\"\nnoise = \"S9+20\"");
-        assertEquals(
-                List.of("\"S9+20\" is unusual: usually from -140 dBm to S9+10"),
-                noisy.warnings(Map.of()));
+        assertEquals(List.of("\"S9+20\" is unusual: usually from -140 dBm to S9+10"), noisy.warnings(Map.of()));
     }
 
     @Test
     void aPointFarFromWhatIsWatchedIsWarnedOf() throws ScenarioProblems {
         WrittenScenario scenario = WrittenScenario.in(folder)
                 .with("[sky]", "condition = \"moderate\"\ntrend = [{ at = \"08:10\", rise = \"0 dB\" }]");
-        assertEquals(
-                List.of("\"08:10\" lies more than 3 hours before pressing send"),
-                scenario.warnings(Map.of()));
+        assertEquals(List.of("\"08:10\" lies more than 3 hours before pressing send"), scenario.warnings(Map.of()));
     }
 
     @Test

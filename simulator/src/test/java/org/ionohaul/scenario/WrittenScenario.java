@@ -78,8 +78,8 @@ record WrittenScenario(Path folder, Map<String, String> parts) {
 
     /** Writes the files and returns what is told of them as unusual when some keys are set on the command line. */
     List<String> warnings(Map<String, String> changes) throws ScenarioProblems {
-        return messages(ScenarioReader.understand(SourceFiles.DISK, written(), changes)
-                .warnings());
+        return messages(
+                ScenarioReader.understand(SourceFiles.DISK, written(), changes).warnings());
     }
 
     static List<String> messages(List<Warning> warnings) {

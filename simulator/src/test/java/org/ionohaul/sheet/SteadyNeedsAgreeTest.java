@@ -32,7 +32,8 @@ final class SteadyNeedsAgreeTest {
             for (ModeCard.DataRate dataRate : card.dataRates()) {
                 String need = beside.get(row++).get(1).text();
                 assertTrue(
-                        sheet.lines().anyMatch(it -> it.startsWith("  " + dataRate.number() + " ") && it.endsWith(need)),
+                        sheet.lines()
+                                .anyMatch(it -> it.startsWith("  " + dataRate.number() + " ") && it.endsWith(need)),
                         need + " of data rate " + dataRate.number() + " in\n" + sheet);
                 // The card's own curve on a flat path, by the signal's mean power.
                 assertEquals(
