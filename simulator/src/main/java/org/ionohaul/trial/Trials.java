@@ -66,6 +66,22 @@ public final class Trials {
     }
 
     /**
+     * Runs one session under a sky of the caller's own, with chance of its own.
+     *
+     * @param transfer what is sent; need not be the scenario's
+     * @param mode one of the scenario's modes
+     * @param conditions the sky before its random processes run
+     * @param chance seeds all of its random processes, also when trials share the rest
+     */
+    public SessionResult run(
+            Transfer transfer, Direction direction, Mode mode, SkyConditions conditions, TrialStreams chance) {
+        ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
+        Sky sky = new Sky(conditions, chance);
+        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
+                .run(horizonNanos);
+    }
+
+    /**
      * Runs one trial of one case with one mode and returns the airtime, in nanoseconds, that its overs lost by not having
      * the best data rate of their moment.
      *
