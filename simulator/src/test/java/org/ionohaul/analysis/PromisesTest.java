@@ -128,7 +128,7 @@ final class PromisesTest {
         assertEquals(
                 List.of(20, 10, 6, 4),
                 List.of(Limit.LOST_LINKS, Limit.PATIENCE, Limit.NO_LINK, Limit.HORIZON).stream()
-                        .map(last.counts()::get)
+                        .map(it -> last.counts().getOrDefault(it, 0))
                         .toList());
         assertTrue(last.areAllForGood() && last.late() == 40, last::toString);
     }
