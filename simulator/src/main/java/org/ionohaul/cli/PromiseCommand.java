@@ -30,11 +30,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "promise",
         description = {
-            "Says which file sizes may be promised by a deadline, how surely, with each mode: the stations and the sky are"
-                    + " the scenario's, files of every size are tried.",
+            "Says which file sizes may be promised by a deadline, how surely, with each mode: the stations and the sky"
+                    + " are the scenario's, files of every size are tried.",
             "",
-            "With --size it answers the other way round: by when a file of that size may be promised and, with --by, how"
-                    + " surely it is through by then.",
+            "With --size it answers the other way round: by when a file of that size may be promised and, with --by,"
+                    + " how surely it is through by then.",
             ""
         },
         mixinStandardHelpOptions = true)

@@ -41,11 +41,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "trace",
         description = {
-            "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where the time"
-                    + " went.",
+            "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where"
+                    + " the time went.",
             "",
-            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a picture,"
-                    + " ladder.svg. Watching changes no result.",
+            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a"
+                    + " picture, ladder.svg. Watching changes no result.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -76,9 +76,9 @@ final class TraceCommand implements Callable<Integer> {
             paramLabel = "KIND",
             description =
                     "Instead of --trial: looks through the scenario's trials for a telling one. median: the one in the"
-                            + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed: never-linked (no call was answered), gave-up"
-                            + " (the link was lost and all redials used up), out-of-patience (an operator broke off), horizon"
-                            + " (still sending when watching ended).")
+                        + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed:"
+                        + " never-linked (no call was answered), gave-up (the link was lost and all redials used up),"
+                        + " out-of-patience (an operator broke off), horizon (still sending when watching ended).")
     private Optional<String> pick = Optional.empty();
 
     @Option(

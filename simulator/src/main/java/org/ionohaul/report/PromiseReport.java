@@ -38,9 +38,9 @@ public final class PromiseReport {
         PromiseReport report = new PromiseReport(result);
         promises.forEach(it -> report.addSection(it.direction(), new SizePromiseWords(it, report.limits).lines(WIDTH)));
         return report.ended("Sizes are safe: on at least so many trials such a file is through," + SAFE
-                + " Small print: the size up to which the trials leave it open. What stops a larger file: what kept, at the"
-                + " confidence asked for, those trials that did not have the next larger file through. Sizes are as they go"
-                + " on the air, rounded down to preferred numbers, so that rows may be alike.");
+                + " Small print: the size up to which the trials leave it open. What stops a larger file: what kept,"
+                + " at the confidence asked for, those trials that did not have the next larger file through. Sizes"
+                + " are as they go on the air, rounded down to preferred numbers, so that rows may be alike.");
     }
 
     /**

@@ -73,8 +73,8 @@ final class SpreadWords {
         double most = split.mostSwing().getAsDouble();
         return most == 0
                 ? "No measurement is seen to matter for a deadline: each is kept on all of these trials or on none."
-                : "Which measurement would move the chance of a deadline most these trials do not tell: one moves it by at"
-                        + " most " + Math.max(1, Math.round(100 * most)) + " of 100 either way.";
+                : "Which measurement would move the chance of a deadline most these trials do not tell: one moves it"
+                        + " by at most " + Math.max(1, Math.round(100 * most)) + " of 100 either way.";
     }
 
     private static String swings(List<Double> deadlinesSeconds, InputShare input) {
@@ -116,8 +116,8 @@ final class SpreadWords {
             }
         }
         return new Table(
-                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be chance; in"
-                        + " small print, ranges made to hold the true share in about 95 of 100 such studies",
+                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be"
+                        + " chance; in small print, ranges made to hold the true share in about 95 of 100 such studies",
                 Stream.concat(
                                 Stream.of(Cell.of("cause")),
                                 split.stream().map(titles::get).map(Cell::of))

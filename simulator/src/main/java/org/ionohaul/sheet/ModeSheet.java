@@ -103,8 +103,8 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
 
     private Table dataRates() {
         return new Table(
-                "Data rates; needs: SNR of a full-power carrier in 3 kHz, as scenarios state it, at which 1 frame in 10 is"
-                        + " lost on a steady path",
+                "Data rates; needs: SNR of a full-power carrier in 3 kHz, as scenarios state it, at which 1 frame in"
+                        + " 10 is lost on a steady path",
                 cells("data rate", "frame", "alone", "longest over", "lasts", "then net", "needs"),
                 card.dataRates().stream()
                         .map(dataRate -> cells(

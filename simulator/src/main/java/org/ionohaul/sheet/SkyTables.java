@@ -20,9 +20,9 @@ final class SkyTables {
     /** Returns what can be said of each end over the whole time. */
     static Table ends(SkyView view) {
         return new Table(
-                "SNR of a full-power carrier in 3 kHz, noise and other stations counted: what half of the time is above,"
-                        + " and the worst and the best tenth of the time begin at; a fade is 10 dB below the mean of the"
-                        + " moment",
+                "SNR of a full-power carrier in 3 kHz, noise and other stations counted: what half of the time is"
+                    + " above, and the worst and the best tenth of the time begin at; a fade is 10 dB below the mean"
+                    + " of the moment",
                 List.of(
                         Cell.of("at"),
                         new Cell("SNR", "middle"),

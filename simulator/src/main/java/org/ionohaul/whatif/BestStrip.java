@@ -64,8 +64,8 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
         return new Chart(
                 id,
                 "Which mode is best, and by how much",
-                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
-                        + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
+                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance"
+                        + " in the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
                 "A bar a value of " + variation.sweeps().get(0).key() + ". The table has the numbers.",
                 new BestStrip(bars),
                 tables.best(caseIndex));

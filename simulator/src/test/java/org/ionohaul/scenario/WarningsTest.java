@@ -33,8 +33,8 @@ final class WarningsTest {
                 "near.station.relay | 15 s | \"15 s\" is unusual: usually from 0 s to 1 s",
                 "transfer.1.files.1.compression | 120 % | \"120 %\" is unusual: usually from 1 % to 100 %",
                 "transfer.1.deadlines | [\"1 s\"] | [\"1 s\"] is unusual: hardly any link is open within 5 s",
-                "transfer.1.files.1.size | 19 MB | \"note\" can't be through within the horizon, not even at the highest data"
-                        + " rate of any mode",
+                "transfer.1.files.1.size | 19 MB | \"note\" can't be through within the horizon, not even at the"
+                        + " highest data rate of any mode",
                 "sky.frequency | 50 MHz | \"50 MHz\" is unusual: usually from 1.6 MHz to 30 MHz",
                 "modes.brisk-comb.emission.bandwidth | 2.2 Hz | \"2.2 Hz\" is unusual: usually from 10 Hz to 48 kHz"
             })

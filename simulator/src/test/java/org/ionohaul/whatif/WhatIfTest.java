@@ -10,14 +10,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ionohaul.analysis.DeadlineChance;
-import org.ionohaul.analysis.Limits;
 import org.ionohaul.analysis.CasePoint;
+import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.Leaders;
+import org.ionohaul.analysis.Limits;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
-import org.ionohaul.analysis.Verdict;
 import org.ionohaul.analysis.PairedEffect;
+import org.ionohaul.analysis.Verdict;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
@@ -50,10 +50,9 @@ final class WhatIfTest {
     void theMarginOfAModeThatIsSurerAndLaterIsToldWithoutDeadlines() {
         Estimate often = new Estimate(0.7, 0.6, 0.8);
         Estimate seldom = new Estimate(0.2, 0.1, 0.3);
-        Margin margin = new Margin(
-                1, Verdict.Standing.SURER, seldom, often, seldom, List.of(), new Estimate(0.1, 0.05, 0.15));
-        ModePoint mode = new ModePoint(
-                often, often, often, List.of(), new PairedEffect(often, 0, 0, 1, List.of(), 1));
+        Margin margin =
+                new Margin(1, Verdict.Standing.SURER, seldom, often, seldom, List.of(), new Estimate(0.1, 0.05, 0.15));
+        ModePoint mode = new ModePoint(often, often, often, List.of(), new PairedEffect(often, 0, 0, 1, List.of(), 1));
         CasePoint point =
                 new CasePoint(List.of(mode, mode), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
         assertEquals(
