@@ -77,8 +77,7 @@ final class SkyCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         new SkyText(view).lines().forEach(terminal::println);
         if (out.isPresent()) {
-            ResultFolder folder =
-                    new ResultFolder(out.get().resolve(choice.folderName(scenario, "sky", trial)));
+            ResultFolder folder = new ResultFolder(out.get().resolve(choice.folderName(scenario, "sky", trial)));
             write(view, folder);
             terminal.println();
             terminal.println("Written to " + folder.path() + ": sky.csv, sky.html");

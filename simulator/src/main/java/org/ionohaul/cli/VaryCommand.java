@@ -91,8 +91,7 @@ final class VaryCommand implements Callable<Integer> {
         Scenario reference = scenarios.get(0);
         Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
-        ResultFolder folder =
-                new ResultFolder(out.resolve(choice.folderName(reference, varied, question.name())));
+        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(reference, varied, question.name())));
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),

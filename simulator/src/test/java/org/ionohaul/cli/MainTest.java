@@ -126,9 +126,8 @@ final class MainTest {
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "near.snr=9_dB")), err::toString);
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "trials=9")), err::toString);
         try (Stream<Path> folders = Files.list(folder)) {
-            List<String> names = folders.map(it -> it.getFileName().toString())
-                    .sorted()
-                    .toList();
+            List<String> names =
+                    folders.map(it -> it.getFileName().toString()).sorted().toList();
             assertEquals(3, names.size(), names::toString);
             assertEquals("river-watch-41", names.get(0));
             assertTrue(names.get(1).startsWith("river-watch-41-near.snr-9_dB"), names::toString);

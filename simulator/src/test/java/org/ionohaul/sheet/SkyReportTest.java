@@ -1,12 +1,5 @@
 package org.ionohaul.sheet;
 
-import org.ionohaul.trial.TrialSkies;
-import org.ionohaul.trial.SkyView;
-import org.ionohaul.scenario.SourceFiles;
-import org.ionohaul.scenario.ScenarioReader;
-import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.scenario.Scenario;
-import java.util.Map;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -15,11 +8,18 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.report.FabricatedStudy;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.trial.SkyView;
+import org.ionohaul.trial.TrialSkies;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,8 +46,7 @@ final class SkyReportTest {
     /** S7 is -85 dBm and S3 is -109 dBm (IARU Region 1 R.1); three decibels of noise more from the start make it -106. */
     @Test
     void levelsAreShownAsAMeterShowsThem() throws IOException, ScenarioProblems {
-        String text =
-                """
+        String text = """
                 title = "Meters"
                 horizon = "10 min"
                 distance = "100 km"
@@ -73,11 +72,8 @@ final class SkyReportTest {
         Scenario scenario = ScenarioReader.read(files, Path.of("meters.toml"), Map.of());
         SkyView view = SkyView.of(scenario, 0, new TrialSkies(scenario).sky(0), 600);
         assertEquals(
-                List.of(List.of(
-                        "Weir", "S7 (-85)", "S7 (-85)", "S7 (-85)", "S4 (-106)", "S4 (-106)")),
-                SkyTables.meters(view).rows().stream()
-                        .map(SkyReportTest::texts)
-                        .toList());
+                List.of(List.of("Weir", "S7 (-85)", "S7 (-85)", "S7 (-85)", "S4 (-106)", "S4 (-106)")),
+                SkyTables.meters(view).rows().stream().map(SkyReportTest::texts).toList());
         assertTrue(String.join("\n", new SkyText(view).lines()).contains("S7 (-85)"));
         assertTrue(String.join(" ", new SkyText(FabricatedStudy.sky()).lines()).contains("just SNRs"));
     }
