@@ -146,7 +146,7 @@ public final class ScenarioReader {
         List<Section> transferSections = top.someParts(ScenarioFormat.TRANSFER);
         List<Transfer> transfers = transferReader.transfers(transferSections);
         List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
-        if (notes.problems().isEmpty()) {
+        if (top.isReadable(ScenarioFormat.HORIZON)) {
             transferReader.warnOfHopeless(transferSections, transfers, modes);
         }
         if (!top.has(ScenarioFormat.CLOCK) && (transferReader.usesClock() || reader.usesClock())) {
