@@ -42,7 +42,8 @@ final class PromisesTest {
                 sessions.get(mode).add(InventedStudy.delivered(seconds(common, factors[mode])));
             }
         }
-        return FilePromises.of(InventedStudy.oneCase(List.of(DEADLINE), THREE.subList(0, factors.length), sessions), SURE);
+        return FilePromises.of(
+                InventedStudy.oneCase(List.of(DEADLINE), THREE.subList(0, factors.length), sessions), SURE);
     }
 
     private static double limit(double accepted, int studies) {

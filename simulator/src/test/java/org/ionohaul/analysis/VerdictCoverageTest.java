@@ -131,8 +131,8 @@ final class VerdictCoverageTest {
     @Test
     void whatIsSaidIsWrongNoMoreOftenThanItIsMadeToBe() throws IOException {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "claim,setting,trials,studies,studies that claim,accepted share of wrong claims,observed,standard error");
+        lines.add("claim,setting,trials,studies,studies that claim,accepted share of wrong claims,observed,standard"
+                + " error");
         int repetitions = IS_RENEWED ? REPETITIONS : FEW_REPETITIONS;
         int seed = 7100;
         for (Experiment each : experiments()) {
