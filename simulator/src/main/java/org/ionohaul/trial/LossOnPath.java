@@ -3,6 +3,7 @@ package org.ionohaul.trial;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.waveform.Waveform;
 
@@ -134,8 +135,8 @@ public final class LossOnPath {
         }
 
         @Override
-        public long noiseSteadyNanos() {
-            return original.noiseSteadyNanos();
+        public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+            original.bursts(fromNanos, toNanos, bursts);
         }
 
         @Override
