@@ -13,6 +13,7 @@ final class SkyReception implements Reception {
     private final double snr;
     private final Level level;
     private final NoiseAtEnd noise;
+    private final GainAtEnd gain;
     private final PathGain[] paths;
     private final Passband passband;
     private final double widestSpreadHz;
@@ -31,6 +32,7 @@ final class SkyReception implements Reception {
      * @param snrDb mean SNR in 3 kHz at the end that listens, in dB
      * @param level what trend and slow variation do to it
      * @param noise what disturbs this end
+     * @param gainControl what its receiver can hear at once
      * @param paths gain of each path of the conditions
      * @param passband through which it listens
      */
@@ -39,11 +41,13 @@ final class SkyReception implements Reception {
             double snrDb,
             Level level,
             NoiseAtEnd noise,
+            GainControl gainControl,
             PathGain[] paths,
             Passband passband) {
         this.snr = Decibels.toRatio(snrDb);
         this.level = level;
         this.noise = noise;
+        this.gain = new GainAtEnd(gainControl, noise);
         this.paths = paths;
         this.passband = passband;
         this.widestSpreadHz = conditions.widestDopplerSpreadHz();
@@ -66,7 +70,7 @@ final class SkyReception implements Reception {
         }
         transfer(atNanos, signal);
         double mean = snr * level.ratio(atNanos);
-        double noisePower = noise.noise(atNanos);
+        double noisePower = noise.between(atNanos) + gain.ownNoise(atNanos, mean * transferred(signal));
         for (int band = 0; band < interference.length; band++) {
             // In the deepest notch rounding can leave the transfer a hair below zero.
             signal[band] = mean * Math.abs(signal[band]);
@@ -81,8 +85,10 @@ final class SkyReception implements Reception {
     }
 
     @Override
-    public long noiseSteadyNanos() {
-        return noise.steadyNanos();
+    public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        bursts.clear();
+        noise.bursts(fromNanos, toNanos, bursts);
+        gain.overruns(fromNanos, toNanos, bursts);
     }
 
     @Override
@@ -106,6 +112,15 @@ final class SkyReception implements Reception {
             paths[path].at(atNanos, gains, path);
         }
         response.write(gains, transfer);
+    }
+
+    /** Returns the mean power transfer of the band. */
+    private double transferred(double[] transfer) {
+        double sum = 0;
+        for (double power : transfer) {
+            sum += power;
+        }
+        return sum / transfer.length;
     }
 
     private void moveTo(long atNanos) {

@@ -24,7 +24,9 @@ public enum Purpose {
     /** Waits and busy channels while dialling; element = mode. */
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
-    POLICY(10);
+    POLICY(10),
+    /** Crashes of static at an end; element = end. */
+    ATMOSPHERICS(21);
 
     private final int number;
 

@@ -145,6 +145,19 @@ public final class ScenarioSheet {
                     percent(conditions.impulses().probability()) + " of the time, "
                             + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
         }
+        if (conditions.atmospherics().isUneven()) {
+            addLine(
+                    lines,
+                    "static",
+                    "Vd " + decibels(conditions.atmospherics().voltageDeviationDb(), "dB")
+                            + " in 3 kHz; the noise stated is its mean");
+        }
+        if (conditions.gainControl().isLimited()) {
+            addLine(
+                    lines,
+                    "receiver",
+                    "hears " + decibels(conditions.gainControl().rangeDb(), "dB") + " below the strongest signal");
+        }
         IntStream.range(0, conditions.interference().size())
                 .forEach(i -> addLine(
                         lines,

@@ -28,16 +28,18 @@ final class BurstWaveform implements Waveform {
 
     private final BurstShape shape;
     private final Hearing hearing;
+    private final Listening listening;
     private final FrameModel frameModel;
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
     private final SinrMeter meter = new SinrMeter();
 
-    BurstWaveform(BurstShape shape, Hearing hearing, FrameModel frameModel) {
+    BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
         FrameShape frame = shape.frame();
         this.shape = shape;
         this.hearing = hearing;
+        this.listening = listening;
         this.frameModel = frameModel;
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
@@ -64,11 +66,10 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double step = Math.min(step(reception), (double) reception.noiseSteadyNanos());
         double spanNanos = (double) preambleNanos;
-        double mean = meter.mean(reception, startNanos, spanNanos, samples(step, spanNanos));
+        listening.hear(reception, startNanos, spanNanos, samples(step(reception), spanNanos));
         double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
-        double snrDb = Decibels.ofRatio(mean * hearing.meanPower() * coherent);
+        double snrDb = Decibels.ofRatio(listening.correlated() * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -120,15 +121,36 @@ final class BurstWaveform implements Waveform {
     }
 
     private double meanRating(Reception reception, long fromNanos, double late, double motion) {
-        int samples = samples(step(reception), blockNanos);
+        listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
-        for (int i = 0; i < samples; i++) {
-            meter.listen(reception, fromNanos + (long) ((i + 0.5) / samples * blockNanos));
-            for (int band = 0; band < meter.subBands(); band++) {
-                sum += frameModel.rating(hearing.esN0(meter.sinr(band), meter.unfadedSinr(band), late, motion));
+        for (int i = 0; i < listening.instants(); i++) {
+            sum += frameModel.decidesOneByOne()
+                    ? ratingOneByOne(listening.at(i), late, motion)
+                    : ratingTogether(listening.at(i), late, motion);
+        }
+        return sum / (listening.instants() * listening.subBands());
+    }
+
+    private double ratingTogether(HeardInstant heard, double late, double motion) {
+        double sum = 0;
+        for (int band = 0; band < listening.subBands(); band++) {
+            double noise = listening.meanNoise(band);
+            sum += frameModel.rating(hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion));
+        }
+        return sum;
+    }
+
+    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
+        double sum = 0;
+        for (int level = 0; level < heard.levels(); level++) {
+            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
+                double noise = heard.noiseAt(level, band);
+                double sinr = heard.signalAt(level, band) / noise;
+                sum += heard.share(level)
+                        * frameModel.rating(hearing.esN0(sinr, heard.unfadedAt(level) / noise, late, motion));
             }
         }
-        return sum / (samples * meter.subBands());
+        return sum;
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

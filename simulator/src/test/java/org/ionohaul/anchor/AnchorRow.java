@@ -33,6 +33,9 @@ record AnchorRow(ReferenceLink link, AirCondition condition) {
             AirCondition.shifted("2.08 ms 0.5 Hz; echo shifted 4 Hz", 5, 0.5, 0, 4),
             AirCondition.twoPaths("2.08 ms 1 Hz; impulses 20 dB 5 ms 1 in 20", 5, 1, 0)
                     .with(new ImpulsiveNoise(0.05, 20, 5e-3)),
+            AirCondition.twoPaths("2.08 ms 1 Hz; impulses 20 dB 5 ms 1 in 20; no blanker", 5, 1, 0)
+                    .with(new ImpulsiveNoise(0.05, 20, 5e-3))
+                    .withoutBlanker(),
             AirCondition.twoPaths("2.08 ms 1 Hz; interferer 20 dB 100 Hz", 5, 1, 0)
                     .withInterferer(20));
 

@@ -227,15 +227,11 @@ final class WaveformsTest {
 
     @Test
     void aPreambleHearsEveryImpulseThatStrikesIt() {
-        // Impulses of 5 ms, 20 dB over the floor, in the first 10 ms of 114: looked at every 5 ms (23 looks, 2 of them
-        // struck), the mean noise is 1 + 2 / 23 x 99 = 9.61. Two looks would miss them or take them for half.
+        // 20 dB over the floor for 10 ms of 114: the mean noise is 1 + 10 / 114 x 99 = 9.68, wherever one looks.
         Waveform waveform = Waveforms.of(burst(0.114, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), NARROW, Combining.NONE);
-        ScriptedReception struck = ScriptedReception.of(
-                1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5), (at, band) -> at < 10_000_000 ? 100 : 1);
-        double costDb = Decibels.ofRatio(1 + 2.0 / 23 * 99);
-        Reception louder = ScriptedReception.of(
-                        1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5 + costDb), struck.disturbance())
-                .withImpulses(5_000_000);
+        double costDb = Decibels.ofRatio(1 + 10.0 / 114 * 99);
+        Reception louder = ScriptedReception.of(1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5 + costDb))
+                .struckUntil(10_000_000, 99);
         assertEquals(0.5, waveform.detectionProbability(louder, 0), 1e-6);
     }
 
