@@ -46,7 +46,7 @@ final class GainAtEnd {
             double before = noise.between(startNanos) + Math.max(noise.othersIn(span - 1), held(span, startNanos));
             double overlap = Math.min((double) toNanos, startNanos + attackNanos) - Math.max(fromNanos, startNanos);
             if (power > before && overlap > 0) {
-                bursts.add(power, overlap / (toNanos - fromNanos));
+                bursts.add(power, overlap / (toNanos - fromNanos), control.attackSeconds());
             }
         }
     }

@@ -11,16 +11,16 @@ public final class SinrMeter {
 
     /** Listens at an instant, in nanoseconds since the trial began; {@link #sinr(int)} then tells what was heard. */
     public void listen(Reception reception, long atNanos) {
-        listen(reception, atNanos, atNanos, atNanos + 1);
+        reception.bursts(atNanos, atNanos + 1, bursts);
+        hear(reception, atNanos);
     }
 
-    private void listen(Reception reception, long atNanos, long fromNanos, long toNanos) {
+    private void hear(Reception reception, long atNanos) {
         if (signal.length != reception.subBands()) {
             signal = new double[reception.subBands()];
             disturbance = new double[signal.length];
         }
         reception.powers(atNanos, signal, disturbance);
-        reception.bursts(fromNanos, toNanos, bursts);
         double added = bursts.meanPower();
         for (int band = 0; band < disturbance.length; band++) {
             disturbance[band] += added;
@@ -50,10 +50,9 @@ public final class SinrMeter {
     public double mean(Reception reception, long fromNanos, double spanNanos, int samples) {
         double signals = 0;
         double disturbances = 0;
+        reception.bursts(fromNanos, fromNanos + Math.max(1, (long) spanNanos), bursts);
         for (int sample = 0; sample < samples; sample++) {
-            long from = fromNanos + (long) ((double) sample / samples * spanNanos);
-            long to = fromNanos + (long) ((sample + 1.0) / samples * spanNanos);
-            listen(reception, fromNanos + (long) ((sample + 0.5) / samples * spanNanos), from, Math.max(from + 1, to));
+            hear(reception, fromNanos + (long) ((sample + 0.5) / samples * spanNanos));
             for (int band = 0; band < signal.length; band++) {
                 signals += signal[band];
                 disturbances += disturbance[band];

@@ -106,7 +106,7 @@ final class SlottedNoise {
                 double begin = (first + block.struck[i]) * slotNanos;
                 double overlap = Math.min((double) toNanos, begin + slotNanos) - Math.max((double) fromNanos, begin);
                 double share = Math.max(0, overlap) / (toNanos - fromNanos);
-                bursts.add(floor * power * block.bursts[i], share);
+                bursts.add(floor * power * block.bursts[i], share, slotNanos / 1e9);
             }
         }
     }

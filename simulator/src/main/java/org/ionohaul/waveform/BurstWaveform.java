@@ -33,6 +33,7 @@ final class BurstWaveform implements Waveform {
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
+    private final BlindMetric metric;
     private final SinrMeter meter = new SinrMeter();
 
     BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
@@ -41,6 +42,7 @@ final class BurstWaveform implements Waveform {
         this.hearing = hearing;
         this.listening = listening;
         this.frameModel = frameModel;
+        this.metric = new BlindMetric(hearing.separation());
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -124,33 +126,51 @@ final class BurstWaveform implements Waveform {
         listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
         for (int i = 0; i < listening.instants(); i++) {
-            sum += frameModel.decidesOneByOne()
-                    ? ratingOneByOne(listening.at(i), late, motion)
-                    : ratingTogether(listening.at(i), late, motion);
+            HeardInstant heard = listening.at(i);
+            if (frameModel.decidesOneByOne()) {
+                sum += ratingOneByOne(heard, late, motion);
+            } else {
+                sum += ratingTogether(heard, late, motion);
+            }
         }
         return sum / (listening.instants() * listening.subBands());
+    }
+
+    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
+        double sum = listening.subBands() * heard.blanked() * frameModel.rating(0);
+        for (int level = 0; level < heard.levels(); level++) {
+            double left = heard.amplitude(level) * heard.amplitude(level);
+            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
+                sum += heard.share(level)
+                        * frameModel.rating(esN0(heard, band, heard.noise(level, band) / left, late, motion));
+            }
+        }
+        return sum;
     }
 
     private double ratingTogether(HeardInstant heard, double late, double motion) {
         double sum = 0;
         for (int band = 0; band < listening.subBands(); band++) {
-            double noise = listening.meanNoise(band);
-            sum += frameModel.rating(hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion));
+            double quiet = listening.quietNoise(band);
+            double esN0 = esN0(heard, band, quiet, late, motion);
+            if (heard.isStruck()) {
+                metric.begin(heard.blanked());
+                for (int level = 0; level < heard.levels(); level++) {
+                    double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
+                    metric.add(
+                            heard.share(level),
+                            heard.amplitude(level),
+                            esN0 / esN0(heard, band, noise, late, motion));
+                }
+                esN0 = metric.evenEsN0(esN0);
+            }
+            sum += frameModel.rating(esN0);
         }
         return sum;
     }
 
-    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
-        double sum = 0;
-        for (int level = 0; level < heard.levels(); level++) {
-            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
-                double noise = heard.noiseAt(level, band);
-                double sinr = heard.signalAt(level, band) / noise;
-                sum += heard.share(level)
-                        * frameModel.rating(hearing.esN0(sinr, heard.unfadedAt(level) / noise, late, motion));
-            }
-        }
-        return sum;
+    private double esN0(HeardInstant heard, int band, double noise, double late, double motion) {
+        return hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion);
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

@@ -35,4 +35,9 @@ public enum ImpulseDefence {
             case BLANKER -> 1 - (1 + limit) * Math.exp(-limit);
         };
     }
+
+    /** Returns the share of samples that it lets through at all. */
+    double passes(double limit) {
+        return this == BLANKER ? -Math.expm1(-limit) : 1;
+    }
 }

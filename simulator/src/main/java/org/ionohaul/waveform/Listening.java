@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.Arrays;
+import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 
 /**
@@ -18,53 +19,48 @@ final class Listening {
     private final FrontEnd frontEnd;
     private final double bandwidthHz;
     private final double symbolSeconds;
-    private final boolean hasCarriers;
+    private final NoiseBursts bursts = new NoiseBursts();
     private HeardInstant[] heard = {};
-    private double[] meanNoise = {};
+    private double[] quietNoise = {};
     private int instants;
 
-    private Listening(FrontEnd frontEnd, double bandwidthHz, double symbolSeconds, boolean hasCarriers) {
+    private Listening(FrontEnd frontEnd, double bandwidthHz, double symbolSeconds) {
         this.frontEnd = frontEnd;
         this.bandwidthHz = bandwidthHz;
         this.symbolSeconds = symbolSeconds;
-        this.hasCarriers = hasCarriers;
     }
 
-    /** Returns the receiver of a burst. Of a frame whose loss was measured carriers and symbols are not known. */
+    /** Returns the receiver of a burst. Of a frame whose loss was measured symbols are not known. */
     static Listening of(BurstShape shape, Emission emission) {
-        if (shape.frame() instanceof ModelledFrame modelled) {
-            Coding coding = modelled.coding();
-            return new Listening(
-                    shape.frontEnd(), emission.bandwidthHz(), coding.symbolSeconds(), coding.carriers() > 1);
-        }
-        return new Listening(shape.frontEnd(), emission.bandwidthHz(), 0, false);
+        double symbolSeconds = shape.frame() instanceof ModelledFrame modelled
+                ? modelled.coding().symbolSeconds()
+                : 0;
+        return new Listening(shape.frontEnd(), emission.bandwidthHz(), symbolSeconds);
     }
 
     /** Listens to a stretch of time at so many instants, each in the middle of its share; to bursts all the time. */
     void hear(Reception reception, long fromNanos, double spanNanos, int count) {
         prepare(reception.subBands(), count);
-        Arrays.fill(meanNoise, 0);
+        Arrays.fill(quietNoise, 0);
+        reception.bursts(fromNanos, fromNanos + Math.max(1, (long) spanNanos), bursts);
         for (int i = 0; i < instants; i++) {
-            long from = fromNanos + (long) ((double) i / instants * spanNanos);
-            long at = fromNanos + (long) ((i + 0.5) / instants * spanNanos);
-            long to = fromNanos + (long) ((i + 1.0) / instants * spanNanos);
-            heard[i].hear(reception, from, at, Math.max(from + 1, to));
-            for (int band = 0; band < meanNoise.length; band++) {
-                meanNoise[band] += heard[i].noise(band) / instants;
+            heard[i].hear(reception, fromNanos + (long) ((i + 0.5) / instants * spanNanos), bursts);
+            for (int band = 0; band < quietNoise.length; band++) {
+                quietNoise[band] += heard[i].noise(0, band) / instants;
             }
         }
     }
 
     private void prepare(int subBands, int count) {
-        if (meanNoise.length != subBands) {
-            meanNoise = new double[subBands];
+        if (quietNoise.length != subBands) {
+            quietNoise = new double[subBands];
             heard = new HeardInstant[0];
         }
         if (heard.length < count) {
             Leakage leakage = new Leakage(subBands, bandwidthHz / subBands, symbolSeconds);
             HeardInstant[] more = Arrays.copyOf(heard, count);
             for (int i = heard.length; i < count; i++) {
-                more[i] = new HeardInstant(frontEnd, hasCarriers, leakage, subBands);
+                more[i] = new HeardInstant(frontEnd, symbolSeconds, leakage, subBands);
             }
             heard = more;
         }
@@ -76,16 +72,16 @@ final class Listening {
     }
 
     int subBands() {
-        return meanNoise.length;
+        return quietNoise.length;
     }
 
     HeardInstant at(int instant) {
         return heard[instant];
     }
 
-    /** Returns the noise of a sub-band as a receiver takes it that knows no better than its mean over the stretch. */
-    double meanNoise(int band) {
-        return meanNoise[band];
+    /** Returns the mean noise of a sub-band between bursts. */
+    double quietNoise(int band) {
+        return quietNoise[band];
     }
 
     /**
@@ -94,13 +90,16 @@ final class Listening {
      */
     double correlated() {
         double sum = 0;
-        for (int band = 0; band < meanNoise.length; band++) {
+        for (int band = 0; band < quietNoise.length; band++) {
             double signal = 0;
+            double noise = 0;
             for (int i = 0; i < instants; i++) {
-                signal += heard[i].signal(band);
+                double left = heard[i].meanAmplitude();
+                signal += left * left * heard[i].signal(band);
+                noise += heard[i].meanNoise(band);
             }
-            sum += signal / instants / meanNoise[band];
+            sum += signal / noise;
         }
-        return sum / meanNoise.length;
+        return sum / quietNoise.length;
     }
 }

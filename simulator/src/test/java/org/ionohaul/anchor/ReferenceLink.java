@@ -44,11 +44,11 @@ interface ReferenceLink {
         return dataSymbols() * mapping().bits() / 2 - ConvolutionalCode.TAIL;
     }
 
-    /** Returns the means of this receiver: several carriers each count by their own noise; a blanker at 10 dB if it is on. */
+    /** Returns the means of this receiver: several carriers each count by their own noise; its blanker if it is on. */
     default FrontEnd frontEnd(boolean isBlanked) {
         Excision excision = carriers() > 1 ? Excision.WEIGHTING : Excision.NONE;
         return new FrontEnd(
-                excision, isBlanked ? ImpulseDefence.BLANKER : ImpulseDefence.NONE, Heard.BLANKED_OVER_MEAN_DB);
+                excision, isBlanked ? ImpulseDefence.BLANKER : ImpulseDefence.NONE, Heard.BLANKED_OVER_MEAN_DB + Heard.MEDIAN_RAISED_DB);
     }
 
     /** Returns the same in the model's terms. */

@@ -55,35 +55,43 @@ final class FrontEndTest {
     }
 
     @Test
-    void aPlainDecoderTakesImpulsesByTheirMeanPower() {
-        // 20 dB over the floor for 10 ms of 100: (1 + 0.1 x 99) times the noise, 10.37 dB, costs a coded frame as much;
-        // uncoded bits suffer in their 10 ms only.
+    void aPlainDecoderTakesImpulsesAsItsMetricDoesAndBitsByTheirOwn() {
+        // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for 0.96 of
+        // their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where
+        // they are struck.
+        BlindMetric metric = new BlindMetric(1);
+        metric.begin(0);
+        metric.add(1 - 0.1 / 0.96, 1, 1);
+        metric.add(0.1 / 0.96, 1, 1 + 0.96 * 99);
+        double even = metric.evenEsN0(Decibels.toRatio(9) * 3000 / 2400) * 2400 / 3000;
         Waveform coded = waveform(0.5, 0, FrontEnd.PLAIN);
-        double costDb = Decibels.ofRatio(1 + 0.1 * 99);
-        double struck = coded.evidence(steady(3 + costDb).struckUntil(10_000_000, 99), 0, 0, 1);
-        assertEquals(coded.evidence(steady(3), 0, 0, 1), struck, 1e-6);
+        double struck = coded.evidence(steady(9).struckUntil(10_000_000, 99), 0, 0, 1);
+        assertEquals(coded.evidence(steady(Decibels.ofRatio(even)), 0, 0, 1), struck, 1e-3 * struck);
         Waveform uncoded = waveform(1, 0, FrontEnd.PLAIN);
         double alone = Math.log(uncoded.decodingProbability(uncoded.evidence(steady(6), 0, 0, 1)));
-        double noisy = Math.log(uncoded.decodingProbability(uncoded.evidence(steady(6 - 20), 0, 0, 1)));
+        double noisyDb = 6 - Decibels.ofRatio(1 + 0.96 * 99);
+        double noisy = Math.log(uncoded.decodingProbability(uncoded.evidence(steady(noisyDb), 0, 0, 1)));
         double both = uncoded.decodingProbability(uncoded.evidence(steady(6).struckUntil(10_000_000, 99), 0, 0, 1));
-        assertEquals(Math.exp(0.9 * alone + 0.1 * noisy), both, 1e-3 * both);
+        assertEquals(Math.exp((1 - 0.1 / 0.96) * alone + 0.1 / 0.96 * noisy), both, 1e-3 * both);
     }
 
     @Test
     void aBlankerHelpsAgainstImpulsesFarOverTheSignal() {
-        // 50 dB over the floor for 10 ms of 100, signal at -2 dB: plain receivers have 40 dB more noise, one with a
-        // blanker
-        // loses a tenth of its samples.
+        // 50 dB over the floor for 10 ms of 100, signal at -2 dB. Hardly a sample of an impulse passes a blanker at 10 dB, a
+        // tenth of the symbols is gone: -ln(0.1 + 0.9 exp(-x)) instead of x = Es/N0, 0.789. A limiter lets them through at ten
+        // times the mean of signal and noise, 12 dB over the floor, with next to nothing of the signal in them; to the
+        // decoder they are noise that costs it somewhat more than the mean power says, and more than the gaps do.
         ScriptedReception struck = steady(-2).struckUntil(10_000_000, 99_999);
         Waveform plain = waveform(0.5, 0, FrontEnd.PLAIN);
-        Waveform blanking = waveform(0.5, 0, BLANKING);
-        Waveform limiting = waveform(0.5, 0, new FrontEnd(Excision.NONE, ImpulseDefence.LIMITER, 10));
         double without = plain.evidence(steady(-2), 0, 0, 1);
-        double blanked = Decibels.ofRatio(blanking.evidence(struck, 0, 0, 1) / without);
-        assertEquals(Decibels.ofRatio(0.9), blanked, 0.5);
-        double limited = Decibels.ofRatio(limiting.evidence(struck, 0, 0, 1) / without);
-        double left = Decibels.ofRatio(plain.evidence(struck, 0, 0, 1) / without);
-        assertTrue(blanked > limited + 3 && limited > left + 10, blanked + ", " + limited + ", " + left);
+        double blanked = waveform(0.5, 0, BLANKING).evidence(struck, 0, 0, 1);
+        assertEquals(-Math.log(0.1 + 0.9 * Math.exp(-without)), blanked, 0.05 * blanked);
+        double limited = waveform(0.5, 0, new FrontEnd(Excision.NONE, ImpulseDefence.LIMITER, 10))
+                .evidence(struck, 0, 0, 1);
+        double mean = without / (1 + 0.1 * 10 * (1 + Decibels.toRatio(-2)));
+        assertTrue(limited > 0.5 * mean && limited < mean && limited < blanked, mean + ", " + limited + ", " + blanked);
+        double left = plain.evidence(struck, 0, 0, 1);
+        assertTrue(left < 0.1 * limited, left + ", " + limited);
         assertTrue(waveform(0.5, 0.1, BLANKING).detectionProbability(struck, 0) > 0.99);
         assertEquals(0, waveform(0.5, 0.1, FrontEnd.PLAIN).detectionProbability(struck, 0), 1e-6);
     }

@@ -69,7 +69,7 @@ record ScriptedReception(
         bursts.clear();
         long overlap = Math.min(toNanos, burstUntilNanos) - fromNanos;
         if (overlap > 0) {
-            bursts.add(burst, (double) overlap / (toNanos - fromNanos));
+            bursts.add(burst, (double) overlap / (toNanos - fromNanos), burstUntilNanos / 1e9);
         }
     }
 
