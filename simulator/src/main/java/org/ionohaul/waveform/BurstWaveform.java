@@ -158,9 +158,7 @@ final class BurstWaveform implements Waveform {
                 for (int level = 0; level < heard.levels(); level++) {
                     double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
                     metric.add(
-                            heard.share(level),
-                            heard.amplitude(level),
-                            esN0 / esN0(heard, band, noise, late, motion));
+                            heard.share(level), heard.amplitude(level), esN0 / esN0(heard, band, noise, late, motion));
                 }
                 esN0 = metric.evenEsN0(esN0);
             }

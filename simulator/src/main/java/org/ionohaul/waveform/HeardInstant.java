@@ -98,9 +98,7 @@ final class HeardInstant {
         double uneven = amplitude[level] - amplitude[0];
         amplitude[level] = amplitude[0] + part * uneven;
         energy[level] = energy[0] + part * (energy[level] - energy[0]);
-        added[level] = added[0]
-                + part * (added[level] - added[0])
-                + part * (1 - part) * uneven * uneven * meanSignal;
+        added[level] = added[0] + part * (added[level] - added[0]) + part * (1 - part) * uneven * uneven * meanSignal;
     }
 
     private void excise() {

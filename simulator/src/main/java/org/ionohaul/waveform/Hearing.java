@@ -22,7 +22,12 @@ record Hearing(double meanPower, double energyPerSinr, double gap, double separa
                     meanPower * Reception.NOISE_BANDWIDTH_HZ / modelled.coding().symbolRateBd();
             Receiver receiver = modelled.receiver();
             Distortion distortion = new Distortion(receiver, modelled.coding().symbolSeconds());
-            return new Hearing(meanPower, energy, Decibels.toRatio(-receiver.gapDb()), modelled.coding().modulation().separation(), distortion);
+            return new Hearing(
+                    meanPower,
+                    energy,
+                    Decibels.toRatio(-receiver.gapDb()),
+                    modelled.coding().modulation().separation(),
+                    distortion);
         }
         // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
         return new Hearing(meanPower, meanPower, 1, Modulation.QPSK.separation(), NO_DISTORTION);

@@ -48,7 +48,9 @@ interface ReferenceLink {
     default FrontEnd frontEnd(boolean isBlanked) {
         Excision excision = carriers() > 1 ? Excision.WEIGHTING : Excision.NONE;
         return new FrontEnd(
-                excision, isBlanked ? ImpulseDefence.BLANKER : ImpulseDefence.NONE, Heard.BLANKED_OVER_MEAN_DB + Heard.MEDIAN_RAISED_DB);
+                excision,
+                isBlanked ? ImpulseDefence.BLANKER : ImpulseDefence.NONE,
+                Heard.BLANKED_OVER_MEAN_DB + Heard.MEDIAN_RAISED_DB);
     }
 
     /** Returns the same in the model's terms. */
