@@ -16,7 +16,6 @@ final class GainControlTest {
     @Test
     void aStrongNeighbourBlocksWhatLiesBelowItAndForAWhileAfterIt() {
         int blocked = 0;
-        int recovering = 0;
         for (int trial = 0; trial < 30; trial++) {
             Sky limited = sky(LIMITED, trial);
             Sky free = sky(GainControl.NONE, trial);
@@ -30,17 +29,15 @@ final class GainControlTest {
                         || over.startNanos() < 0) {
                     continue;
                 }
-                // 70 dB over the floor less 50 dB of range: 20 dB over the floor, on all of the band. 0.2 s a 20 dB:
-                // half
-                // as many decibels are left 0.1 s later, none of them after a second.
+                // 70 dB over the floor less 50 dB of range: 20 dB over the floor, on all of the band. 0.2 s for 20 dB:
+                // 10 dB of them are left 0.1 s later, none after a second.
                 assertEquals(100, added(limited, free, end - 1), 1);
                 assertEquals(10, added(limited, free, end + SECOND / 10), 0.1);
                 assertEquals(0, added(limited, free, end + SECOND), 1e-3);
                 blocked++;
-                recovering++;
             }
         }
-        assertTrue(blocked > 20 && recovering > 20, blocked + " blocked, " + recovering + " recovering");
+        assertTrue(blocked > 20, blocked + " blocked");
     }
 
     @Test

@@ -29,10 +29,8 @@ final class BlindMetricTest {
     @CsvSource({"0.05, 100, 3", "0.05, 100, 10", "0.05, 100, 30", "0.25, 20, 3", "0.25, 20, 10", "0.01, 1000, 100"})
     void tenPlacesOfWhichSomeAreStruckFareAsInTheEvenNoise(double share, double noise, double esN0) {
         // Exactly: j of ten places struck, the metric's noise is the sum of theirs. Chernoff's bound leaves out a
-        // factor that
-        // is not quite the same for both: 0.7 dB where less than one pair of words in a hundred is mistaken; a frame of
-        // many
-        // bits asks for less.
+        // factor that is not quite the same for both: 0.7 dB where less than one pair of words in a hundred is
+        // mistaken; a frame of many bits asks for less.
         double wrong = 0;
         for (int struck = 0; struck <= PLACES; struck++) {
             double power = PLACES + struck * (noise - 1);

@@ -41,9 +41,8 @@ final class FrontEndTest {
 
     @Test
     void whatLeaksFallsWithTheSquareOfTheDistanceAndNothingIsLostWithinAWideBand() {
-        // 99 sub-bands of four carriers, an interferer in the middle: nearly all power is found again, and ten
-        // sub-bands
-        // away it lies 1 / (2 (pi x 40)^2) x 4 below.
+        // 99 sub-bands of four carriers, an interferer in the middle: nearly all power is found again, and ten sub-
+        // bands away it lies 1 / (2 (pi x 40)^2) x 4 below.
         double[] densities = new double[99];
         Arrays.fill(densities, 1);
         densities[49] = 1 + 1e6;
@@ -57,9 +56,7 @@ final class FrontEndTest {
     @Test
     void aPlainDecoderTakesImpulsesAsItsMetricDoesAndBitsByTheirOwn() {
         // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for
-        // 0.96 of
-        // their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where
-        // they are struck.
+        // 0.96 of their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where they are struck.
         BlindMetric metric = new BlindMetric(1);
         metric.begin(0);
         metric.add(1 - 0.1 / 0.96, 1, 1);
@@ -79,11 +76,10 @@ final class FrontEndTest {
     @Test
     void aBlankerHelpsAgainstImpulsesFarOverTheSignal() {
         // 50 dB over the floor for 10 ms of 100, signal at -2 dB. Hardly a sample of an impulse passes a blanker at 10
-        // dB, a
-        // tenth of the symbols is gone: -ln(0.1 + 0.9 exp(-x)) instead of x = Es/N0, 0.789. A limiter lets them through
-        // at ten
-        // times the mean of signal and noise, 12 dB over the floor, with next to nothing of the signal in them; to the
-        // decoder they are noise that costs it somewhat more than the mean power says, and more than the gaps do.
+        // dB, a tenth of the symbols is gone: -ln(0.1 + 0.9 exp(-x)) instead of x = Es/N0, 0.789. A limiter lets them
+        // through at ten times the mean of signal and noise, 12 dB over the floor, with next to nothing of the signal
+        // in them; to the decoder they are noise that costs it somewhat more than the mean power says, and more than
+        // the gaps do.
         ScriptedReception struck = steady(-2).struckUntil(10_000_000, 99_999);
         Waveform plain = waveform(0.5, 0, FrontEnd.PLAIN);
         double without = plain.evidence(steady(-2), 0, 0, 1);

@@ -155,8 +155,7 @@ final class WaveformsTest {
     @CsvSource({"0, 0.1, 40", "1, 0.2, 22.62", "2, 0.1, 22.62", "1, 0.3, 16.09", "5, 0.1, 8.59", "1, 0, 40"})
     void theFasterThePathAndTheRarerTheLookTheWorseTheReceiverHears(double hz, double seconds, double ceilingDb) {
         // 1.5 pi^4 (spread x time)^4 / 40 of the mean power for slow paths, and 1e-4 of the signal's: 3.65e-4 + 1e-4 at
-        // 0.1,
-        // 33.3 dB, beyond what shows in 64-QAM. At 0.2, 0.3 and 0.5 the closed form, by quadrature: see below.
+        // 0.1, 33.3 dB, beyond what shows in 64-QAM. At 0.2, 0.3 and 0.5 the closed form, by quadrature: see below.
         FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         Reception moving = ScriptedReception.spread(1e8, 1_000_000, hz, 0);
@@ -185,8 +184,7 @@ final class WaveformsTest {
     @Test
     void anEstimateOutOfDateErrsByWhatThePathWasNotByWhatIsLeftOfIt() {
         // Two sub-bands of which one is 20 dB down, as strong a signal as you like: the strong one is heard at the
-        // ceiling of
-        // motion, the weak one 20 dB below it. Relative to the faded power both would be heard alike.
+        // ceiling of motion, the weak one 20 dB below it. Relative to the faded power both would be heard alike.
         double hz = 1;
         double seconds = 0.2;
         Receiver receiver = new Receiver(1, seconds, 0, NO_CEILING_DB);
@@ -378,8 +376,8 @@ final class WaveformsTest {
     @Test
     void meterAndDetectionWeighMeanPowersSoThatPartialInterferenceCounts() {
         // 20 dB over the floor's density on three of five sub-bands during a quarter of the time: the mean power of
-        // noise
-        // and interference is 1 + 3/5 * 1/4 * (100 - 1) = 15.85, 12.0003 dB. (The mean of the ratios lies 0.7 dB down.)
+        // noise and interference is 1 + 3/5 * 1/4 * (100 - 1) = 15.85, 12.0003 dB. (The mean of the ratios lies 0.7 dB
+        // down.)
         Waveform waveform =
                 Waveforms.of(burst(1, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), new Emission(1500, 3), Combining.NONE);
         double costDb = 12.0003;
@@ -407,8 +405,7 @@ final class WaveformsTest {
         double success = waveform.decodingProbability(waveform.evidence(new SteadyReception(needDb + 3), 0, 0, 1));
         assertEquals(0.9, success, 1e-5);
         // Never below the capacity limit of QPSK at rate 1/2: Es/N0 0.187 dB, 2400 Bd in 3 kHz, three quarters of a dB
-        // for
-        // the finite length of 832 symbols.
+        // for the finite length of 832 symbols.
         assertTrue(needDb > 0.187 - 0.969 && needDb < 0.187 - 0.969 + 0.75, "need " + needDb);
     }
 
