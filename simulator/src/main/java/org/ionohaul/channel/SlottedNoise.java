@@ -1,6 +1,5 @@
 package org.ionohaul.channel;
 
-import java.util.Arrays;
 import java.util.function.LongFunction;
 import org.apache.commons.rng.sampling.distribution.DiscreteSampler;
 import org.apache.commons.rng.sampling.distribution.GeometricSampler;
@@ -17,14 +16,12 @@ final class SlottedNoise {
     private static final int BLOCK_SLOTS = 1 << BLOCK_BITS;
     private static final int KEPT_BLOCKS = 1024;
 
-    /** Slots with at least one burst, in order, and how many each has. */
-    private record Block(int[] struck, int[] bursts) {}
-
     private final double slotNanos;
     private final double power;
-    private final BlockTable<Block> blocks;
+    /** How many bursts are under way in each slot of a block. */
+    private final BlockTable<byte[]> blocks;
 
-    private SlottedNoise(double slotSeconds, double power, LongFunction<Block> block) {
+    private SlottedNoise(double slotSeconds, double power, LongFunction<byte[]> block) {
         this.slotNanos = 1e9 * slotSeconds;
         this.power = power;
         this.blocks = new BlockTable<>(KEPT_BLOCKS, block);
@@ -40,14 +37,11 @@ final class SlottedNoise {
         return new SlottedNoise(noise.slotSeconds(), power, number -> {
             DiscreteSampler gap =
                     GeometricSampler.of(streams.openBlock(Purpose.IMPULSES, element, number), noise.probability());
-            int[] struck = new int[BLOCK_SLOTS];
-            int found = 0;
+            byte[] bursts = new byte[BLOCK_SLOTS];
             for (long slot = gap.sample(); slot < BLOCK_SLOTS; slot += 1L + gap.sample()) {
-                struck[found++] = (int) slot;
+                bursts[(int) slot] = 1;
             }
-            int[] once = new int[found];
-            Arrays.fill(once, 1);
-            return new Block(Arrays.copyOf(struck, found), once);
+            return bursts;
         });
     }
 
@@ -60,17 +54,11 @@ final class SlottedNoise {
         return new SlottedNoise(noise.crashSeconds(), noise.crashPower(), number -> {
             DiscreteSampler underWay =
                     PoissonSampler.of(streams.openBlock(Purpose.ATMOSPHERICS, element, number), noise.underWay());
-            int[] struck = new int[BLOCK_SLOTS];
-            int[] bursts = new int[BLOCK_SLOTS];
-            int found = 0;
+            byte[] bursts = new byte[BLOCK_SLOTS];
             for (int slot = 0; slot < BLOCK_SLOTS; slot++) {
-                int now = underWay.sample();
-                if (now > 0) {
-                    struck[found] = slot;
-                    bursts[found++] = now;
-                }
+                bursts[slot] = (byte) underWay.sample();
             }
-            return new Block(Arrays.copyOf(struck, found), Arrays.copyOf(bursts, found));
+            return bursts;
         });
     }
 
@@ -79,10 +67,7 @@ final class SlottedNoise {
         if (power == 0) {
             return 0;
         }
-        long slot = slot(atNanos);
-        Block block = blocks.get(slot >> BLOCK_BITS);
-        int place = Arrays.binarySearch(block.struck, (int) slot & (BLOCK_SLOTS - 1));
-        return place < 0 ? 0 : power * block.bursts[place];
+        return power * bursts(slot(atNanos));
     }
 
     /**
@@ -96,19 +81,19 @@ final class SlottedNoise {
             return;
         }
         long last = slot(toNanos - 1);
-        for (long number = slot(fromNanos) >> BLOCK_BITS; number <= last >> BLOCK_BITS; number++) {
-            Block block = blocks.get(number);
-            long first = number << BLOCK_BITS;
-            int found = Arrays.binarySearch(block.struck, (int) Math.max(0, slot(fromNanos) - first));
-            for (int i = found < 0 ? -found - 1 : found;
-                    i < block.struck.length && first + block.struck[i] <= last;
-                    i++) {
-                double begin = (first + block.struck[i]) * slotNanos;
+        for (long slot = slot(fromNanos); slot <= last; slot++) {
+            int underWay = bursts(slot);
+            if (underWay > 0) {
+                double begin = slot * slotNanos;
                 double overlap = Math.min((double) toNanos, begin + slotNanos) - Math.max((double) fromNanos, begin);
                 double share = Math.max(0, overlap) / (toNanos - fromNanos);
-                bursts.add(floor * power * block.bursts[i], share, slotNanos / 1e9);
+                bursts.add(floor * power * underWay, share, slotNanos / 1e9);
             }
         }
+    }
+
+    private int bursts(long slot) {
+        return blocks.get(slot >> BLOCK_BITS)[(int) slot & (BLOCK_SLOTS - 1)];
     }
 
     private long slot(long atNanos) {

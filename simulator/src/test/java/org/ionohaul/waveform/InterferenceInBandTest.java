@@ -66,7 +66,8 @@ final class InterferenceInBandTest {
 
     @Test
     void theMeterCountsAllThePowerOfAVisitorWhereverItLies() {
-        // Visitors always on, each 10 dB over the floor in 3 kHz and within the passband of the same 3 kHz: whatever share of
+        // Visitors always on, each 10 dB over the floor in 3 kHz and within the passband of the same 3 kHz: whatever
+        // share of
         // it they cover, n of them make the noise 1 + 10 n times as strong.
         Emission whole = new Emission(3000, 0);
         Waveform waveform = Waveforms.of(burst(Excision.NONE), whole, Combining.NONE);
