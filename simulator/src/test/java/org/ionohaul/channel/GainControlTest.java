@@ -23,7 +23,7 @@ final class GainControlTest {
             for (Over over : overs) {
                 long end = over.endNanos();
                 if (overs.stream()
-                                .anyMatch(other -> other != over
+                                .anyMatch(other -> !other.equals(over)
                                         && other.endNanos() > over.startNanos()
                                         && other.startNanos() < end + 2 * SECOND)
                         || over.startNanos() < 0) {
@@ -50,7 +50,7 @@ final class GainControlTest {
         for (Over over : overs) {
             long start = over.startNanos();
             boolean alone = overs.stream()
-                    .noneMatch(other -> other != over
+                    .noneMatch(other -> !other.equals(over)
                             && other.startNanos() < start + SECOND
                             && other.endNanos() > start - 2 * SECOND);
             if (start > SECOND && alone) {
