@@ -26,7 +26,9 @@ public enum Purpose {
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
     /** Crashes of static at an end; element = end. */
-    ATMOSPHERICS(21);
+    ATMOSPHERICS(21),
+    /** Errors of meter readings in a log of runs on the air; element = end. */
+    METER_READING(41);
 
     private final int number;
 
