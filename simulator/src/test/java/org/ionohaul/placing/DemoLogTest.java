@@ -25,6 +25,7 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.trial.TrialSkies;
 import org.ionohaul.trial.Trials;
 import org.junit.jupiter.api.Test;
 
@@ -92,7 +93,7 @@ final class DemoLogTest {
     }
 
     private SkyConditions conditions() {
-        return trials.conditions(0);
+        return new TrialSkies(scenario).conditions(0);
     }
 
     private static double deliveredSeconds(SessionResult result) {
