@@ -139,7 +139,7 @@ final class DemoLogTest {
                 plan.direction().name().toLowerCase(Locale.ROOT),
                 "15 kB",
                 outcome.name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                isOff ? Math.round(simulated.bytesThrough() / 1000.0) + " kB" : "",
+                isOff ? simulated.bytesThrough() / 1000 + " kB" : "",
                 isWholeTimed ? minutes(isOff ? PATIENCE_SECONDS : simulated.endedSeconds()) : "",
                 isWholeTimed ? "" : minutes(simulated.deliveredSeconds()),
                 "1 min",
