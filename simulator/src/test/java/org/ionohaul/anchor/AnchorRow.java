@@ -72,10 +72,11 @@ record AnchorRow(ReferenceLink link, AirCondition condition) {
         return bench.modelNeedDb(LOSS, bench.receiver(tracking, gapDb));
     }
 
-    /** Returns the gap in dB that makes the model agree with the reference in white noise. */
+    /** Returns the gap in dB that makes the model agree with the reference in white noise, to a hundredth as published. */
     static double gapDb(ReferenceLink link, int frames, Tracking tracking) {
         AnchorRow white = new AnchorRow(link, WHITE);
-        return white.bench(frames).referenceNeedDb(LOSS, tracking) - white.model(frames, tracking, 0);
+        double gapDb = white.bench(frames).referenceNeedDb(LOSS, tracking) - white.model(frames, tracking, 0);
+        return Math.round(100 * gapDb) / 100.0;
     }
 
     /** Works out the line's cells. */
