@@ -27,6 +27,10 @@ public enum Purpose {
     POLICY(10),
     /** Crashes of static at an end; element = end. */
     ATMOSPHERICS(21),
+    /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */
+    SPELLS(31),
+    /** Phase of the ground wave. */
+    GROUND_WAVE(32),
     /** Errors of meter readings in a log of runs on the air; element = end. */
     METER_READING(41);
 

@@ -25,7 +25,6 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
-import org.ionohaul.trial.TrialSkies;
 import org.ionohaul.trial.Trials;
 import org.junit.jupiter.api.Test;
 
@@ -93,7 +92,7 @@ final class DemoLogTest {
     }
 
     private SkyConditions conditions() {
-        return new TrialSkies(scenario).conditions(0);
+        return trials.skies().conditions(0);
     }
 
     private static double deliveredSeconds(SessionResult result) {
