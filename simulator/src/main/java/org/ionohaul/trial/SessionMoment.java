@@ -36,5 +36,10 @@ record SessionMoment(long startNanos, long repeat) {
         public double meanSignal(long atNanos) {
             return original.meanSignal(startNanos + atNanos);
         }
+
+        @Override
+        public double frequencyErrorHz(long atNanos) {
+            return original.frequencyErrorHz(startNanos + atNanos);
+        }
     }
 }

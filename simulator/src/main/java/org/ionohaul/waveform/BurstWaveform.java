@@ -28,6 +28,7 @@ final class BurstWaveform implements Waveform {
 
     private final BurstShape shape;
     private final Hearing hearing;
+    private final Mistuning mistuning;
     private final FrameModel frameModel;
     private final long preambleNanos;
     private final double frameNanos;
@@ -38,6 +39,7 @@ final class BurstWaveform implements Waveform {
         FrameShape frame = shape.frame();
         this.shape = shape;
         this.hearing = hearing;
+        this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
         this.frameModel = frameModel;
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
@@ -67,7 +69,9 @@ final class BurstWaveform implements Waveform {
         double step = Math.min(step(reception), (double) reception.noiseSteadyNanos());
         double spanNanos = (double) preambleNanos;
         double mean = meter.mean(reception, startNanos, spanNanos, samples(step, spanNanos));
-        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
+        double spanSeconds = spanNanos / NANOS_PER_SECOND;
+        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanSeconds)
+                * Mistuning.coherentPower(mistuning.excessHz(reception, startNanos), spanSeconds);
         double snrDb = Decibels.ofRatio(mean * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
@@ -84,12 +88,13 @@ final class BurstWaveform implements Waveform {
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
         double rating = 0;
+        Reception heard = mistuning.heard(reception, startNanos, startNanos + burstNanos(frames));
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
             rating += overlap
                     / frameNanos
-                    * meanRating(reception, startNanos + preambleNanos + (long) from, late, motion);
+                    * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
         }
         return frameModel.evidence(rating);
     }
