@@ -18,7 +18,10 @@ public record FrequencyError(double offsetHz, double driftHzPerMinute) {
     public FrequencyError {
         OutOfRange.unless(Math.abs(offsetHz) <= 10_000, "offsetHz", "must be within 10 kHz", offsetHz);
         OutOfRange.unless(
-                Math.abs(driftHzPerMinute) <= 1000, "driftHzPerMinute", "must be within 1 kHz a minute", driftHzPerMinute);
+                Math.abs(driftHzPerMinute) <= 1000,
+                "driftHzPerMinute",
+                "must be within 1 kHz a minute",
+                driftHzPerMinute);
     }
 
     /** Returns it at an instant, in Hz. */

@@ -65,8 +65,8 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
     static final Dimension WIDENING =
             of("a widening of belief", "0.4 dB/√s", false, unit("dB/√s", "1"), unit("dB/sqrt(s)", "1"));
 
-    private static final List<Dimension> ALL =
-            List.of(TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, GAIN, ABSOLUTE_LEVEL, POWER, DISTANCE, RATE, WIDENING, DRIFT);
+    private static final List<Dimension> ALL = List.of(
+            TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, GAIN, ABSOLUTE_LEVEL, POWER, DISTANCE, RATE, WIDENING, DRIFT);
     private static final Pattern TERM =
             Pattern.compile("(" + WrittenNumber.PATTERN + ")\\s*([^\\s\\d+\\-−–.,][^\\s\\d]*)?\\s*");
 

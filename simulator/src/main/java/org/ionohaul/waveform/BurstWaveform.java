@@ -92,9 +92,7 @@ final class BurstWaveform implements Waveform {
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap
-                    / frameNanos
-                    * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
+            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
         }
         return frameModel.evidence(rating);
     }

@@ -15,7 +15,9 @@ record Mistuning(double energyPerSinr, Distortion distortion) {
     /** Returns by how much the frequencies differ beyond what the receiver corrects, in Hz, zero or more. */
     double excessHz(Reception reception, long atNanos) {
         return Math.max(
-                0, Math.abs(reception.frequencyErrorHz(atNanos)) - distortion.receiver().frequencyToleranceHz());
+                0,
+                Math.abs(reception.frequencyErrorHz(atNanos))
+                        - distortion.receiver().frequencyToleranceHz());
     }
 
     /**

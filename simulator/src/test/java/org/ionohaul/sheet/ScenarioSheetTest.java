@@ -94,12 +94,13 @@ final class ScenarioSheetTest {
     @Test
     void howFarTheStationsAreApartInFrequencyComesBackWithWhatModesTake() throws ScenarioProblems {
         Path file = SCENARIOS.resolve("polar-hut.toml");
-        Map<String, String> changes = Map.of(
-                "near.tuning.offset", "30 Hz", "near.tuning.drift", "0.5 Hz/min", "far.tuning.offset", "-12 Hz");
+        Map<String, String> changes =
+                Map.of("near.tuning.offset", "30 Hz", "near.tuning.drift", "0.5 Hz/min", "far.tuning.offset", "-12 Hz");
         String told = String.join("\n", lines(file, changes)).replace("\n  ", " ");
         assertTrue(
-                told.contains("tuning apart by 42 Hz when send is pressed, by 132 Hz at the horizon; nothing is lost up to 75 Hz"
-                        + " with Brisk comb, "),
+                told.contains(
+                        "tuning apart by 42 Hz when send is pressed, by 132 Hz at the horizon; nothing is lost up to 75 Hz"
+                                + " with Brisk comb, "),
                 told);
         assertTrue(!String.join("\n", lines(file, Map.of())).contains("tuning"));
     }
