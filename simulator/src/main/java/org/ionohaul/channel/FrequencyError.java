@@ -28,4 +28,9 @@ public record FrequencyError(double offsetHz, double driftHzPerMinute) {
     public double hertzAt(long atNanos) {
         return offsetHz + driftHzPerMinute * (double) atNanos / MINUTE_NANOS;
     }
+
+    /** Returns the same error for a trial that begins so many seconds later; may be negative. */
+    FrequencyError startingAfter(double seconds) {
+        return new FrequencyError(offsetHz + driftHzPerMinute * seconds / 60, driftHzPerMinute);
+    }
 }

@@ -28,7 +28,9 @@ public enum Purpose {
     /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */
     SPELLS(31),
     /** Phase of the ground wave. */
-    GROUND_WAVE(32);
+    GROUND_WAVE(32),
+    /** Errors of meter readings in a log of runs on the air; element = end. */
+    METER_READING(41);
 
     private final int number;
 

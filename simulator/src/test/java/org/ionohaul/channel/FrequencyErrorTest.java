@@ -33,6 +33,30 @@ final class FrequencyErrorTest {
         assertThrows(OutOfRange.class, () -> new FrequencyError(0, Double.NaN));
     }
 
+    /** Whatever else a sky holds stays: a trial that begins later, or with another level at one end, is of the same sky. */
+    @Test
+    void aSkyThatBeginsLaterOrIsStrongerKeepsAllThatComesAndGoes() {
+        SkyConditions sky = new SkyConditions(
+                FadingCondition.FLAT.paths(),
+                SlowVariation.NONE,
+                Schedule.NONE,
+                EndConditions.quiet(10),
+                EndConditions.quiet(10),
+                new Spells(300, 2, -30),
+                new Spells(7200, 1200, 10),
+                new FrequencyError(30, 2),
+                new FrequencyError(0, -1),
+                Optional.of(new GroundWave(0.001, -6)));
+        SkyConditions later = sky.startingAfter(600);
+        assertEquals(60, later.frequencyErrorHz(0), 1e-9);
+        for (SkyConditions same : new SkyConditions[] {later, sky.withSnrAtStart(End.NEAR, 20)}) {
+            assertEquals(sky.dropOuts(), same.dropOuts());
+            assertEquals(sky.sporadicE(), same.sporadicE());
+            assertEquals(sky.groundWave(), same.groundWave());
+        }
+        assertEquals(30, sky.withSnrAtStart(End.FAR, 20).frequencyErrorHz(0), 1e-9);
+    }
+
     private static Sky sky(FrequencyError near, FrequencyError far) {
         return new Sky(
                 new SkyConditions(
