@@ -12,11 +12,12 @@ public record FrequencyError(double offsetHz, double driftHzPerMinute) {
     /** Both on one frequency. */
     public static final FrequencyError NONE = new FrequencyError(0, 0);
 
+    private static final double MOST_HZ = 10_000;
     private static final double MINUTE_NANOS = 60e9;
 
     /** Checks both values. */
     public FrequencyError {
-        OutOfRange.unless(Math.abs(offsetHz) <= 10_000, "offsetHz", "must be within 10 kHz", offsetHz);
+        OutOfRange.unless(Math.abs(offsetHz) <= MOST_HZ, "offsetHz", "must be within 10 kHz", offsetHz);
         OutOfRange.unless(
                 Math.abs(driftHzPerMinute) <= 1000,
                 "driftHzPerMinute",
@@ -31,6 +32,8 @@ public record FrequencyError(double offsetHz, double driftHzPerMinute) {
 
     /** Returns the same error for a trial that begins so many seconds later; may be negative. */
     FrequencyError startingAfter(double seconds) {
-        return new FrequencyError(offsetHz + driftHzPerMinute * seconds / 60, driftHzPerMinute);
+        double laterHz = offsetHz + driftHzPerMinute * seconds / 60;
+        // Farther off nobody hears it either.
+        return new FrequencyError(Math.max(-MOST_HZ, Math.min(MOST_HZ, laterHz)), driftHzPerMinute);
     }
 }
