@@ -102,7 +102,9 @@ public record SkyConditions(
                 snrDb - trendDb.levelDb(0) + stated.noiseRiseDb().levelDb(0),
                 stated.noiseRiseDb(),
                 stated.impulses(),
-                stated.interference());
+                stated.atmospherics(),
+                stated.interference(),
+                stated.gainControl());
         return new SkyConditions(
                 paths,
                 slowVariation,

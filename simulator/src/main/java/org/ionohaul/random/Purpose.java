@@ -29,6 +29,8 @@ public enum Purpose {
     SPELLS(31),
     /** Phase of the ground wave. */
     GROUND_WAVE(32),
+    /** Crashes of static at an end; element = end. */
+    ATMOSPHERICS(21),
     /** Errors of meter readings in a log of runs on the air; element = end. */
     METER_READING(41);
 

@@ -148,6 +148,19 @@ public final class ScenarioSheet {
                     percent(conditions.impulses().probability()) + " of the time, "
                             + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
         }
+        if (conditions.atmospherics().isUneven()) {
+            addLine(
+                    lines,
+                    "static",
+                    "Vd " + decibels(conditions.atmospherics().voltageDeviationDb(), "dB")
+                            + " in 3 kHz; the noise stated is its mean");
+        }
+        if (conditions.gainControl().isLimited()) {
+            addLine(
+                    lines,
+                    "receiver",
+                    "hears " + decibels(conditions.gainControl().rangeDb(), "dB") + " below the strongest signal");
+        }
         for (int population = 0; population < conditions.interference().size(); population++) {
             addLine(lines, "others", others(end, population));
         }

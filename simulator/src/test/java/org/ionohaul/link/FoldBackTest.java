@@ -102,7 +102,6 @@ final class FoldBackTest {
         }
         assertEquals(2, lowered.subBands());
         assertEquals(11, lowered.steadyNanos());
-        assertEquals(12, lowered.noiseSteadyNanos());
         assertEquals(1.5, lowered.dopplerSpreadHz());
         assertEquals(0.25, lowered.shareBeyond(0.5, 2));
     }
@@ -125,11 +124,6 @@ final class FoldBackTest {
         @Override
         public long steadyNanos() {
             return 11;
-        }
-
-        @Override
-        public long noiseSteadyNanos() {
-            return 12;
         }
 
         @Override
