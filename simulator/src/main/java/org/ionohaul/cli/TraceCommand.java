@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.TrialPick;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -76,9 +75,9 @@ final class TraceCommand implements Callable<Integer> {
             paramLabel = "KIND",
             description =
                     "Instead of --trial: looks through the scenario's trials for a telling one. median: the one in the"
-                        + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed:"
-                        + " never-linked (no call was answered), gave-up (the link was lost and all redials used up),"
-                        + " out-of-patience (an operator broke off), horizon (still sending when watching ended).")
+                            + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed:"
+                            + " never-linked (no call was answered), gave-up (the link was lost and all redials used up),"
+                            + " out-of-patience (an operator broke off), horizon (still sending when watching ended).")
     private Optional<String> pick = Optional.empty();
 
     @Option(
@@ -145,9 +144,8 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(TraceStory story) {
-        return new ResultFolder(out.resolve(FolderName.of(
-                story.scenario().name(),
-                story.scenario().seed(),
+        return new ResultFolder(out.resolve(choice.folderName(
+                story.scenario(),
                 "trace",
                 story.transfer().name(),
                 word(story.direction()),

@@ -26,9 +26,9 @@ final class PointWords {
     /** How to read which mode is best. */
     static final String BEST =
             "Best: the mode that keeps a deadline more often than each other one beyond chance or, where no deadline"
-                + " tells them apart, is through first more often. Modes that can't be told apart from it are named"
-                + " together, with the most by which they may differ. Each value is judged by itself: with many values"
-                + " some mode may be named wrongly.";
+                    + " tells them apart, is through first more often. Modes that can't be told apart from it are named"
+                    + " together, with the most by which they may differ. Each value is judged by itself: with many values"
+                    + " some mode may be named wrongly.";
 
     static final String TOO_CLOSE = "too close to call";
     static final String NONE = "none";

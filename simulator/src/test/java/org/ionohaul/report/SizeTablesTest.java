@@ -26,8 +26,8 @@ final class SizeTablesTest {
     void whereTheOrderCantBeToldTheSentenceSaysSo() {
         assertEquals(
                 "hare is usually through first with files of 2 kB to 5 kB, tortoise with files of 20 kB; they change"
-                    + " places at about 11 kB (8 kB to 15 kB). Which is first with files smaller than 2 kB or larger"
-                    + " than 20 kB can't be told beyond chance.",
+                        + " places at about 11 kB (8 kB to 15 kB). Which is first with files smaller than 2 kB or larger"
+                        + " than 20 kB can't be told beyond chance.",
                 sentence(
                         List.of(new ProvenLead("hare", 2000, 5000), new ProvenLead("tortoise", 20_000, 20_000)),
                         List.of(new Crossing("hare", "tortoise", new Estimate(11_000, 8000, 15_000)))));
@@ -37,8 +37,8 @@ final class SizeTablesTest {
     void twoChangesOfPlacesAreToldInTurn() {
         assertEquals(
                 "hare is usually through first with files of 1 kB to 2 kB, tortoise with files of 5 kB to 10 kB, hare"
-                    + " again with files of 20 kB to 50 kB; they change places at about 3 kB (2.5 kB to 4 kB) and at"
-                    + " about 15 kB (12 kB to 18 kB).",
+                        + " again with files of 20 kB to 50 kB; they change places at about 3 kB (2.5 kB to 4 kB) and at"
+                        + " about 15 kB (12 kB to 18 kB).",
                 sentence(
                         List.of(
                                 new ProvenLead("hare", 1000, 2000),

@@ -29,8 +29,8 @@ final class SpreadWordsTest {
                 List.of("far.snr"));
         assertEquals(
                 "Why trials differ with Hare: 60 % (55-65 %) luck and combinations of what is not known, 35 % (30-40"
-                    + " %) not knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth"
-                    + " most: it would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
+                        + " %) not knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth"
+                        + " most: it would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
                 SpreadWords.sentence("Hare", List.of(600.0), split));
     }
 
@@ -62,8 +62,8 @@ final class SpreadWordsTest {
         SpreadSplit split = new SpreadSplit(share(0.97), List.of(input("far.snr", 0.03, 0.2)), List.of());
         assertEquals(
                 "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. Which"
-                    + " measurement would move the chance of a deadline most these trials do not tell: one moves it by"
-                    + " at most 29 of 100 either way.",
+                        + " measurement would move the chance of a deadline most these trials do not tell: one moves it by"
+                        + " at most 29 of 100 either way.",
                 SpreadWords.sentence("Hare", List.of(600.0), split));
     }
 
