@@ -20,7 +20,7 @@ final class StressItems {
             + " it.";
     private static final String OUTPUTS = "For each transfer, direction and mode: share delivered; quantiles of the"
             + " completion time, from pressing send until the receiver holds every byte; chance of each deadline; bytes a"
-            + " minute; how sessions end; mean time spent on each cause; use of the speed levels; modes compared pairwise"
+            + " minute; how sessions end; mean time spent on each cause; use of the data rates; modes compared pairwise"
             + " under the same skies.";
     private static final String OVERVIEW = "Press send, listen, call until answered, introduce, offer files; then"
             + " over: preamble and frames out, turnaround, acknowledgement back, turnaround, until all is confirmed; hang"
