@@ -17,7 +17,10 @@ import java.util.Arrays;
  * more. Belongs to one thread.
  */
 final class BlindMetric {
-    private static final int HALVINGS = 12;
+    private static final int MOST_STEPS = 40;
+
+    /** Steps end where the next one would add less than this part of the exponent. */
+    private static final double TOLERANCE = 1e-6;
 
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
@@ -28,15 +31,25 @@ final class BlindMetric {
     private double[] noises = new double[4];
     private double erased;
     private int levels;
+    private double scale;
+    private double sum;
+    private double firstMoment;
+    private double secondMoment;
 
     /** Prepares for a modulation whose neighbouring symbols are so far apart ({@link Modulation#separation()}). */
     BlindMetric(double separation) {
         this.separation = separation;
     }
 
-    /** Begins anew, with a share of symbols of which nothing is left. */
+    /** Begins anew, with a share of symbols of which nothing is left. What was asked before changes nothing. */
     void begin(double erasedShare) {
         erased = erasedShare;
+        levels = 0;
+        scale = 0;
+    }
+
+    /** Forgets the levels, for those of another sub-band of the same instant. */
+    void nextBand() {
         levels = 0;
     }
 
@@ -65,6 +78,9 @@ final class BlindMetric {
     /**
      * Returns the Es/N0 of even noise that would cost as much.
      *
+     * <p>The logarithm of the sum is convex in t, so Newton's steps find its lowest point; where they don't get shorter, the bracket is halved. They begin at the t
+     * of the sub-band before: it differs little between the sub-bands of an instant, and each step costs an exponential a level.
+     *
      * @param esN0 Es/N0 between bursts, zero or more
      */
     double evenEsN0(double esN0) {
@@ -73,46 +89,69 @@ final class BlindMetric {
             return 0;
         }
         double low = 0;
-        double high = upper(x);
-        for (int halving = 0; halving < HALVINGS; halving++) {
-            double middle = (low + high) / 2;
-            if (isRising(x, middle)) {
-                high = middle;
-            } else {
-                low = middle;
+        double high = evenScale();
+        double next = scale > 0 && scale < high ? scale : upper(x, high);
+        double moved = high;
+        double exponent = 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            scale = next;
+            sum(x, scale);
+            double slope = firstMoment / sum;
+            double curvature = secondMoment / sum - slope * slope;
+            double ahead = slope * slope / (2 * curvature);
+            exponent = -Math.log(sum);
+            if (ahead <= TOLERANCE * exponent) {
+                break;
             }
+            if (slope < 0) {
+                low = scale;
+            } else {
+                high = scale;
+            }
+            next = scale - slope / curvature;
+            if (!(next > low && next < high && Math.abs(next - scale) <= moved / 2)) {
+                next = (low + high) / 2;
+            }
+            moved = Math.abs(next - scale);
         }
-        double t = (low + high) / 2;
-        double sum = erased;
-        for (int level = 0; level < levels; level++) {
-            sum += shares[level] * Math.exp(x * t * (t * noises[level] - 2 * amplitudes[level]));
-        }
-        return Math.max(0, -Math.log(sum)) / separation;
+        return Math.max(0, exponent) / separation;
     }
 
-    /** Returns a t at or above the best one: noise of the same mean asks for more, and no level alone makes a bound of 1. */
-    private double upper(double x) {
+    /** Returns the t of noise of the same mean, which is at or above the best one. */
+    private double evenScale() {
         double amplitude = 0;
         double noise = 0;
-        double lowest = Double.POSITIVE_INFINITY;
         for (int level = 0; level < levels; level++) {
-            double a = amplitudes[level];
-            double r = noises[level];
-            amplitude += shares[level] * a;
-            noise += shares[level] * r;
-            lowest = Math.min(lowest, (a + Math.sqrt(a * a - r / x * Math.log(shares[level]))) / r);
+            amplitude += shares[level] * amplitudes[level];
+            noise += shares[level] * noises[level];
         }
-        return Math.min(lowest, amplitude / noise);
+        return amplitude / noise;
     }
 
-    /** Returns whether the sum, which is convex in t, rises at t. */
-    private boolean isRising(double x, double t) {
-        double slope = 0;
+    /** Returns a t from which no level alone makes a bound of 1, if that is below the highest. */
+    private double upper(double x, double highest) {
+        double lowest = highest;
+        for (int level = 0; level < levels; level++) {
+            double a = amplitudes[level];
+            double r = noises[level];
+            lowest = Math.min(lowest, (a + Math.sqrt(a * a - r / x * Math.log(shares[level]))) / r);
+        }
+        return lowest;
+    }
+
+    /** Adds up the sum and its first two derivatives in t. */
+    private void sum(double x, double t) {
+        sum = erased;
+        firstMoment = 0;
+        secondMoment = 0;
         for (int level = 0; level < levels; level++) {
             double r = noises[level];
             double a = amplitudes[level];
-            slope += shares[level] * Math.exp(x * t * (t * r - 2 * a)) * (t * r - a);
+            double term = shares[level] * Math.exp(x * t * (t * r - 2 * a));
+            double slope = 2 * x * (t * r - a);
+            sum += term;
+            firstMoment += term * slope;
+            secondMoment += term * (slope * slope + 2 * x * r);
         }
-        return slope > 0;
     }
 }

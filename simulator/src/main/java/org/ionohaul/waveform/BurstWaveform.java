@@ -153,11 +153,12 @@ final class BurstWaveform implements Waveform {
 
     private double ratingTogether(HeardInstant heard, double late, double motion) {
         double sum = 0;
+        metric.begin(heard.blanked());
         for (int band = 0; band < listening.subBands(); band++) {
             double quiet = listening.quietNoise(band);
             double esN0 = esN0(heard, band, quiet, late, motion);
             if (heard.isStruck()) {
-                metric.begin(heard.blanked());
+                metric.nextBand();
                 for (int level = 0; level < heard.levels(); level++) {
                     double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
                     metric.add(
