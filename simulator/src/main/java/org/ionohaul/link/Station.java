@@ -182,7 +182,7 @@ public final class Station {
         if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
             long cycleNanos = setup.mode().arq().cycleNanos();
             nextOverNanos = now + cycleNanos;
-            // Even where the rhythm leaves no time for an answer, the next over waits until this one has arrived.
+            // A rhythm that is shorter than an over can't be kept: the over is heard out before the next is made.
             long arrivedNanos = duration + medium.propagationNanos(number, peer);
             silence.start(
                     Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));

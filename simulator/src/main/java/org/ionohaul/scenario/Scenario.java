@@ -31,7 +31,7 @@ public record Scenario(
         StationDescription near,
         StationDescription far,
         SkyDescription sky) {
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
+    static final double LIGHT_METRES_PER_SECOND = 299_792_458;
 
     /** What sorting a mode's times in memory allows. */
     private static final int MOST_TRIALS = 10_000_000;
@@ -66,6 +66,11 @@ public record Scenario(
     /** Returns how long a signal travels between the stations, in nanoseconds. */
     public long propagationNanos() {
         return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);
+    }
+
+    /** Returns how far a signal travels in a time in nanoseconds, in metres. */
+    public static double metresTravelled(long nanos) {
+        return nanos / 1e9 * LIGHT_METRES_PER_SECOND;
     }
 
     /**
