@@ -11,6 +11,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.ionohaul.channel.Deciles;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.GroundWave;
@@ -326,11 +327,10 @@ public final class ScenarioSheet {
     }
 
     private static <T> String drawn(List<T> drawn, ToDoubleFunction<T> what, DoubleFunction<String> words) {
-        double[] rising = drawn.stream().mapToDouble(what).sorted().toArray();
-        String middle = words.apply(rising[rising.length / 2]);
+        Deciles values = Deciles.of(drawn.stream().mapToDouble(what).toArray());
+        String middle = words.apply(values.median());
         return varies(drawn, what)
-                ? middle + " (" + words.apply(rising[rising.length / 10]) + " to "
-                        + words.apply(rising[rising.length - 1 - rising.length / 10]) + ")"
+                ? middle + " (" + words.apply(values.low()) + " to " + words.apply(values.high()) + ")"
                 : middle;
     }
 

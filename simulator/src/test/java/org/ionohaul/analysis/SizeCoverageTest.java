@@ -25,6 +25,7 @@ import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.PairedTimes;
@@ -208,7 +209,7 @@ final class SizeCoverageTest {
                 name(pool, 0) + " to " + name(pool, 1),
                 truth,
                 studies,
-                study -> SizeAnswers.of(study, Direction.UPLOAD).duels().get(0).crossings().stream()
+                study -> SizeAnswers.of(study, Direction.UPLOAD).pairs().get(0).crossings().stream()
                         .findFirst()
                         .map(Crossing::bytes)
                         .orElse(new Estimate(0, 0, Double.POSITIVE_INFINITY)));
@@ -224,7 +225,8 @@ final class SizeCoverageTest {
             double[] first = trials.modes().get(0).completionSeconds();
             double[] second = trials.modes().get(1).completionSeconds();
             double bytes = trials.transfer().totalBytes();
-            double lead = PairedTimes.of(first, second).signs().standardScore();
+            DiscordantPairs firsts = PairedTimes.of(first, second).signs();
+            double lead = (firsts.first() - firsts.second()) / Math.sqrt(firsts.total());
             if (bytes > 2000 && lead < 0) {
                 double share = before[1] / (before[1] - lead);
                 return before[0] * Math.pow(bytes / before[0], share);

@@ -212,7 +212,7 @@ final class MainTest {
                 run("promise", DEMO.toString(), "--trials", "10", "--size", "2 kB", "--by", "5 min"),
                 err::toString);
         assertTrue(out.toString().contains("2 kB within 5 min: on at least "), out::toString);
-        assertTrue(out.toString().contains("else mostly"), out::toString);
+        assertTrue(out.toString().contains("it was still being sent"), out::toString);
     }
 
     @Test
@@ -224,6 +224,7 @@ final class MainTest {
                     err::toString);
             assertTrue(out.toString().contains("The scenario ends at its horizon of 1 h"), out::toString);
         }
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
     @Test
