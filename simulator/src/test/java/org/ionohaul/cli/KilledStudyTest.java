@@ -83,7 +83,8 @@ final class KilledStudyTest {
     private static boolean isInLastPass(Path journal) {
         try {
             return Files.exists(journal)
-                    && LAST_PASS.matcher(Files.readString(journal, StandardCharsets.ISO_8859_1))
+                    && LAST_PASS
+                            .matcher(Files.readString(journal, StandardCharsets.ISO_8859_1))
                             .find();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -282,13 +282,12 @@ final class OverTest {
         List<String> wrong = new ArrayList<>();
         Ether ether = new PairEther(good, good, ChannelWatch.ALWAYS_CLEAR, 0);
         LinkParts parts = PlainLink.parts(AT_ONCE, PlainLink.rules(ArqScheme.SELECTIVE_REPEAT, false));
-        Link link = new Link(
-                parts, new Medium(new Engine(), ether, 2), PairEther.NEAR, PairEther.FAR, new LinkTrace() {
-                    @Override
-                    public void onWrongFrame(End at, long fromByte, long atNanos) {
-                        wrong.add(at + " from " + fromByte);
-                    }
-                });
+        Link link = new Link(parts, new Medium(new Engine(), ether, 2), PairEther.NEAR, PairEther.FAR, new LinkTrace() {
+            @Override
+            public void onWrongFrame(End at, long fromByte, long atNanos) {
+                wrong.add(at + " from " + fromByte);
+            }
+        });
         OverReceiver receiver = new OverReceiver(link, link.station(End.FAR));
         receiver.begin(1, 25);
         assertEquals(25, receiver.rightInOrderBytes());

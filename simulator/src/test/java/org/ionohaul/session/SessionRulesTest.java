@@ -56,7 +56,8 @@ final class SessionRulesTest {
     @Test
     void aResultAgreesWithItself() {
         assertEquals(5, result(Outcome.GAVE_UP, Ending.LINK_LOST, 5).endedNanos());
-        assertEquals(5, result(Outcome.RUNNING, Ending.NEVER_LINKED_AT_HORIZON, 5).endedNanos());
+        assertEquals(
+                5, result(Outcome.RUNNING, Ending.NEVER_LINKED_AT_HORIZON, 5).endedNanos());
         assertThrows(IllegalArgumentException.class, () -> result(Outcome.RUNNING, Ending.LINK_LOST, 5));
         assertThrows(IllegalArgumentException.class, () -> result(Outcome.GAVE_UP, Ending.AT_HORIZON, 5));
         assertThrows(IllegalArgumentException.class, () -> result(Outcome.GAVE_UP, Ending.LINK_LOST, 6));

@@ -57,8 +57,10 @@ final class SessionTraceTest {
         bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, true, 0);
         SessionResult result = run();
         assertEquals(5, diary.silences);
-        assertEquals(1, diary.lines.stream().filter(it -> it.endsWith("NEAR lost")).count());
-        assertEquals(1, diary.lines.stream().filter(it -> it.endsWith("FAR lost")).count());
+        assertEquals(
+                1, diary.lines.stream().filter(it -> it.endsWith("NEAR lost")).count());
+        assertEquals(
+                1, diary.lines.stream().filter(it -> it.endsWith("FAR lost")).count());
         assertTrue(diary.lines.get(diary.lines.size() - 1).endsWith("FAR lost"), diary.lines::toString);
         assertEquals(result.endedNanos(), diary.spentNanos);
     }
