@@ -26,8 +26,8 @@ public interface DerivedReception extends Reception {
     }
 
     @Override
-    default long noiseSteadyNanos() {
-        return original().noiseSteadyNanos();
+    default void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        original().bursts(fromNanos, toNanos, bursts);
     }
 
     @Override

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.TrialPick;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -145,9 +144,8 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(TraceStory story) {
-        return new ResultFolder(out.resolve(FolderName.of(
-                story.scenario().name(),
-                story.scenario().seed(),
+        return new ResultFolder(out.resolve(choice.folderName(
+                story.scenario(),
                 "trace",
                 story.transfer().name(),
                 word(story.direction()),

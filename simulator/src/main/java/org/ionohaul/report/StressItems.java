@@ -33,6 +33,8 @@ final class StressItems {
                     + " but what they decode and measure.";
     private static final String ALGORITHMS = "Frames: mutual information averaged over time and sub-bands, error"
             + " probability by the finite-blocklength normal approximation; uncoded frames by closed-form bit error rates."
+            + " Checks: where a mode's file says which, a wrong frame passes a sum of n bits once in 2^n, and a file with one"
+            + " counts as not delivered, unless the scenario accepts errors."
             + " Repeats: stop-and-wait, go-back-N or selective repeat, with or without combining, as the mode says. Speed:"
             + " the policy that the mode's file names.";
     private static final String COMPONENTS =

@@ -4,7 +4,9 @@ import java.util.List;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Excision;
 import org.ionohaul.waveform.FrameCheck;
+import org.ionohaul.waveform.ImpulseDefence;
 import org.ionohaul.waveform.MeasuredFrame.Measurement;
 import org.ionohaul.waveform.Modulation;
 
@@ -158,6 +160,32 @@ final class ModeFormat {
                     "-4 dB",
                     "SNR in 3 kHz at which half of the preambles are found on a steady path.")
             .usually("-80 dB", "30 dB");
+    static final Key<Excision> EXCISION = Key.of(
+            "excision",
+            "excision",
+            Kind.choice(Excision.class),
+            "notch",
+            "What the receiver does about a narrow signal in its band, for preamble and data alike: none (a carrier on the"
+                    + " channel counts with all its strength), weighting (each carrier counts by its own noise, but a strong"
+                    + " signal leaks into the others), notch (a filter takes it out with its part of the band). Left out:"
+                    + " weighting with several carriers, none with one.");
+    static final Key<ImpulseDefence> IMPULSE_DEFENCE = Key.of(
+                    "impulse-defence",
+                    "impulseDefence",
+                    Kind.choice(ImpulseDefence.class),
+                    "blanker",
+                    "What the receiver does about clicks and crashes louder than its limit: none, limiter (cuts them down),"
+                            + " blanker (leaves them out). No standard demands any.")
+            .otherwise("none");
+    static final Key<Double> IMPULSE_LIMIT = Key.of(
+                    "impulse-limit",
+                    "impulseLimitDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "10 dB",
+                    "How far over the mean power of all it hears a sample must stand for that, 0 or more. Clicks that are no"
+                            + " louder than signal and limit together pass.")
+            .otherwise("10 dB")
+            .usually("3 dB", "30 dB");
     static final Group WAVEFORM = burst(
             "waveform",
             "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
@@ -340,7 +368,10 @@ final class ModeFormat {
                 CEILING,
                 MEASURED_LOSS,
                 PREAMBLE,
-                DETECTION);
+                DETECTION,
+                EXCISION,
+                IMPULSE_DEFENCE,
+                IMPULSE_LIMIT);
     }
 
     private static Kind<Measurement> measurement() {

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.ionohaul.channel.AtmosphericNoise;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.GainControl;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
@@ -170,13 +172,19 @@ final class SkyReader {
         Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
+        AtmosphericNoise atmospherics = end.findPart(ScenarioFormat.ATMOSPHERICS)
+                .map(SkyReader::atmospherics)
+                .orElse(AtmosphericNoise.NONE);
+        GainControl gainControl = end.findPart(ScenarioFormat.GAIN_CONTROL)
+                .map(SkyReader::gainControl)
+                .orElse(GainControl.NONE);
         end.build(() -> levels.snrDb(at, end, other));
         List<Described<Interference>> interference = interference(end, levels.noiseDbm(at));
         return end.build(() -> {
             Described<Double> snrDb = levels.snrDb(at, end, other);
             List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
-            Described<EndConditions> described =
-                    draws -> new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(others, draws));
+            Described<EndConditions> described = draws -> new EndConditions(
+                    snrDb.in(draws), noiseRise.in(draws), impulses, atmospherics, all(others, draws), gainControl);
             return described.tried();
         });
     }
@@ -197,6 +205,20 @@ final class SkyReader {
                 impulses.get(ScenarioFormat.IMPULSE_SHARE),
                 impulses.get(ScenarioFormat.IMPULSE_RISE),
                 impulses.get(ScenarioFormat.IMPULSE_SLOT)));
+    }
+
+    private static AtmosphericNoise atmospherics(Section noise) {
+        return noise.build(() -> new AtmosphericNoise(
+                noise.get(ScenarioFormat.VOLTAGE_DEVIATION),
+                noise.get(ScenarioFormat.CRASHES_UNDER_WAY),
+                noise.get(ScenarioFormat.CRASH)));
+    }
+
+    private static GainControl gainControl(Section gain) {
+        return gain.build(() -> new GainControl(
+                gain.get(ScenarioFormat.ATTACK),
+                gain.get(ScenarioFormat.GAIN_RECOVERY),
+                gain.get(ScenarioFormat.GAIN_RANGE)));
     }
 
     private static Described<Interference> visitors(

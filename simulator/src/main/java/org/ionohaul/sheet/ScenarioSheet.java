@@ -16,7 +16,6 @@ import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.Interference;
-import org.ionohaul.channel.MeterReading;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.Spells;
@@ -95,9 +94,9 @@ public final class ScenarioSheet {
             addLine(
                     lines,
                     "hears",
-                    drawn(levels, Levels::signalDbm, ScenarioSheet::dbm) + " of a steady carrier of "
+                    drawn(levels, Levels::signalDbm, LevelText::of) + " of a steady carrier of "
                             + scenario.station(end.other()).name());
-            addLine(lines, "noise", drawn(levels, Levels::noiseDbm, ScenarioSheet::dbm) + " in 3 kHz");
+            addLine(lines, "noise", drawn(levels, Levels::noiseDbm, LevelText::of) + " in 3 kHz");
         }
         String snr = drawn(skies, it -> it.at(end).snrDb(), it -> decibels(it, "dB")) + " in 3 kHz";
         addLine(lines, "SNR", levels.isEmpty() ? snr + "; levels in dBm and S are not stated" : snr);
@@ -148,6 +147,19 @@ public final class ScenarioSheet {
                     percent(conditions.impulses().probability()) + " of the time, "
                             + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
         }
+        if (conditions.atmospherics().isUneven()) {
+            addLine(
+                    lines,
+                    "static",
+                    "Vd " + decibels(conditions.atmospherics().voltageDeviationDb(), "dB")
+                            + " in 3 kHz; the noise stated is its mean");
+        }
+        if (conditions.gainControl().isLimited()) {
+            addLine(
+                    lines,
+                    "receiver",
+                    "hears " + decibels(conditions.gainControl().rangeDb(), "dB") + " below the strongest signal");
+        }
         for (int population = 0; population < conditions.interference().size(); population++) {
             addLine(lines, "others", others(end, population));
         }
@@ -163,7 +175,7 @@ public final class ScenarioSheet {
                 .toList();
         return drawn(drawn, Interference::visitsPerHour, ScenarioSheet::plain) + " visits an hour of "
                 + drawn(drawn, Interference::visitSeconds, TimeText::given) + ", "
-                + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, LevelText::of) + ", ")
                 + drawn(drawn, Interference::medianDb, it -> decibels(it, "dB")) + " over the noise";
     }
 
@@ -247,7 +259,7 @@ public final class ScenarioSheet {
                     lines,
                     "ground wave",
                     "at " + scenario.station(end).name() + ": "
-                            + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                            + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, LevelText::of) + ", ")
                             + "SNR " + drawn(snr, ScenarioSheet::rounded, it -> decibels(it, "dB")));
         }
     }
@@ -337,10 +349,6 @@ public final class ScenarioSheet {
     /** Levels that differ by less than this are the same but for rounding. */
     private static double rounded(double level) {
         return Math.rint(1e6 * level) / 1e6;
-    }
-
-    private static String dbm(double level) {
-        return MeterReading.nearest(level) + " (" + decibels(level, "dBm") + ")";
     }
 
     private static String decibels(double level, String unit) {

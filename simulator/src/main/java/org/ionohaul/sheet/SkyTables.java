@@ -2,6 +2,7 @@ package org.ionohaul.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.Deciles;
 import org.ionohaul.channel.End;
@@ -45,6 +46,39 @@ final class SkyTables {
                 Cell.of(String.format(Locale.ROOT, "%.1f", summary.fadesPerMinute())),
                 Cell.of(OddsText.percent(summary.fadedShare())),
                 Cell.of(OddsText.percent(summary.occupiedShare())));
+    }
+
+    /** Returns what a meter shows at each end whose levels are stated; without rows where none are. */
+    static Table meters(SkyView view) {
+        return new Table(
+                "What the meter of a set shows, and in brackets dBm in 3 kHz (S9 is -73 dBm, an S-unit 6 dB): a full-power"
+                        + " carrier of the other station, its middle and where the worst and the best tenth of the time"
+                        + " begin; and noise and other stations together",
+                List.of(
+                        Cell.of("at"),
+                        new Cell("signal", "middle"),
+                        new Cell("worst", "tenth"),
+                        new Cell("best", "tenth"),
+                        new Cell("noise", "middle"),
+                        new Cell("loudest", "tenth")),
+                Stream.of(End.values())
+                        .flatMap(end -> view.levels(end).stream().map(it -> meterRow(view, end, it.noiseDbm())))
+                        .toList());
+    }
+
+    /** Levels over time are counted from the noise floor at the trial's beginning. */
+    private static List<Cell> meterRow(SkyView view, End end, double floorDbm) {
+        WatchSummary summary = view.at(end).summary();
+        return Stream.concat(
+                        Stream.of(Cell.of(view.scenario().station(end).name())),
+                        DoubleStream.of(
+                                        summary.signalDb().median(),
+                                        summary.signalDb().low(),
+                                        summary.signalDb().high(),
+                                        summary.disturbanceDb().median(),
+                                        summary.disturbanceDb().high())
+                                .mapToObj(db -> Cell.of(LevelText.brief(floorDbm + db))))
+                .toList();
     }
 
     /** Returns what stands over an end's strip, such as {@code At Weir Cottage, hearing Flood desk}. */

@@ -28,17 +28,21 @@ final class BurstWaveform implements Waveform {
 
     private final BurstShape shape;
     private final Hearing hearing;
+    private final Listening listening;
     private final FrameModel frameModel;
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
+    private final BlindMetric metric;
     private final SinrMeter meter = new SinrMeter();
 
-    BurstWaveform(BurstShape shape, Hearing hearing, FrameModel frameModel) {
+    BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
         FrameShape frame = shape.frame();
         this.shape = shape;
         this.hearing = hearing;
+        this.listening = listening;
         this.frameModel = frameModel;
+        this.metric = new BlindMetric(hearing.separation());
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -64,11 +68,10 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double step = Math.min(step(reception), (double) reception.noiseSteadyNanos());
         double spanNanos = (double) preambleNanos;
-        double mean = meter.mean(reception, startNanos, spanNanos, samples(step, spanNanos));
+        listening.hear(reception, startNanos, spanNanos, samples(step(reception), spanNanos));
         double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
-        double snrDb = Decibels.ofRatio(mean * hearing.meanPower() * coherent);
+        double snrDb = Decibels.ofRatio(listening.correlated() * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -120,15 +123,52 @@ final class BurstWaveform implements Waveform {
     }
 
     private double meanRating(Reception reception, long fromNanos, double late, double motion) {
-        int samples = samples(step(reception), blockNanos);
+        listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
-        for (int i = 0; i < samples; i++) {
-            meter.listen(reception, fromNanos + (long) ((i + 0.5) / samples * blockNanos));
-            for (int band = 0; band < meter.subBands(); band++) {
-                sum += frameModel.rating(hearing.esN0(meter.sinr(band), meter.unfadedSinr(band), late, motion));
+        for (int i = 0; i < listening.instants(); i++) {
+            HeardInstant heard = listening.at(i);
+            if (frameModel.decidesOneByOne()) {
+                sum += ratingOneByOne(heard, late, motion);
+            } else {
+                sum += ratingTogether(heard, late, motion);
             }
         }
-        return sum / (samples * meter.subBands());
+        return sum / (listening.instants() * listening.subBands());
+    }
+
+    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
+        double sum = listening.subBands() * heard.blanked() * frameModel.rating(0);
+        for (int level = 0; level < heard.levels(); level++) {
+            double left = heard.amplitude(level) * heard.amplitude(level);
+            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
+                sum += heard.share(level)
+                        * frameModel.rating(esN0(heard, band, heard.noise(level, band) / left, late, motion));
+            }
+        }
+        return sum;
+    }
+
+    private double ratingTogether(HeardInstant heard, double late, double motion) {
+        double sum = 0;
+        for (int band = 0; band < listening.subBands(); band++) {
+            double quiet = listening.quietNoise(band);
+            double esN0 = esN0(heard, band, quiet, late, motion);
+            if (heard.isStruck()) {
+                metric.begin(heard.blanked());
+                for (int level = 0; level < heard.levels(); level++) {
+                    double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
+                    metric.add(
+                            heard.share(level), heard.amplitude(level), esN0 / esN0(heard, band, noise, late, motion));
+                }
+                esN0 = metric.evenEsN0(esN0);
+            }
+            sum += frameModel.rating(esN0);
+        }
+        return sum;
+    }
+
+    private double esN0(HeardInstant heard, int band, double noise, double late, double motion) {
+        return hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion);
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

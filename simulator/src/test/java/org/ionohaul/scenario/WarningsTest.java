@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -112,8 +113,14 @@ final class WarningsTest {
     @Test
     void nothingIsWarnedOfThatFollowsFromAStandIn() {
         WrittenScenario scenario = WrittenScenario.in(folder);
-        Map<String, String> changes = Map.of("horizon", "soon", "transfer.1.files.1.size", "19 MB");
-        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> scenario.warnings(changes));
+        Map<String, String> tooMuch = Map.of("modes", "[\"slow-whistle\"]", "transfer.1.files.1.size", "1 MB");
+        Map<String, String> unread = new HashMap<>(tooMuch);
+        unread.put("horizon", "soon");
+        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> scenario.warnings(unread));
         assertEquals(List.of(), refused.warnings());
+        Map<String, String> read = new HashMap<>(tooMuch);
+        read.put("near.snr", "fine");
+        ScenarioProblems other = assertThrows(ScenarioProblems.class, () -> scenario.warnings(read));
+        assertEquals(1, other.warnings().size());
     }
 }
