@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.channel.End;
+import org.ionohaul.link.ArqRules;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,76 @@ final class SessionTraceTest {
         assertEquals(List.of("0 occupied for NEAR"), diary.lines.subList(0, 1));
     }
 
+    /** Each is allowed three times; from its first on no control burst is heard. */
+    @Test
+    void whatIsNeverAnsweredIsSentAsOftenAsAllowedAndThenTheLinkIsLost() {
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, true, 0);
+        long linked = 2010 * Bench.MILLI;
+        assertSentThrice(Message.INTRODUCTION, linked, Ending.LINK_LOST);
+        assertSentThrice(Message.OFFER, linked + 420 * Bench.MILLI, Ending.LINK_LOST);
+        assertSentThrice(Message.HANG_UP, 4490 * Bench.MILLI, Ending.HANG_UP_UNANSWERED);
+        bench.cargo = Cargo.from(End.FAR, List.of(1000L));
+        assertSentThrice(Message.REQUEST, linked + 420 * Bench.MILLI, Ending.LINK_LOST);
+    }
+
+    private void assertSentThrice(Message message, long lostFromNanos, Ending ending) {
+        diary.clear();
+        bench.control = PlainWaveform.certain(0, 100 * Bench.MILLI, 100 * Bench.MILLI)
+                .with((listener, startNanos) -> startNanos > lostFromNanos ? 0 : 1);
+        assertEquals(ending, run().ending(), message::toString);
+        assertEquals(3, diary.sent.stream().filter(it -> it == message).count(), message::toString);
+        assertEquals(message, diary.sent.get(diary.sent.size() - 1));
+    }
+
+    /** The far end's first offer is lost; the request is repeated, which is answered by the offer at once. */
+    @Test
+    void aRequestThatIsRepeatedIsAnsweredByTheOfferAgain() {
+        bench.cargo = Cargo.from(End.FAR, List.of(100L));
+        // Linked after 2010 ms, introduced after 430 more; the request lasts from 2440 to 2640, the offer from 2650 on.
+        bench.control = PlainWaveform.certain(0, 100 * Bench.MILLI, 100 * Bench.MILLI)
+                .with((listener, startNanos) -> startNanos == 2650 * Bench.MILLI ? 0 : 1);
+        assertEquals(Outcome.CLOSED, run().outcome());
+        int offer = diary.sent.indexOf(Message.OFFER);
+        assertEquals(
+                List.of(Message.REQUEST, Message.OFFER, Message.REQUEST, Message.OFFER, Message.ACCEPT),
+                diary.sent.subList(offer - 1, offer + 4));
+    }
+
+    /** The first acknowledgement of the station that dialled is lost; the other one polls and hears another. */
+    @Test
+    void aPollIsAnsweredByTheStationThatDialledToo() {
+        bench.cargo = Cargo.from(End.FAR, List.of(1000L));
+        bench.answerToSilence = ArqRules.AnswerToSilence.POLL;
+        boolean[] hasLost = {false};
+        bench.acknowledgement = PlainWaveform.certain(0, 50 * Bench.MILLI, 50 * Bench.MILLI)
+                .with((listener, startNanos) -> {
+                    double chance = hasLost[0] ? 1 : 0;
+                    hasLost[0] = true;
+                    return chance;
+                });
+        SessionResult result = run();
+        assertEquals(Outcome.CLOSED, result.outcome());
+        assertEquals(1, diary.sent.stream().filter(it -> it == Message.POLL).count());
+        assertEquals(2, result.oversSent());
+        assertEquals(1, result.acknowledgementsLost());
+    }
+
+    /** An over of 8 frames, of which the first is lost, lasts 1 s, the next of 3 half as long, however long the way. */
+    @Test
+    void theUseOfADataRateIsCounted() {
+        bench.propagation = 30 * Bench.MILLI;
+        boolean[] hasLost = {false};
+        bench.dataRates = List.of(
+                PlainWaveform.certain(100, 200 * Bench.MILLI, 100 * Bench.MILLI).with((listener, startNanos) -> {
+                    double chance = hasLost[0] ? 1 : 0;
+                    hasLost[0] = true;
+                    return chance;
+                }));
+        SessionResult result = run();
+        assertEquals(2, result.oversSent());
+        assertEquals(List.of(new DataRateUse(1500 * Bench.MILLI, 11, 1)), result.dataRates());
+    }
+
     private SessionResult run() {
         bench.trace = diary;
         return bench.run(0);
@@ -84,6 +155,11 @@ final class SessionTraceTest {
         private final List<Message> arrived = new ArrayList<>();
         private int silences;
         private long spentNanos;
+
+        void clear() {
+            sent.clear();
+            spentNanos = 0;
+        }
 
         private void note(long atNanos, String what) {
             lines.add(atNanos / Bench.MILLI + " " + what);

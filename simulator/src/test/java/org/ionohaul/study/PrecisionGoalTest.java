@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.limits.TestedRange;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.OrderedSample;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,17 @@ final class PrecisionGoalTest {
         OrderedSample undecided = OrderedSample.of(
                 IntStream.range(0, 100).mapToDouble(i -> i < 49 ? 50 : NEVER).toArray());
         assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, undecided));
+    }
+
+    @Test
+    void onlyChancesOfDeadlinesNeedADeadline() {
+        Transfer without =
+                new Transfer("file", InventedStudy.LETTER.files(), InventedStudy.LETTER.directions(), List.of());
+        PrecisionGoal chances = new PrecisionGoal.DeadlineChances(0.1);
+        PrecisionGoal quantile = new PrecisionGoal.CompletionQuantile(0.5, 0.1);
+        assertFalse(chances.asksAnythingOf(List.of(without)));
+        assertTrue(chances.asksAnythingOf(List.of(without, InventedStudy.LETTER)));
+        assertTrue(quantile.asksAnythingOf(List.of(without)));
     }
 
     @Test
