@@ -31,6 +31,11 @@ public interface DerivedReception extends Reception {
     }
 
     @Override
+    default double frequencyErrorHz(long atNanos) {
+        return original().frequencyErrorHz(atNanos);
+    }
+
+    @Override
     default double dopplerSpreadHz() {
         return original().dopplerSpreadHz();
     }

@@ -58,6 +58,7 @@ public record EndConditions(
 
     /** Returns these conditions for a trial that begins so many seconds later; may be negative. */
     EndConditions startingAfter(double seconds) {
-        return new EndConditions(snrDb, noiseRiseDb.startingAfter(seconds), impulses, interference);
+        return new EndConditions(
+                snrDb, noiseRiseDb.startingAfter(seconds), impulses, atmospherics, interference, gainControl);
     }
 }

@@ -56,6 +56,14 @@ public interface Reception {
     double dopplerSpreadHz();
 
     /**
+     * Returns by how much the sender's frequency lies above the receiver's at an instant, in Hz: what a receiver has to find
+     * and correct by itself.
+     */
+    default double frequencyErrorHz(long atNanos) {
+        return 0;
+    }
+
+    /**
      * Returns the share of the mean power that comes too late for a receiver (or too early, if it prefers the later path),
      * from 0 to below 1: of each path beyond the reach as much as it covers of the next symbol.
      *

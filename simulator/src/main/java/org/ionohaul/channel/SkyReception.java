@@ -11,6 +11,7 @@ final class SkyReception implements Reception {
     private static final double STEADY_SHARE = 1.0 / 8;
 
     private final double snr;
+    private final SkyConditions conditions;
     private final SkyWaveLevel level;
     private final double groundRatio;
     private final NoiseAtEnd noise;
@@ -46,6 +47,7 @@ final class SkyReception implements Reception {
             PathGain[] paths,
             Passband passband) {
         this.snr = Decibels.toRatio(snrDb);
+        this.conditions = conditions;
         this.level = level;
         this.groundRatio = conditions.groundWave().map(GroundWave::ratio).orElse(0.0);
         this.noise = noise;
@@ -91,6 +93,11 @@ final class SkyReception implements Reception {
         bursts.clear();
         noise.bursts(fromNanos, toNanos, bursts);
         gain.overruns(fromNanos, toNanos, bursts);
+    }
+
+    @Override
+    public double frequencyErrorHz(long atNanos) {
+        return conditions.frequencyErrorHz(atNanos);
     }
 
     @Override

@@ -146,6 +146,16 @@ final class ModeFormat {
                     "26 dB",
                     "The receiver's own residual distortion: it never sees a better SINR than this, even on a path at rest.")
             .usually("5 dB", "60 dB");
+    static final Key<Double> FREQUENCY_TOLERANCE = Key.of(
+                    "frequency-tolerance",
+                    "frequencyToleranceHz",
+                    Kind.quantity(Dimension.FREQUENCY),
+                    "40 Hz",
+                    "By how much the stations' frequencies may differ before anything is lost: up to there the receiver finds"
+                            + " and follows the other's by itself. MIL-STD-188-110 asks for 75 Hz of its serial tone (from"
+                            + " memory); filters for narrow tones take less.")
+            .otherwise("75 Hz")
+            .usually("0 Hz", "500 Hz");
     static final Key<Double> PREAMBLE = Key.of(
                     "preamble",
                     "preambleSeconds",
@@ -366,6 +376,7 @@ final class ModeFormat {
                 TRACKING,
                 GAP,
                 CEILING,
+                FREQUENCY_TOLERANCE,
                 MEASURED_LOSS,
                 PREAMBLE,
                 DETECTION,

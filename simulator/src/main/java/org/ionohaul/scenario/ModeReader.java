@@ -100,7 +100,11 @@ final class ModeReader {
         Coding coding = new Coding(
                 section.get(MODULATION), section.get(CARRIERS), section.get(SYMBOL_RATE), section.get(CODE_RATE));
         Receiver receiver = new Receiver(
-                section.get(DELAY_TOLERANCE), section.get(TRACKING), section.get(GAP), section.get(CEILING));
+                section.get(DELAY_TOLERANCE),
+                section.get(TRACKING),
+                section.get(GAP),
+                section.get(CEILING),
+                section.get(FREQUENCY_TOLERANCE));
         int payloadBytes = section.get(PAYLOAD);
         int bits = section.find(FRAME_BITS).orElseGet(() -> bitsOfBytes(payloadBytes, section.get(OVERHEAD)));
         double interleaver = section.get(INTERLEAVER);

@@ -360,6 +360,30 @@ final class ScenarioFormat {
             FOLD_BACK_DROP,
             FOLD_BACK_COOLING);
 
+    static final Key<Uncertain> TUNING_OFFSET = Key.of(
+                    "offset",
+                    "offsetHz",
+                    Kind.uncertain(Dimension.FREQUENCY),
+                    "20 Hz",
+                    "By how much it lies above the frequency agreed on when send is pressed. A set without a warmed reference"
+                            + " errs by 2 or 3 parts in a million, some 20 Hz at 7 MHz (common practice, no source).")
+            .otherwise("0 Hz ± 20 Hz")
+            .usually("-200 Hz", "200 Hz");
+    static final Key<Uncertain> TUNING_DRIFT = Key.of(
+                    "drift",
+                    "driftHzPerMinute",
+                    Kind.uncertain(Dimension.DRIFT),
+                    "1 Hz/min",
+                    "By how much more each minute, as a set does that warms up.")
+            .otherwise("0 Hz/min")
+            .usually("-20 Hz/min", "20 Hz/min");
+    static final Group TUNING = Group.of(
+            "tuning",
+            "How far this station is off the frequency, for sending and receiving alike; what counts is by how much the two"
+                    + " stations differ, against the frequency-tolerance of each mode. Right on it if left out.",
+            TUNING_OFFSET,
+            TUNING_DRIFT);
+
     static final Key<String> END_NAME =
             Key.of("name", "name", Kind.name(), "Weir Cottage", "What people call the station.");
     static final Key<Double> PATIENCE = Key.of(
@@ -566,6 +590,6 @@ final class ScenarioFormat {
                         ANTENNA_GAIN,
                         CONGESTION,
                         PATIENCE)
-                .with(NOISE_POINT, IMPULSES, ATMOSPHERICS, INTERFERENCE, GAIN_CONTROL, STATION, FOLD_BACK);
+                .with(NOISE_POINT, IMPULSES, ATMOSPHERICS, INTERFERENCE, GAIN_CONTROL, STATION, FOLD_BACK, TUNING);
     }
 }

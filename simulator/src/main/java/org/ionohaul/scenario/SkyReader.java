@@ -10,6 +10,7 @@ import org.ionohaul.channel.AtmosphericNoise;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.FrequencyError;
 import org.ionohaul.channel.GainControl;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.ImpulsiveNoise;
@@ -60,6 +61,8 @@ final class SkyReader {
         Spells sporadicE = spells(sky, ScenarioFormat.SPORADIC_E, SkyReader::sporadicE);
         Optional<Described<GroundWave>> groundWave =
                 sky.findPart(ScenarioFormat.GROUND_WAVE).map(it -> groundWave(it, levels.dayToDayDb()));
+        Described<FrequencyError> nearFrequency = tuning(near);
+        Described<FrequencyError> farFrequency = tuning(far);
         warnOfDrawnTwice(sky, document.uncertainKeys());
         Described<SkyConditions> conditions = draws -> new SkyConditions(
                 all(paths, draws),
@@ -69,8 +72,24 @@ final class SkyReader {
                 farEnd.in(draws),
                 dropOuts,
                 sporadicE,
+                nearFrequency.in(draws),
+                farFrequency.in(draws),
                 groundWave.map(it -> it.in(draws)));
         return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
+    }
+
+    private static Described<FrequencyError> tuning(Section end) {
+        Optional<Section> stated = end.findPart(ScenarioFormat.TUNING);
+        if (stated.isEmpty()) {
+            return draws -> FrequencyError.NONE;
+        }
+        Section part = stated.get();
+        return part.build(() -> {
+            Input offset = part.input(ScenarioFormat.TUNING_OFFSET);
+            Input drift = part.input(ScenarioFormat.TUNING_DRIFT);
+            Described<FrequencyError> described = draws -> new FrequencyError(offset.in(draws), drift.in(draws));
+            return described.tried();
+        });
     }
 
     private static Spells spells(Section sky, Group group, Function<Section, Spells> reading) {

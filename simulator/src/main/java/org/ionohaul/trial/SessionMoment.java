@@ -39,6 +39,11 @@ record SessionMoment(long startNanos, long repeat) {
         }
 
         @Override
+        public double frequencyErrorHz(long atNanos) {
+            return original.frequencyErrorHz(startNanos + atNanos);
+        }
+
+        @Override
         public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
             original.bursts(startNanos + fromNanos, startNanos + toNanos, bursts);
         }

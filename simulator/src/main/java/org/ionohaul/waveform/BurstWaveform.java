@@ -28,6 +28,7 @@ final class BurstWaveform implements Waveform {
 
     private final BurstShape shape;
     private final Hearing hearing;
+    private final Mistuning mistuning;
     private final Listening listening;
     private final FrameModel frameModel;
     private final long preambleNanos;
@@ -40,6 +41,7 @@ final class BurstWaveform implements Waveform {
         FrameShape frame = shape.frame();
         this.shape = shape;
         this.hearing = hearing;
+        this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
         this.listening = listening;
         this.frameModel = frameModel;
         this.metric = new BlindMetric(hearing.separation());
@@ -70,7 +72,9 @@ final class BurstWaveform implements Waveform {
     public double detectionProbability(Reception reception, long startNanos) {
         double spanNanos = (double) preambleNanos;
         listening.hear(reception, startNanos, spanNanos, samples(step(reception), spanNanos));
-        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
+        double spanSeconds = spanNanos / NANOS_PER_SECOND;
+        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanSeconds)
+                * Mistuning.coherentPower(mistuning.excessHz(reception, startNanos), spanSeconds);
         double snrDb = Decibels.ofRatio(listening.correlated() * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
@@ -87,12 +91,11 @@ final class BurstWaveform implements Waveform {
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
         double rating = 0;
+        Reception heard = mistuning.heard(reception, startNanos, startNanos + burstNanos(frames));
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap
-                    / frameNanos
-                    * meanRating(reception, startNanos + preambleNanos + (long) from, late, motion);
+            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
         }
         return frameModel.evidence(rating);
     }

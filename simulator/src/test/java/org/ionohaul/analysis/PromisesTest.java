@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.session.Ending;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.InventedStudy;
 import org.ionohaul.study.StudyResult;
 import org.junit.jupiter.api.Test;
@@ -75,6 +78,15 @@ final class PromisesTest {
         assertTrue(alone <= studies * limit(ACCEPTED, studies), "named alone: " + alone);
         assertTrue(tooSure <= studies * limit(ACCEPTED, studies), "too sure: " + tooSure);
         assertTrue(broken <= studies * limit(ACCEPTED, studies), "broken: " + broken);
+    }
+
+    /** Kept on all of n trials: the exact one-sided bound is the n-th root of the error rate (Clopper and Pearson). */
+    @Test
+    void theSafeShareIsExactAndAllowsForThePick() {
+        DeadlineChance all =
+                new DeadlineChance(60, new Proportion(80, 80), new Estimate(1, 1, 1), new Limits(Map.of()));
+        assertEquals(Math.pow(0.05, 1 / 80.0), all.safeShare(1), 1e-9);
+        assertEquals(Math.pow(0.05 / 4, 1 / 80.0), all.safeShare(4), 1e-9);
     }
 
     @Test
