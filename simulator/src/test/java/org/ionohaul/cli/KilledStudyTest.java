@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,42 +14,89 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program in a process of its own, killed outright (kill -9) again and again: nothing that it promises is lost. */
+/**
+ * The program in a process of its own, killed outright (kill -9) again and again and interrupted as by Ctrl-C, in each of its
+ * passes: the study, files of other sizes, and the larger sizes about which modes change places. Nothing that it promises is
+ * lost.
+ */
 final class KilledStudyTest {
     private static final int KILLS = 10;
 
-    /** What the journal of this study comes to is some ten times as much, so that each kill meets another moment. */
-    private static final long BYTES_A_LIFE = 75_000;
+    /** What the journal of this study comes to is some fourteen times as much, so that the kills meet the first passes. */
+    private static final long BYTES_A_LIFE = 280_000;
 
     private static final String NAME = "river-watch-41";
+
+    /** How the journal names the trials of a pass of sizes, the first of which is the smallest of it. */
+    private static final Pattern LAST_PASS = Pattern.compile("sizes \\[(?!1000 )");
 
     @TempDir
     private Path folder = Path.of("");
 
     @Test
-    void aStudyThatIsKilledTenTimesGoesOnToTheSameBytes() throws IOException, InterruptedException {
+    void aStudyThatIsKilledInAllItsPassesGoesOnToTheSameBytes() throws IOException, InterruptedException {
         Path killed = folder.resolve("killed");
         Path journal = killed.resolve(NAME + ".journal");
-        int kills = 0;
-        while (kills < KILLS) {
-            Process process = start(killed, kills > 0);
-            long target = (Files.exists(journal) ? Files.size(journal) : 0) + BYTES_A_LIFE + 1117L * kills;
-            while (process.isAlive() && !(Files.exists(journal) && Files.size(journal) >= target)) {
-                Thread.sleep(1);
-            }
-            assertTrue(process.isAlive(), "the study was over before kill " + (kills + 1));
+        for (int kill = 0; kill < KILLS; kill++) {
+            long target = size(journal) + BYTES_A_LIFE + 1117L * kill;
+            Process process = start(killed, kill > 0);
+            await(process, () -> size(journal) >= target);
             process.destroyForcibly().waitFor();
-            kills++;
             assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
         }
+        Process process = start(killed, true);
+        await(process, () -> isInLastPass(journal));
+        process.destroyForcibly().waitFor();
+        long held = size(journal);
+        Process interrupted = start(killed, true);
+        await(interrupted, () -> size(journal) > held);
+        interrupt(interrupted);
+        assertTrue(interrupted.waitFor(1, TimeUnit.MINUTES));
+        assertEquals(ExitCode.PARTIAL, interrupted.exitValue());
+        assertTrue(isInLastPass(journal));
+        assertTrue(Files.exists(killed.resolve(NAME + "-partial").resolve("summary.json")));
+        assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
         finish(start(killed, true));
         Path whole = folder.resolve("whole");
         finish(start(whole, false));
         assertEquals(contents(whole), contents(killed));
+    }
+
+    /** Waits until something holds of a process that is at work. */
+    private static void await(Process process, BooleanSupplier holds) throws InterruptedException {
+        while (process.isAlive() && !holds.getAsBoolean()) {
+            Thread.sleep(1);
+        }
+        assertTrue(process.isAlive(), "the study was over before it came to that");
+    }
+
+    private static long size(Path journal) {
+        return journal.toFile().length();
+    }
+
+    private static boolean isInLastPass(Path journal) {
+        try {
+            return Files.exists(journal)
+                    && LAST_PASS
+                            .matcher(Files.readString(journal, StandardCharsets.ISO_8859_1))
+                            .find();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void interrupt(Process process) throws IOException, InterruptedException {
+        assertEquals(
+                0,
+                new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                        .start()
+                        .waitFor());
     }
 
     private static Process start(Path out, boolean isResumed) throws IOException {

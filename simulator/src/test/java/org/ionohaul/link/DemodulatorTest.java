@@ -132,6 +132,18 @@ final class DemodulatorTest {
         assertEquals("0", decoded(demodulator));
     }
 
+    /** A third of the chance is that of a wrong frame: below 0.2 it is right, below 0.3 wrong, else not decoded. */
+    @Test
+    void theUpperPartOfTheChanceIsThatOfAFrameThatIsWrong() {
+        Demodulator demodulator = demodulator(Combining.NONE, 0);
+        draws.addAll(List.of(0.19, 0.2, 0.29, 0.3));
+        assertEquals("1110", decoded(demodulator, 1, 0, 10, 20, 30));
+        assertFalse(burst.isWrong(0));
+        assertTrue(burst.isWrong(1));
+        assertTrue(burst.isWrong(2));
+        assertFalse(burst.isWrong(3));
+    }
+
     /** 4 standard errors: of the mean 3 / sqrt(4000), of the variance 9 sqrt(2 / 4000). */
     @Test
     void measuredSnrErrsAsMuchAsItIsSaidTo() {
@@ -194,6 +206,11 @@ final class DemodulatorTest {
         @Override
         public double decodingProbability(double evidence) {
             return evidence;
+        }
+
+        @Override
+        public double unnoticedErrorProbability(double evidence) {
+            return evidence - 0.2;
         }
 
         @Override

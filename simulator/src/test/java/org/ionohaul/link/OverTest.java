@@ -276,6 +276,51 @@ final class OverTest {
         assertEquals(List.of("40-120 (8 new)", "40-120 (0 new)", "40-120 (8 new)"), overs);
     }
 
+    /** Frames of 10 bytes from 20 and 40 on are wrong; what is held already is not made worse. */
+    @Test
+    void bytesBehindAWrongFrameAreHeldAndNotRight() {
+        List<String> wrong = new ArrayList<>();
+        Ether ether = new PairEther(good, good, ChannelWatch.ALWAYS_CLEAR, 0);
+        LinkParts parts = PlainLink.parts(AT_ONCE, PlainLink.rules(ArqScheme.SELECTIVE_REPEAT, false));
+        Link link = new Link(parts, new Medium(new Engine(), ether, 2), PairEther.NEAR, PairEther.FAR, new LinkTrace() {
+            @Override
+            public void onWrongFrame(End at, long fromByte, long atNanos) {
+                wrong.add(at + " from " + fromByte);
+            }
+        });
+        OverReceiver receiver = new OverReceiver(link, link.station(End.FAR));
+        receiver.begin(1, 25);
+        assertEquals(25, receiver.rightInOrderBytes());
+        hear(link, receiver, 40, 20, 30);
+        assertEquals(List.of("FAR from 40", "FAR from 25"), wrong);
+        assertEquals(50, receiver.heldInOrderBytes());
+        assertEquals(25, receiver.rightInOrderBytes());
+        hear(link, receiver, 20);
+        assertEquals(2, wrong.size());
+        // Taken up again, what was wrong stays so; of another file nothing is.
+        receiver.begin(1, 50);
+        assertEquals(25, receiver.rightInOrderBytes());
+        receiver.begin(2, 50);
+        assertEquals(50, receiver.rightInOrderBytes());
+        receiver.begin(2, 0);
+        assertEquals(0, receiver.rightInOrderBytes());
+    }
+
+    /** An over of frames that begin there, wrong but for that which begins at 30. */
+    private static void hear(Link link, OverReceiver receiver, int... starts) {
+        Burst over = new Burst();
+        over.openOver(1, 1);
+        for (int start : starts) {
+            over.addFrame(start, start + 10, 0);
+        }
+        over.leave(0, false, PairEther.NEAR, PairEther.FAR);
+        for (int frame = 0; frame < starts.length; frame++) {
+            over.decode(frame, starts[frame] != 30);
+        }
+        receiver.onOver(over);
+        link.engine().run();
+    }
+
     @Test
     void anAcknowledgementOfAnotherFileIsNone() {
         Engine engine = new Engine();

@@ -1,6 +1,7 @@
 package org.ionohaul.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -157,5 +158,22 @@ final class JournalTest {
         Journal journal = Journal.begin(file(), "print");
         journal.delete();
         assertEquals(Optional.empty(), Journal.resume(file(), "print"));
+    }
+
+    @Test
+    void aJournalInWhichNothingStandsIsForgottenAndAnotherKept() throws IOException {
+        Journal empty = Journal.begin(file(), "print");
+        empty.closeOrForget();
+        assertFalse(Files.exists(file()));
+        Journal full = Journal.begin(file(), "print");
+        assertTrue(full.isKept());
+        assertEquals(file().toString(), full.place());
+        RowStore.in(full, "study")
+                .append(List.of(
+                        List.of(TrialRow.of(0, InventedStudy.delivered(9)).packed())));
+        full.closeOrForget();
+        assertTrue(Files.exists(file()));
+        assertFalse(Journal.nameless().isKept());
+        assertEquals(System.getProperty("java.io.tmpdir"), Journal.nameless().place());
     }
 }

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
+import org.ionohaul.limits.OutOfRange;
+import org.ionohaul.limits.TestedRange;
 import org.ionohaul.scenario.WrongValue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,5 +87,34 @@ final class KeySweepTest {
         assertEquals(List.of(4.0, 8.0), new KeySweep("key", List.of("4", "8")).numbers());
         assertEquals(List.of(), new KeySweep("key", List.of("1 min", "90 s")).numbers());
         assertEquals(List.of(), new KeySweep("key", List.of("S5", "S7")).numbers());
+    }
+
+    @Test
+    void aSweepHasTwoToNinetyNineValuesNoTwoAlike() {
+        TestedRange.ofCount(
+                "values",
+                2,
+                99,
+                count -> new KeySweep(
+                        "key",
+                        LongStream.rangeClosed(1, count)
+                                .mapToObj(Long::toString)
+                                .toList()));
+        assertThrows(OutOfRange.class, () -> new KeySweep("key", List.of("1", "2", "1")));
+        assertThrows(OutOfRange.class, () -> new KeySweep("key", List.of("1", "2", " ")));
+        KeySweep sweep = new KeySweep("key", List.of("1", "2", "5"));
+        assertEquals("1", sweep.first());
+        assertEquals("5", sweep.last());
+    }
+
+    @Test
+    void aRangeHasTwoToNinetyNineValuesIfSaidSo() throws WrongValue {
+        assertEquals(
+                List.of("1", "99"),
+                KeySweep.parse("key", "1..99 : 2").orElseThrow().values());
+        assertEquals(
+                99, KeySweep.parse("key", "1..99 : 99").orElseThrow().values().size());
+        assertThrows(WrongValue.class, () -> KeySweep.parse("key", "1..99 : 1"));
+        assertThrows(WrongValue.class, () -> KeySweep.parse("key", "1..200 : 100"));
     }
 }

@@ -2,14 +2,15 @@ package org.ionohaul.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.limits.TestedRange;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.OrderedSample;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,17 @@ final class PrecisionGoalTest {
         OrderedSample undecided = OrderedSample.of(
                 IntStream.range(0, 100).mapToDouble(i -> i < 49 ? 50 : NEVER).toArray());
         assertFalse(new PrecisionGoal.CompletionQuantile(0.5, 0.1).isReached(InventedStudy.LETTER, undecided));
+    }
+
+    @Test
+    void onlyChancesOfDeadlinesNeedADeadline() {
+        Transfer without =
+                new Transfer("file", InventedStudy.LETTER.files(), InventedStudy.LETTER.directions(), List.of());
+        PrecisionGoal chances = new PrecisionGoal.DeadlineChances(0.1);
+        PrecisionGoal quantile = new PrecisionGoal.CompletionQuantile(0.5, 0.1);
+        assertFalse(chances.asksAnythingOf(List.of(without)));
+        assertTrue(chances.asksAnythingOf(List.of(without, InventedStudy.LETTER)));
+        assertTrue(quantile.asksAnythingOf(List.of(without)));
     }
 
     @Test
@@ -115,10 +127,15 @@ final class PrecisionGoalTest {
 
     @Test
     void impossibleGoalsAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.DeadlineChances(0));
-        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.DeadlineChances(Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(1, 0.1));
-        assertThrows(IllegalArgumentException.class, () -> new PrecisionGoal.CompletionQuantile(0.5, Double.NaN));
+        double aboveZero = Double.MIN_VALUE;
+        TestedRange.ofNumber("halfWidth", aboveZero, Math.nextDown(0.5), PrecisionGoal.DeadlineChances::new);
+        TestedRange.ofNumber(
+                "probability", aboveZero, Math.nextDown(1.0), it -> new PrecisionGoal.CompletionQuantile(it, 0.1));
+        TestedRange.ofNumber(
+                "halfWidthShare",
+                aboveZero,
+                Double.POSITIVE_INFINITY,
+                it -> new PrecisionGoal.CompletionQuantile(0.5, it));
     }
 
     private static RowStore trials(int count, TrialSource source) {

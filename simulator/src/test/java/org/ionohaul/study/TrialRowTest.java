@@ -1,13 +1,20 @@
 package org.ionohaul.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Ending;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.session.TimeBudget;
 import org.junit.jupiter.api.Test;
 
 /** What a row keeps of a session. */
@@ -51,6 +58,47 @@ final class TrialRowTest {
         assertEquals(OptionalLong.empty(), row.fileDeliveredNanos(0));
         assertEquals(1000, row.bytesHeld());
         assertEquals(2, row.linksLost());
+    }
+
+    @Test
+    void everyFileAndDataRateHasItsPlace() {
+        OptionalLong none = OptionalLong.empty();
+        List<DataRateUse> uses = List.of(new DataRateUse(7, 1, 2), new DataRateUse(8, 3, 4));
+        SessionResult session = new SessionResult(
+                Outcome.GAVE_UP,
+                Ending.LINK_LOST,
+                9,
+                none,
+                none,
+                none,
+                List.of(OptionalLong.of(5), OptionalLong.of(6), none),
+                ProgressCurve.of(new long[0], new long[0]),
+                TimeBudget.of(Map.of(Cause.SILENCE, 9L)),
+                uses,
+                1,
+                2,
+                3,
+                4);
+        TrialRow row = TrialRow.of(0, session);
+        assertEquals(9, row.endedNanos());
+        assertEquals(
+                session.filesDeliveredNanos(),
+                IntStream.range(0, row.files())
+                        .mapToObj(row::fileDeliveredNanos)
+                        .toList());
+        assertEquals(
+                uses,
+                IntStream.rangeClosed(1, row.dataRates())
+                        .mapToObj(row::dataRate)
+                        .toList());
+        assertEquals(
+                List.of(1, 2, 3, 4),
+                List.of(row.linksLost(), row.oversSent(), row.acknowledgementsLost(), row.wrongFrames()));
+        assertThrows(IndexOutOfBoundsException.class, () -> row.fileDeliveredNanos(3));
+        assertThrows(IndexOutOfBoundsException.class, () -> row.dataRate(0));
+        assertEquals(Double.POSITIVE_INFINITY, row.reachedSeconds(0));
+        assertEquals(6e-9, ModeTrials.fileSeconds(row, 1), 1e-15);
+        assertEquals(Double.POSITIVE_INFINITY, ModeTrials.fileSeconds(row, 2));
     }
 
     /** ISO 3: three decades of the series R20 and the end of the last. */
