@@ -26,7 +26,9 @@ public enum Purpose {
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
     /** Errors of meter readings in a log of runs on the air; element = end. */
-    METER_READING(11);
+    METER_READING(11),
+    /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
+    LEARNING(21);
 
     private final int number;
 
