@@ -26,9 +26,9 @@ public enum Purpose {
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
     /** Errors of meter readings in a log of runs on the air; element = end. */
-    METER_READING(11),
+    METER_READING(41),
     /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
-    LEARNING(21);
+    LEARNING(42);
 
     private final int number;
 

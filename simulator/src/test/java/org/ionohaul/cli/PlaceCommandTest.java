@@ -53,9 +53,9 @@ final class PlaceCommandTest {
 
                         """),
                 alone);
-        // Two readings of 7 and 2 dB, 2 dB each, against 12 dB: 7.5 dB below; they scatter more than their errors say.
-        assertTrue(alone.contains("At Parish Hall, 2 readings put the SNR 7.5 dB below what is stated"), alone);
-        assertTrue(alone.contains("At Orchard Post, 1 reading does not contradict the stated level"), alone);
+        // Two readings of 9 and 8 dB against 12 dB, 2 dB each: 3.5 dB below, give or take 1.96 times 2 dB over root 2.
+        assertTrue(alone.contains("At Parish Hall, 2 readings put the SNR 3.5 dB below what is stated (-6.3 to"), alone);
+        assertTrue(alone.contains("At Orchard Post, 1 reading puts the SNR 6.0 dB above what is stated (2.1 to"), alone);
         assertTrue(alone.contains("1 brisk-comb          off at 12:00"), alone);
         assertTrue(alone.contains("30 kB up 18:30       29 kB through"), alone);
         assertTrue(alone.contains("6 patient-climber *           7:00"), alone);
