@@ -24,4 +24,9 @@ record Learned(Belief belief, double effectiveSets, int sets, double chanceOfLes
     boolean isWellFounded() {
         return effectiveSets >= FEWEST_EFFECTIVE;
     }
+
+    /** Returns whether what is believed may be shown. */
+    boolean isFitted() {
+        return isExplained() && isWellFounded();
+    }
 }

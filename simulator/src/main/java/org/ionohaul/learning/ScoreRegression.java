@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -51,37 +52,71 @@ final class ScoreRegression {
         boolean isCrossed = at.length >= 8 * terms(unknowns, true);
         double[][] bent = Arrays.stream(at).map(it -> terms(it, isCrossed)).toArray(double[][]::new);
         double[][] straight = Arrays.stream(at).map(ScoreRegression::straightTerms).toArray(double[][]::new);
-        double[] slopes = new double[bent[0].length];
-        double[] spread = new double[unknowns + 1];
+        Terms mean = new Terms(bent, penalties(bent[0].length, unknowns));
+        Terms deviation = new Terms(straight, penalties(unknowns + 1, 0));
+        ScoreRegression start =
+                new ScoreRegression(isCrossed, new double[bent[0].length], new double[unknowns + 1]);
+        ScoreRegression full = settled(start, mean, deviation, spans, weights);
+        double doubt = Math.log(Arrays.stream(weights).sum());
+        return settled(
+                full,
+                mean.without(mean.doubtful(full.slopes, full.precisions(straight, weights), doubt)),
+                deviation.without(deviation.doubtful(full.spread, doubled(weights), doubt)),
+                spans,
+                weights);
+    }
+
+    private static ScoreRegression settled(
+            ScoreRegression start, Terms mean, Terms deviation, ScoreSpan[] spans, double[] weights) {
+        ScoreRegression now = start;
         for (int step = 0; step < MOST_STEPS; step++) {
-            ScoreRegression now = new ScoreRegression(isCrossed, slopes, spread);
-            double[] expected = new double[at.length];
-            double[] variance = new double[at.length];
-            double[] precision = new double[at.length];
-            for (int i = 0; i < at.length; i++) {
-                double deviation = Math.exp(now.logDeviation(straight[i]));
-                double[] moments = spans[i].moments(dot(slopes, bent[i]), deviation);
-                expected[i] = moments[0];
-                variance[i] = moments[1];
-                precision[i] = weights[i] / (deviation * deviation);
-            }
-            double[] nextSlopes = solved(bent, precision, expected, unknowns);
-            double[] pull = new double[at.length];
-            for (int i = 0; i < at.length; i++) {
-                double residual = expected[i] - dot(nextSlopes, bent[i]);
-                double squared = (residual * residual + variance[i]) * precision[i] / Math.max(1e-12, weights[i]);
-                // One step of scoring: the working response of a log-linear deviation.
-                pull[i] = now.logDeviation(straight[i]) + Math.min(2, (squared - 1) / 2);
-            }
-            double[] nextSpread = solved(straight, doubled(weights), pull, 0);
-            double moved = distance(slopes, nextSlopes) + distance(spread, nextSpread);
-            slopes = nextSlopes;
-            spread = nextSpread;
+            ScoreRegression next = now.improved(mean, deviation, spans, weights);
+            double moved = distance(now.slopes, next.slopes) + distance(now.spread, next.spread);
+            now = next;
             if (moved < SETTLED) {
                 break;
             }
         }
-        return new ScoreRegression(isCrossed, slopes, spread);
+        return now;
+    }
+
+    private ScoreRegression improved(Terms mean, Terms deviation, ScoreSpan[] spans, double[] weights) {
+        double[] precisions = precisions(deviation.values(), weights);
+        double[] expected = new double[spans.length];
+        double[] variance = new double[spans.length];
+        for (int i = 0; i < spans.length; i++) {
+            double[] moments =
+                    spans[i].moments(dot(slopes, mean.values()[i]), Math.exp(logDeviation(deviation.values()[i])));
+            expected[i] = moments[0];
+            variance[i] = moments[1];
+        }
+        double[] nextSlopes = mean.solved(precisions, expected);
+        double[] pull = new double[spans.length];
+        for (int i = 0; i < spans.length; i++) {
+            double residual = expected[i] - dot(nextSlopes, mean.values()[i]);
+            double logDeviation = logDeviation(deviation.values()[i]);
+            double squared = (residual * residual + variance[i]) * Math.exp(-2 * logDeviation);
+            // One step of scoring: the working response of a log-linear deviation.
+            pull[i] = logDeviation + Math.min(2, (squared - 1) / 2);
+        }
+        return new ScoreRegression(isCrossed, nextSlopes, deviation.solved(doubled(weights), pull));
+    }
+
+    private double[] precisions(double[][] straight, double[] weights) {
+        double[] precisions = new double[weights.length];
+        for (int i = 0; i < weights.length; i++) {
+            precisions[i] = weights[i] * Math.exp(-2 * logDeviation(straight[i]));
+        }
+        return precisions;
+    }
+
+    /** The first term is free, the next {@code slopes} are pulled weakly, the others more. */
+    private static double[] penalties(int terms, int slopes) {
+        double[] penalties = new double[terms];
+        Arrays.fill(penalties, BEND_PENALTY);
+        Arrays.fill(penalties, 1, slopes + 1, SLOPE_PENALTY);
+        penalties[0] = 1e-9;
+        return penalties;
     }
 
     private static double[] doubled(double[] weights) {
@@ -94,32 +129,6 @@ final class ScoreRegression {
             most = Math.max(most, Math.abs(a[i] - b[i]));
         }
         return most;
-    }
-
-    /** Weighted least squares; the first term is free, the next {@code slopes} are pulled weakly, the others more. */
-    private static double[] solved(double[][] terms, double[] weights, double[] response, int slopes) {
-        int size = terms[0].length;
-        double[][] left = new double[size][size];
-        double[] right = new double[size];
-        for (int i = 0; i < terms.length; i++) {
-            for (int j = 0; j < size; j++) {
-                double weighted = weights[i] * terms[i][j];
-                right[j] += weighted * response[i];
-                for (int k = 0; k <= j; k++) {
-                    left[j][k] += weighted * terms[i][k];
-                }
-            }
-        }
-        for (int j = 0; j < size; j++) {
-            left[j][j] += j == 0 ? 1e-9 : j <= slopes ? SLOPE_PENALTY : BEND_PENALTY;
-            for (int k = 0; k < j; k++) {
-                left[k][j] = left[j][k];
-            }
-        }
-        return new CholeskyDecomposition(new Array2DRowRealMatrix(left, false), 1e-9, 1e-14)
-                .getSolver()
-                .solve(new ArrayRealVector(right, false))
-                .toArray();
     }
 
     private static int terms(int unknowns, boolean isCrossed) {
@@ -186,6 +195,70 @@ final class ScoreRegression {
             double anywhere =
                     NORMAL.cumulativeProbability(span.high()) - NORMAL.cumulativeProbability(span.low());
             return Math.log((1 - STRAY) * Math.max(0, within) + STRAY * Math.max(1e-6, anywhere));
+        }
+    }
+
+    /**
+     * The terms of a weighted least-squares fit, with how much each is pulled towards nothing.
+     *
+     * @param values each simulated run's terms
+     * @param penalties the pull on each
+     */
+    private record Terms(double[][] values, double[] penalties) {
+        private static final double LEFT_OUT = 1e9;
+
+        double[] solved(double[] weights, double[] response) {
+            double[] right = new double[penalties.length];
+            for (int i = 0; i < values.length; i++) {
+                for (int j = 0; j < right.length; j++) {
+                    right[j] += weights[i] * values[i][j] * response[i];
+                }
+            }
+            return decomposed(weights)
+                    .getSolver()
+                    .solve(new ArrayRealVector(right, false))
+                    .toArray();
+        }
+
+        private CholeskyDecomposition decomposed(double[] weights) {
+            int size = penalties.length;
+            double[][] left = new double[size][size];
+            for (int i = 0; i < values.length; i++) {
+                for (int j = 0; j < size; j++) {
+                    double weighted = weights[i] * values[i][j];
+                    for (int k = 0; k <= j; k++) {
+                        left[j][k] += weighted * values[i][k];
+                    }
+                }
+            }
+            for (int j = 0; j < size; j++) {
+                left[j][j] += penalties[j];
+                for (int k = 0; k < j; k++) {
+                    left[k][j] = left[j][k];
+                }
+            }
+            return new CholeskyDecomposition(new Array2DRowRealMatrix(left, false), 1e-9, 1e-14);
+        }
+
+        /**
+         * Returns which terms chance could have made: their square, in standard errors, is below {@code doubt} (G. Schwarz, Ann.
+         * Statist. 6, 1978).
+         */
+        boolean[] doubtful(double[] fitted, double[] weights, double doubt) {
+            RealMatrix errors = decomposed(weights).getSolver().getInverse();
+            boolean[] doubtful = new boolean[fitted.length];
+            for (int j = 1; j < fitted.length; j++) {
+                doubtful[j] = fitted[j] * fitted[j] < doubt * errors.getEntry(j, j);
+            }
+            return doubtful;
+        }
+
+        Terms without(boolean[] leftOut) {
+            double[] stronger = penalties.clone();
+            for (int j = 0; j < stronger.length; j++) {
+                stronger[j] = leftOut[j] ? LEFT_OUT : stronger[j];
+            }
+            return new Terms(values, stronger);
         }
     }
 }

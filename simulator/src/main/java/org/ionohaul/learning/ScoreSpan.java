@@ -13,13 +13,7 @@ record ScoreSpan(double low, double high) {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
     static ScoreSpan of(RankSpan ranks) {
-        return new ScoreSpan(score(ranks.low()), score(ranks.high()));
-    }
-
-    private static double score(double rank) {
-        return rank <= 0
-                ? Double.NEGATIVE_INFINITY
-                : rank >= 1 ? Double.POSITIVE_INFINITY : NORMAL.inverseCumulativeProbability(rank);
+        return new ScoreSpan(Scores.ofProbability(ranks.low()), Scores.ofProbability(ranks.high()));
     }
 
     /** Returns mean and variance of a normal variable that is known to lie within. */
