@@ -46,16 +46,16 @@ final class PlaceCommandTest {
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "1"), err::toString);
         String alone = out.toString();
         assertEquals("", err.toString());
-        assertTrue(
-                alone.startsWith("""
+        assertTrue(alone.startsWith("""
                         Orchard net: what do eight runs say of the path to the parish hall?
                         8 logged runs, each beside 40 simulated as it was, seed 12.
 
-                        """),
-                alone);
+                        """), alone);
         // Two readings of 9 and 8 dB against 12 dB, 2 dB each: 3.5 dB below, give or take 1.96 times 2 dB over root 2.
-        assertTrue(alone.contains("At Parish Hall, 2 readings put the SNR 3.5 dB below what is stated (-6.3 to"), alone);
-        assertTrue(alone.contains("At Orchard Post, 1 reading puts the SNR 6.0 dB above what is stated (2.1 to"), alone);
+        assertTrue(
+                alone.contains("At Parish Hall, 2 readings put the SNR 3.5 dB below what is stated (-6.3 to"), alone);
+        assertTrue(
+                alone.contains("At Orchard Post, 1 reading puts the SNR 6.0 dB above what is stated (2.1 to"), alone);
         assertTrue(alone.contains("1 brisk-comb          off at 12:00"), alone);
         assertTrue(alone.contains("30 kB up 18:30       29 kB through"), alone);
         assertTrue(alone.contains("6 patient-climber *           7:00"), alone);
