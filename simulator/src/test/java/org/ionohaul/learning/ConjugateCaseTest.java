@@ -47,7 +47,6 @@ final class ConjugateCaseTest {
                 double[] exact = exact(runs, unknown, readings);
                 double mean = mean(learned.belief(), unknown);
                 double deviation = deviation(learned.belief(), unknown);
-                System.out.printf("%d %d mean %.3f exact %.3f dev %.3f exact %.3f ess %.0f expl %.3f%n", log, unknown, mean, exact[0], deviation, exact[1], learned.effectiveSets(), learned.chanceOfLess());
                 // 1,200 runs of each kind give the regression's line a standard error of 0.3 / sqrt(1,200) in log time, which is 0.02
                 // of the unknown; 1,000 draws of the posterior 0.016; the slope's some 0.02 more: 4 errors.
                 assertEquals(exact[0], mean, 0.12);

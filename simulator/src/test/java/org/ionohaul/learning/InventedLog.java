@@ -62,26 +62,51 @@ final class InventedLog {
     }
 
     private static LoggedRun logged(Kind kind, int number, SimulatedRun session) {
-        boolean isDelivered = Double.isFinite(session.deliveredSeconds());
-        boolean isOff = (isDelivered ? session.deliveredSeconds() : session.endedSeconds()) > kind.patienceSeconds();
-        LoggedOutcome outcome =
-                isOff ? LoggedOutcome.BROKEN_OFF : isDelivered ? LoggedOutcome.DELIVERED : LoggedOutcome.GAVE_UP;
-        NotedTime watch = new NotedTime(0, kind.stepSeconds(), Rounding.NEAREST);
+        return logged(plan(number, "invented", Direction.UPLOAD, SENT_BYTES, kind.patienceSeconds()), session, kind.stepSeconds());
+    }
+
+    /** Returns a run that will be broken off if it is not through in some time. */
+    static LoggedRun plan(int number, String mode, Direction direction, long bytes, double patienceSeconds) {
         return new LoggedRun(
                 number,
                 Optional.empty(),
                 Optional.empty(),
-                "invented",
-                Direction.UPLOAD,
-                SENT_BYTES,
+                mode,
+                direction,
+                bytes,
                 OptionalLong.empty(),
-                outcome,
-                isOff && number % 4 == 1 ? OptionalLong.of(session.bytesThrough()) : OptionalLong.empty(),
-                Optional.of(watch.written(isOff ? kind.patienceSeconds() : session.endedSeconds())),
+                LoggedOutcome.BROKEN_OFF,
+                OptionalLong.empty(),
+                Optional.of(new NotedTime(Math.min(86_400, patienceSeconds), 1, Rounding.NEAREST)),
                 Optional.empty(),
                 EndReadings.NONE,
                 EndReadings.NONE,
                 "");
+    }
+
+    /** Returns a planned run as it is logged; of every fourth that is broken off, what was through is noted. */
+    static LoggedRun logged(LoggedRun plan, SimulatedRun session, double stepSeconds) {
+        double patience = plan.sessionTime().orElseThrow().seconds();
+        boolean isDelivered = Double.isFinite(session.deliveredSeconds());
+        boolean isOff = (isDelivered ? session.deliveredSeconds() : session.endedSeconds()) > patience;
+        LoggedOutcome outcome =
+                isOff ? LoggedOutcome.BROKEN_OFF : isDelivered ? LoggedOutcome.DELIVERED : LoggedOutcome.GAVE_UP;
+        NotedTime watch = new NotedTime(0, stepSeconds, Rounding.NEAREST);
+        return new LoggedRun(
+                plan.number(),
+                plan.date(),
+                plan.start(),
+                plan.mode(),
+                plan.direction(),
+                plan.bytes(),
+                plan.onAirBytes(),
+                outcome,
+                isOff && plan.number() % 4 == 1 ? OptionalLong.of(session.bytesThrough()) : OptionalLong.empty(),
+                Optional.of(watch.written(isOff ? patience : session.endedSeconds())),
+                Optional.empty(),
+                plan.near(),
+                plan.far(),
+                plan.remarks());
     }
 
     /** Returns the model of a log. */
