@@ -3,6 +3,8 @@ package org.ionohaul.trial;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.channel.Sky;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Draws;
 import org.ionohaul.scenario.Mode;

@@ -92,7 +92,7 @@ final class DemoLogTest {
     }
 
     private SkyConditions conditions() {
-        return trials.conditions(0);
+        return scenario.sky().conditions(key -> 0.5);
     }
 
     private static double deliveredSeconds(SessionResult result) {
