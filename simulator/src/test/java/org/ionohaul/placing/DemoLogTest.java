@@ -92,7 +92,7 @@ final class DemoLogTest {
     }
 
     private SkyConditions conditions() {
-        return scenario.sky().conditions(key -> 0.5);
+        return trials.skies().conditions(0);
     }
 
     private static double deliveredSeconds(SessionResult result) {
