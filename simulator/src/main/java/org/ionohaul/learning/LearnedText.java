@@ -29,7 +29,7 @@ public final class LearnedText {
     private static final ToleranceBound PROMISE = new ToleranceBound(0.9, Estimate.CONFIDENCE);
 
     private static final String READING =
-            "Before and after: the middle, and below it what 8 of 10 draws lie within. Width left: of the standard deviation"
+            "Inputs: the middle, and below it what 8 of 10 draws lie within. Width left: of the standard deviation"
                     + " before. Forecasts are for a day that is not in the log, in the same trials before and after; 9 of 10"
                     + " by: at least 9 of 10 trials keep that time, in 95 of 100 studies, if model and inputs hold.";
 
@@ -96,7 +96,7 @@ public final class LearnedText {
                 + " are as unlikely under it or less likely. The " + worth
                 + " at what is believed now.");
         names(false).ifPresent(it -> told.add("The log tells of " + it + "."));
-        names(true).ifPresent(it -> told.add("Of " + it + " it says hardly anything: they stay as unsure as they were."));
+        names(true).ifPresent(it -> told.add("It says hardly anything of " + it + ", which is as unsure as before."));
         learned.entangled().forEach(it -> told.add(entangled(it)));
         return told;
     }
@@ -162,31 +162,30 @@ public final class LearnedText {
 
     private Table forecast(Transfer transfer, Direction direction) {
         List<Cell> heads = new ArrayList<>(List.of(Cell.of("mode")));
-        transfer.deadlinesSeconds().forEach(it -> heads.addAll(pair("by " + TimeText.given(it))));
-        heads.addAll(pair("5 of 10 by"));
-        heads.addAll(pair("9 of 10 by"));
+        transfer.deadlinesSeconds().forEach(it -> heads.add(Cell.of("by " + TimeText.given(it))));
+        heads.add(Cell.of("5 of 10 by"));
+        heads.add(Cell.of("9 of 10 by"));
         return new Table(
                 transfer.name(),
                 heads,
                 learned.forecasts().stream()
                         .filter(it -> it.transfer().equals(transfer) && it.direction() == direction)
-                        .map(it -> row(it, transfer))
+                        .flatMap(it -> Stream.of(
+                                row(it.mode().title() + ", before", it.before(), transfer),
+                                row(it.mode().title() + ", after", it.after(), transfer)))
                         .toList());
     }
 
-    private static List<Cell> pair(String text) {
-        return List.of(new Cell(text, "before"), new Cell(text, "after"));
-    }
-
-    private static List<Cell> row(Forecast forecast, Transfer transfer) {
-        List<Cell> row = new ArrayList<>(List.of(Cell.of(forecast.mode().title())));
-        List<OrderedSample> both = List.of(forecast.before(), forecast.after());
+    private static List<Cell> row(String name, OrderedSample times, Transfer transfer) {
+        List<Cell> row = new ArrayList<>(List.of(Cell.of(name)));
         for (double deadline : transfer.deadlinesSeconds()) {
-            both.forEach(it -> row.add(chance(it.atMost(deadline).wilson(Estimate.CONFIDENCE))));
+            row.add(chance(times.atMost(deadline).wilson(Estimate.CONFIDENCE)));
         }
-        both.forEach(it -> row.add(median(it.quantile(0.5, Estimate.CONFIDENCE))));
-        both.forEach(it -> row.add(Cell.of(
-                it.size() < PROMISE.fewestTrials() ? PROMISE.fewestTrials() + " trials needed" : time(PROMISE.of(it)))));
+        row.add(median(times.quantile(0.5, Estimate.CONFIDENCE)));
+        row.add(Cell.of(
+                times.size() < PROMISE.fewestTrials()
+                        ? PROMISE.fewestTrials() + " trials needed"
+                        : time(PROMISE.of(times))));
         return row;
     }
 
