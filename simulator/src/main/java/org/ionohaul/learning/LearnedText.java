@@ -98,6 +98,11 @@ public final class LearnedText {
         names(false).ifPresent(it -> told.add("The log tells of " + it + "."));
         names(true).ifPresent(it -> told.add("It says hardly anything of " + it + ", which is as unsure as before."));
         learned.entangled().forEach(it -> told.add(entangled(it)));
+        long days = learned.log().runs().stream().map(Unknown.Day::of).distinct().count();
+        if (days > 1 && learned.inputs().stream().allMatch(it -> it.unknown().day().isEmpty())) {
+            told.add("All " + days + " days of the log are taken to have the same inputs; name those that change from day to day"
+                    + " with --daily.");
+        }
         return told;
     }
 
@@ -142,14 +147,16 @@ public final class LearnedText {
                 Cell.of(Math.round(100 * input.widthLeft()) + " %"));
     }
 
+    /** What is not written in plain quantities is told by how many of 100 draws were below before. */
     private static Cell range(InputChange input, double middle, double low, double high) {
-        return new Cell(value(input, middle), value(input, low) + " to " + value(input, high));
+        Optional<WrittenInput> written = input.written();
+        return written.map(it -> new Cell(
+                        it.text(it.quantile(middle)), it.range(it.quantile(low), it.quantile(high))))
+                .orElseGet(() -> new Cell(place(middle), Math.round(100 * low) + " to " + place(high)));
     }
 
-    private static String value(InputChange input, double probability) {
-        Optional<WrittenInput> written = input.written();
-        return written.map(it -> it.text(it.quantile(probability)))
-                .orElseGet(() -> Math.round(100 * probability) + " of 100 lower");
+    private static String place(double probability) {
+        return Math.round(100 * probability) + " of 100 lower";
     }
 
     private String title(Transfer transfer, Direction direction) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToLongFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -117,7 +118,7 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
         return list(spread, it -> 1L);
     }
 
-    private String list(List<Double> numbers, java.util.function.ToLongFunction<Double> weight) {
+    private String list(List<Double> numbers, ToLongFunction<Double> weight) {
         return numbers.stream()
                 .map(it -> "{ value = \"" + BigDecimal.valueOf(it).stripTrailingZeros().toPlainString() + " " + unit
                         + "\", weight = " + weight.applyAsLong(it) + " }")
@@ -126,7 +127,16 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
 
     /** Returns a number of this input with its unit, as exact as its spread deserves. */
     public String text(double number) {
-        return rounded(number, (quantile(0.9) - quantile(0.1)) / 10) + " " + unit;
+        return figure(number) + " " + unit;
+    }
+
+    /** Returns two numbers of this input with their unit, such as {@code 5.1 to 6.2 dB}. */
+    public String range(double low, double high) {
+        return figure(low) + " to " + text(high);
+    }
+
+    private String figure(double number) {
+        return rounded(number, (quantile(0.9) - quantile(0.1)) / 10);
     }
 
     /** Two figures of the deviation. */

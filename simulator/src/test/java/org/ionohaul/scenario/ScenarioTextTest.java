@@ -62,6 +62,7 @@ final class ScenarioTextTest {
     @Test
     void inputsComeInTheNumbersThatTheyAreWrittenIn() {
         assertEquals("12.0 dB", STATED.input("near.snr").map(it -> it.text(it.quantile(0.5))).orElseThrow());
+        assertEquals("5.1 to 6.2 dB", STATED.input("near.snr").map(it -> it.range(5.06, 6.24)).orElseThrow());
         assertEquals(3.5, STATED.input("sky.path.1.delay").orElseThrow().quantile(0.5), 1e-9);
         assertEquals(-3, STATED.input("sky.path.2.power").orElseThrow().quantile(0.2), 1e-9);
         // A quarter of the weight is below.
