@@ -16,6 +16,7 @@ import org.ionohaul.scenario.Draws;
 import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioText;
+import org.ionohaul.scenario.Uncertain;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.scenario.WrittenInput;
 
@@ -32,7 +33,6 @@ final class ScenarioModel implements LogModel {
     private final List<LoggedRun> runs;
     private final List<Unknown> unknowns;
     private final List<Optional<WrittenInput>> inputs;
-    private final double gapDb;
     private final List<Gauge> gauges;
 
     /**
@@ -47,14 +47,17 @@ final class ScenarioModel implements LogModel {
         this.scenario = understood.scenario();
         this.bench = new RunBench(understood, runs);
         this.runs = List.copyOf(runs);
-        this.gapDb = gapDb;
         this.unknowns = unknowns(scenario.sky().uncertainKeys(), runs, dailyKeys, gapDb > 0);
         this.inputs = unknowns.stream()
-                .map(it -> it.isGap() ? Optional.<WrittenInput>empty() : text.input(it.key()))
+                .map(it -> it.isGap() ? Optional.of(gapOf(gapDb)) : text.input(it.key()))
                 .toList();
         this.gauges = runs.stream()
                 .flatMap(run -> gauges(run).stream())
                 .toList();
+    }
+
+    private static WrittenInput gapOf(double gapDb) {
+        return new WrittenInput(new Uncertain.Normal(0, gapDb), "dB", "dB");
     }
 
     private static List<Unknown> unknowns(
@@ -140,7 +143,7 @@ final class ScenarioModel implements LogModel {
     double gapDb(String mode, double[] scores) {
         return IntStream.range(0, unknowns.size())
                 .filter(it -> unknowns.get(it).isGap() && unknowns.get(it).key().equals(mode))
-                .mapToDouble(it -> gapDb * scores[it])
+                .mapToDouble(it -> inputs.get(it).orElseThrow().quantile(Scores.probability(scores[it])))
                 .findFirst()
                 .orElse(0);
     }
