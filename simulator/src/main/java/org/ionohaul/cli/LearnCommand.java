@@ -67,7 +67,8 @@ final class LearnCommand implements Callable<Integer> {
             names = "--daily",
             paramLabel = "KEY",
             description = "An uncertain input that changes from day to day, such as the noise of the neighbours: each date in"
-                    + " the log has a value of its own, and the forecast is for another day; may be repeated.")
+                    + " the log has a value of its own, and the forecast is for another day; may be repeated. The level of the day,"
+                    + " sky.day-to-day, always does.")
     private List<String> dailyKeys = new ArrayList<>();
 
     @Option(

@@ -25,6 +25,9 @@ import org.ionohaul.scenario.WrittenInput;
  * its model, if that is asked for. Inputs that change from day to day are unknown on each day by itself.
  */
 final class ScenarioModel implements LogModel {
+    /** The level of the day, whether it is named or not. */
+    private static final String DAY_TO_DAY = "sky.day-to-day";
+
     /** No reading is more exact than what is written in whole decibels. */
     private static final double LEAST_DEVIATION_DB = 0.5;
 
@@ -64,7 +67,7 @@ final class ScenarioModel implements LogModel {
             List<String> keys, List<LoggedRun> runs, Set<String> dailyKeys, boolean hasGaps) {
         List<Unknown> unknowns = new ArrayList<>();
         for (String key : keys) {
-            if (dailyKeys.contains(key)) {
+            if (dailyKeys.contains(key) || key.equals(DAY_TO_DAY)) {
                 runs.stream()
                         .map(Unknown.Day::of)
                         .distinct()

@@ -1,6 +1,7 @@
 package org.ionohaul.learning;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -71,5 +74,34 @@ final class DemoTruthTest {
         assertTrue(learned.entangled().stream()
                 .anyMatch(it -> it.one().key().equals("far.snr") && it.other().isGap() && it.correlation() > 0.5));
         assertHolds(6, input(learned, "far.snr"));
+    }
+
+    @Test
+    void theLevelOfTheDayIsLearnedForEachDayByItself() throws ScenarioProblems {
+        Understood understood = ScenarioReader.understand(
+                SourceFiles.DISK, SCENARIO, Map.of("sky.day-to-day", "0 dB ± 3 dB"));
+        FieldLog log = FieldLogReader.read(
+                SourceFiles.of(Map.of("runs.csv", """
+                        date,mode,direction,size,outcome
+                        2031-03-14,brisk-comb,upload,30 kB,delivered
+                        2031-03-15,brisk-comb,upload,30 kB,delivered
+                        2031-03-15,brisk-comb,upload,30 kB,delivered
+                        """)),
+                Path.of("runs.csv"),
+                List.of("brisk-comb"));
+        ScenarioModel model = new ScenarioModel(understood, new ScenarioText("", Map.of()), log.runs(), Set.of(), 0);
+        List<Unknown> unknowns = model.list();
+        int firstDay = unknowns.indexOf(
+                new Unknown("sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(0)))));
+        int secondDay = unknowns.indexOf(
+                new Unknown("sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(1)))));
+        assertEquals(5, unknowns.size());
+        assertTrue(IntStream.of(model.unknownsOf(0)).anyMatch(it -> it == firstDay));
+        assertFalse(IntStream.of(model.unknownsOf(0)).anyMatch(it -> it == secondDay));
+        assertTrue(IntStream.of(model.unknownsOf(2)).anyMatch(it -> it == secondDay));
+        double[] scores = new double[5];
+        scores[firstDay] = 1;
+        assertEquals(0.25, model.later(scores, key -> 0.25).probability("sky.day-to-day"), 1e-12, "another day");
+        assertEquals(0.5, model.later(scores, key -> 0.25).probability("far.snr"), 1e-12, "the same hall");
     }
 }
