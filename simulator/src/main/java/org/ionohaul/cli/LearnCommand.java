@@ -66,22 +66,25 @@ final class LearnCommand implements Callable<Integer> {
     @Option(
             names = "--daily",
             paramLabel = "KEY",
-            description = "An uncertain input that changes from day to day, such as the noise of the neighbours: each date in"
-                    + " the log has a value of its own, and the forecast is for another day; may be repeated. The level of the day,"
-                    + " sky.day-to-day, always does.")
+            description =
+                    "An uncertain input that changes from day to day, such as the noise of the neighbours: each date in"
+                            + " the log has a value of its own, and the forecast is for another day; may be repeated. The level of the day,"
+                            + " sky.day-to-day, always does.")
     private List<String> dailyKeys = new ArrayList<>();
 
     @Option(
             names = "--gap",
             paramLabel = "DB",
-            description = "By how much modes may fall short of their models, or exceed them, such as \"2 dB\": the standard"
-                    + " deviation of what is thought possible; learned for each mode. Nothing if not given.")
+            description =
+                    "By how much modes may fall short of their models, or exceed them, such as \"2 dB\": the standard"
+                            + " deviation of what is thought possible; learned for each mode. Nothing if not given.")
     private Optional<String> gap = Optional.empty();
 
     @Option(
             names = "--write",
             paramLabel = "FILE",
-            description = "Writes the scenario with what was learned, beside its folder of modes; the file must not be there.")
+            description =
+                    "Writes the scenario with what was learned, beside its folder of modes; the file must not be there.")
     private Optional<Path> written = Optional.empty();
 
     LearnCommand(Simulation simulation) {

@@ -31,7 +31,8 @@ record Forecast(Transfer transfer, Direction direction, Mode mode, OrderedSample
      */
     static List<Forecast> of(Scenario scenario, ScenarioModel model, Belief belief, TrialPool pool) {
         Trials trials = new Trials(scenario);
-        List<List<double[]>> times = pool.run(scenario.trials(), trial -> times(scenario, trials, model, belief, trial));
+        List<List<double[]>> times =
+                pool.run(scenario.trials(), trial -> times(scenario, trials, model, belief, trial));
         List<Forecast> forecasts = new ArrayList<>();
         if (times.size() < scenario.trials()) {
             return forecasts;
@@ -40,8 +41,8 @@ record Forecast(Transfer transfer, Direction direction, Mode mode, OrderedSample
             for (Direction direction : transfer.directions()) {
                 for (Mode mode : scenario.modes()) {
                     int place = forecasts.size();
-                    forecasts.add(new Forecast(
-                            transfer, direction, mode, sample(times, place, 0), sample(times, place, 1)));
+                    forecasts.add(
+                            new Forecast(transfer, direction, mode, sample(times, place, 0), sample(times, place, 1)));
                 }
             }
         }
@@ -49,7 +50,8 @@ record Forecast(Transfer transfer, Direction direction, Mode mode, OrderedSample
     }
 
     private static OrderedSample sample(List<List<double[]>> times, int place, int which) {
-        return OrderedSample.of(times.stream().mapToDouble(it -> it.get(place)[which]).toArray());
+        return OrderedSample.of(
+                times.stream().mapToDouble(it -> it.get(place)[which]).toArray());
     }
 
     private static List<double[]> times(

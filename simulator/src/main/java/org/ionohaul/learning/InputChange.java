@@ -41,8 +41,10 @@ record InputChange(
     private static double[] moments(double[] scores, DoubleUnaryOperator scale) {
         double[] values = Arrays.stream(scores).map(scale).toArray();
         double mean = Arrays.stream(values).average().orElseThrow();
-        double variance =
-                Arrays.stream(values).map(it -> (it - mean) * (it - mean)).average().orElseThrow();
+        double variance = Arrays.stream(values)
+                .map(it -> (it - mean) * (it - mean))
+                .average()
+                .orElseThrow();
         return new double[] {mean, Math.sqrt(variance)};
     }
 

@@ -68,8 +68,7 @@ public record LearnedLog(
             return Optional.empty();
         }
         if (!learned.get().isFitted()) {
-            return Optional.of(
-                    new LearnedLog(scenario, log, learned.get(), List.of(), List.of(), List.of()));
+            return Optional.of(new LearnedLog(scenario, log, learned.get(), List.of(), List.of(), List.of()));
         }
         Belief belief = learned.get().belief();
         List<Forecast> forecasts = Forecast.of(scenario, model, belief, pool);

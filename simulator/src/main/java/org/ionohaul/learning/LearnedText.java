@@ -80,7 +80,8 @@ public final class LearnedText {
         if (!found.isExplained()) {
             return List.of(
                     "The model can't explain this log, whatever its uncertain inputs are: of the logs that it makes itself, "
-                            + chance + " are as unlikely under it. So nothing is fitted. Look for what the scenario leaves out"
+                            + chance
+                            + " are as unlikely under it. So nothing is fitted. Look for what the scenario leaves out"
                             + " (place says which runs stand out), for a slip in the log, or for inputs that are known less"
                             + " exactly than it says.");
         }
@@ -98,9 +99,12 @@ public final class LearnedText {
         names(false).ifPresent(it -> told.add("The log tells of " + it + "."));
         names(true).ifPresent(it -> told.add("It says hardly anything of " + it + ", which is as unsure as before."));
         learned.entangled().forEach(it -> told.add(entangled(it)));
-        long days = learned.log().runs().stream().map(Unknown.Day::of).distinct().count();
-        if (days > 1 && learned.inputs().stream().allMatch(it -> it.unknown().day().isEmpty())) {
-            told.add("All " + days + " days of the log are taken to have the same inputs; name those that change from day to day"
+        long days =
+                learned.log().runs().stream().map(Unknown.Day::of).distinct().count();
+        if (days > 1
+                && learned.inputs().stream().allMatch(it -> it.unknown().day().isEmpty())) {
+            told.add("All " + days
+                    + " days of the log are taken to have the same inputs; name those that change from day to day"
                     + " with --daily.");
         }
         return told;
@@ -150,8 +154,7 @@ public final class LearnedText {
     /** What is not written in plain quantities is told by how many of 100 draws were below before. */
     private static Cell range(InputChange input, double middle, double low, double high) {
         Optional<WrittenInput> written = input.written();
-        return written.map(it -> new Cell(
-                        it.text(it.quantile(middle)), it.range(it.quantile(low), it.quantile(high))))
+        return written.map(it -> new Cell(it.text(it.quantile(middle)), it.range(it.quantile(low), it.quantile(high))))
                 .orElseGet(() -> new Cell(place(middle), Math.round(100 * low) + " to " + place(high)));
     }
 

@@ -40,8 +40,7 @@ final class LogLikelihood {
      * @param simulated for each of them every run
      * @param weights how much each set counts
      */
-    static LogLikelihood of(
-            LogModel model, List<double[]> sets, List<List<SimulatedRun>> simulated, double[] weights) {
+    static LogLikelihood of(LogModel model, List<double[]> sets, List<List<SimulatedRun>> simulated, double[] weights) {
         List<double[]> straightened =
                 sets.stream().map(it -> straightened(model, it)).toList();
         List<RunScale> scales = new ArrayList<>();
@@ -118,7 +117,10 @@ final class LogLikelihood {
      * @param grid other scores of the prior, over which the evidence is averaged
      */
     double chanceOfLess(
-            List<double[]> sets, List<List<SimulatedRun>> simulated, List<double[]> grid, UniformRandomProvider random) {
+            List<double[]> sets,
+            List<List<SimulatedRun>> simulated,
+            List<double[]> grid,
+            UniformRandomProvider random) {
         List<List<ScoreRegression.ScoreForecast>> forecasts =
                 grid.stream().map(this::forecasts).toList();
         List<double[]> expected = grid.stream().map(model::expectedReadings).toList();
@@ -138,8 +140,7 @@ final class LogLikelihood {
     private double[] read(double[] expected, UniformRandomProvider random) {
         ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
         return IntStream.range(0, expected.length)
-                .mapToDouble(it ->
-                        expected[it] + model.readings().get(it).deviation() * normal.sample())
+                .mapToDouble(it -> expected[it] + model.readings().get(it).deviation() * normal.sample())
                 .toArray();
     }
 

@@ -45,8 +45,7 @@ final class ScenarioModel implements LogModel {
      * @param dailyKeys inputs that change from day to day
      * @param gapDb standard deviation of by how much a mode falls short of its model or exceeds it, in dB; 0 if it does not
      */
-    ScenarioModel(
-            Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+    ScenarioModel(Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
         this.scenario = understood.scenario();
         this.bench = new RunBench(understood, runs);
         this.runs = List.copyOf(runs);
@@ -54,9 +53,7 @@ final class ScenarioModel implements LogModel {
         this.inputs = unknowns.stream()
                 .map(it -> it.isGap() ? Optional.of(gapOf(gapDb)) : text.input(it.key()))
                 .toList();
-        this.gauges = runs.stream()
-                .flatMap(run -> gauges(run).stream())
-                .toList();
+        this.gauges = runs.stream().flatMap(run -> gauges(run).stream()).toList();
     }
 
     private static WrittenInput gapOf(double gapDb) {
@@ -136,7 +133,8 @@ final class ScenarioModel implements LogModel {
     private Draws draws(LoggedRun run, double[] scores) {
         return key -> IntStream.range(0, unknowns.size())
                 .filter(it -> !unknowns.get(it).isGap())
-                .filter(it -> unknowns.get(it).key().equals(key) && unknowns.get(it).mattersTo(run))
+                .filter(it ->
+                        unknowns.get(it).key().equals(key) && unknowns.get(it).mattersTo(run))
                 .mapToDouble(it -> Scores.probability(scores[it]))
                 .findFirst()
                 .orElseThrow();
@@ -155,7 +153,8 @@ final class ScenarioModel implements LogModel {
     Draws later(double[] scores, Draws others) {
         return key -> IntStream.range(0, unknowns.size())
                 .filter(it -> !unknowns.get(it).isGap())
-                .filter(it -> unknowns.get(it).key().equals(key) && unknowns.get(it).day().isEmpty())
+                .filter(it -> unknowns.get(it).key().equals(key)
+                        && unknowns.get(it).day().isEmpty())
                 .mapToDouble(it -> Scores.probability(scores[it]))
                 .findFirst()
                 .orElseGet(() -> others.probability(key));

@@ -51,11 +51,11 @@ final class ScoreRegression {
         int unknowns = at[0].length;
         boolean isCrossed = at.length >= 8 * terms(unknowns, true);
         double[][] bent = Arrays.stream(at).map(it -> terms(it, isCrossed)).toArray(double[][]::new);
-        double[][] straight = Arrays.stream(at).map(ScoreRegression::straightTerms).toArray(double[][]::new);
+        double[][] straight =
+                Arrays.stream(at).map(ScoreRegression::straightTerms).toArray(double[][]::new);
         Terms mean = new Terms(bent, penalties(bent[0].length, unknowns));
         Terms deviation = new Terms(straight, penalties(unknowns + 1, 0));
-        ScoreRegression start =
-                new ScoreRegression(isCrossed, new double[bent[0].length], new double[unknowns + 1]);
+        ScoreRegression start = new ScoreRegression(isCrossed, new double[bent[0].length], new double[unknowns + 1]);
         ScoreRegression full = settled(start, mean, deviation, spans, weights);
         double doubt = Math.log(Arrays.stream(weights).sum());
         return settled(
@@ -85,8 +85,9 @@ final class ScoreRegression {
         double[] expected = new double[spans.length];
         double[] variance = new double[spans.length];
         for (int i = 0; i < spans.length; i++) {
-            double[] moments =
-                    spans[i].moments(dot(slopes, mean.values()[i]), Math.exp(logDeviation(deviation.values()[i])));
+            double[] moments = spans[i].moments(
+                    dot(slopes, mean.values()[i]),
+                    Math.exp(logDeviation(deviation.values()[i])));
             expected[i] = moments[0];
             variance[i] = moments[1];
         }
@@ -192,8 +193,7 @@ final class ScoreRegression {
             double within = low > 0
                     ? NORMAL.survivalProbability(low) - NORMAL.survivalProbability(high)
                     : NORMAL.cumulativeProbability(high) - NORMAL.cumulativeProbability(low);
-            double anywhere =
-                    NORMAL.cumulativeProbability(span.high()) - NORMAL.cumulativeProbability(span.low());
+            double anywhere = NORMAL.cumulativeProbability(span.high()) - NORMAL.cumulativeProbability(span.low());
             return Math.log((1 - STRAY) * Math.max(0, within) + STRAY * Math.max(1e-6, anywhere));
         }
     }

@@ -34,9 +34,7 @@ record ScoreSpan(double low, double high) {
         double densityTo = NORMAL.density(to);
         double shift = (densityFrom - densityTo) / mass;
         double bend = (weighted(from, densityFrom) - weighted(to, densityTo)) / mass;
-        return new double[] {
-            mean + deviation * shift, Math.max(0, deviation * deviation * (1 + bend - shift * shift))
-        };
+        return new double[] {mean + deviation * shift, Math.max(0, deviation * deviation * (1 + bend - shift * shift))};
     }
 
     private static double weighted(double at, double density) {

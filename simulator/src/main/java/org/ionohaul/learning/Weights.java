@@ -17,7 +17,11 @@ final class Weights {
     /** Returns the logarithm of the mean of numbers that are given by their logarithms. */
     static double logMean(double[] logs) {
         double most = Arrays.stream(logs).max().orElseThrow();
-        return most + Math.log(Arrays.stream(logs).map(it -> Math.exp(it - most)).average().orElseThrow());
+        return most
+                + Math.log(Arrays.stream(logs)
+                        .map(it -> Math.exp(it - most))
+                        .average()
+                        .orElseThrow());
     }
 
     /** Returns how many equal ones weights are worth (Kish): the square of their sum over the sum of their squares. */

@@ -86,8 +86,7 @@ public final class RunBench {
                 List.of());
         Mode mode = Optional.ofNullable(modes.get(run.mode())).orElseThrow();
         return SimulatedRun.of(
-                trials.run(transfer, run.direction(), mode, conditions, own),
-                new Slowness(run).watchedSeconds());
+                trials.run(transfer, run.direction(), mode, conditions, own), new Slowness(run).watchedSeconds());
     }
 
     private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {

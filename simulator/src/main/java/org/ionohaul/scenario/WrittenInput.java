@@ -97,7 +97,8 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
         double[] numbers = DoubleStream.of(draws).map(this::quantile).sorted().toArray();
         if (values instanceof Uncertain.Weighted list) {
             return list(list.values(), it -> {
-                long hits = DoubleStream.of(numbers).filter(number -> number == it).count();
+                long hits =
+                        DoubleStream.of(numbers).filter(number -> number == it).count();
                 return Math.max(1, Math.round(1000.0 * hits / numbers.length));
             });
         }
@@ -120,8 +121,9 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
 
     private String list(List<Double> numbers, ToLongFunction<Double> weight) {
         return numbers.stream()
-                .map(it -> "{ value = \"" + BigDecimal.valueOf(it).stripTrailingZeros().toPlainString() + " " + unit
-                        + "\", weight = " + weight.applyAsLong(it) + " }")
+                .map(it -> "{ value = \""
+                        + BigDecimal.valueOf(it).stripTrailingZeros().toPlainString() + " " + unit + "\", weight = "
+                        + weight.applyAsLong(it) + " }")
                 .collect(Collectors.joining(", ", "[", "]"));
     }
 

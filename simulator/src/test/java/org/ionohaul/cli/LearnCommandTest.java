@@ -61,7 +61,9 @@ final class LearnCommandTest {
         assertFalse(text.contains("12 dB ± 4 dB\" "), text);
         assertEquals(ExitCode.DONE, run("check", sharper), err::toString);
         assertEquals(ExitCode.DONE, learn(LOG, "--trials", "80", "--threads", "3"), err::toString);
-        assertEquals(alone.lines().filter(it -> !it.startsWith("Written")).toList().size(), out.toString().lines().count() + 1);
+        assertEquals(
+                alone.lines().filter(it -> !it.startsWith("Written")).toList().size(),
+                out.toString().lines().count() + 1);
         assertTrue(alone.startsWith(out.toString().stripTrailing()), "the same whatever the threads");
     }
 
@@ -99,9 +101,7 @@ final class LearnCommandTest {
         assertEquals(ExitCode.BAD_INPUT, learn(LOG, "--gap", "-2 dB"));
         assertEquals(ExitCode.BAD_INPUT, learn(LOG, "--write", SCENARIO));
         assertTrue(err.toString().contains("is there already"), err::toString);
-        assertEquals(
-                ExitCode.BAD_INPUT,
-                run("learn", "../scenarios/river-watch.toml", "--log", LOG));
+        assertEquals(ExitCode.BAD_INPUT, run("learn", "../scenarios/river-watch.toml", "--log", LOG));
         assertTrue(err.toString().startsWith("the scenario is sure of everything"), err::toString);
         assertEquals("", out.toString());
     }

@@ -22,8 +22,7 @@ final class ConjugateCaseTest {
         double sum = 0;
         for (int run = unknown; run < runs.size(); run += 2) {
             // The session ends ten seconds after delivery.
-            double log = Math.log(
-                    (runs.get(run).sessionTime().orElseThrow().seconds() - 10) / 600);
+            double log = Math.log((runs.get(run).sessionTime().orElseThrow().seconds() - 10) / 600);
             precision += SLOPE * SLOPE / (SCATTER * SCATTER);
             sum += SLOPE * log / (SCATTER * SCATTER);
         }
@@ -47,7 +46,8 @@ final class ConjugateCaseTest {
                 double[] exact = exact(runs, unknown, readings);
                 double mean = mean(learned.belief(), unknown);
                 double deviation = deviation(learned.belief(), unknown);
-                // 1,200 runs of each kind give the regression's line a standard error of 0.3 / sqrt(1,200) in log time, which is 0.02
+                // 1,200 runs of each kind give the regression's line a standard error of 0.3 / sqrt(1,200) in log time,
+                // which is 0.02
                 // of the unknown; 1,000 draws of the posterior 0.016; the slope's some 0.02 more: 4 errors.
                 assertEquals(exact[0], mean, 0.12);
                 assertEquals(exact[1], deviation, 0.06);

@@ -32,7 +32,8 @@ final class DemoTruthTest {
         Understood understood = ScenarioReader.understand(SourceFiles.DISK, SCENARIO, changes);
         FieldLog log = FieldLogReader.read(SourceFiles.DISK, LOG, List.of("brisk-comb", "patient-climber"));
         ScenarioText text = new ScenarioText(Files.readString(SCENARIO), Map.of());
-        return LearnedLog.of(understood, text, log, daily, gapDb, TrialPool.of(2)).orElseThrow();
+        return LearnedLog.of(understood, text, log, daily, gapDb, TrialPool.of(2))
+                .orElseThrow();
     }
 
     private static InputChange input(LearnedLog learned, String key) {
@@ -70,7 +71,9 @@ final class DemoTruthTest {
                 learned.inputs().stream().map(it -> it.unknown().key()).toList());
         assertTrue(input(learned, "sky.path.1.doppler-spread").unknown().day().isPresent());
         // A level and a gap change a run alike; just readings tell them apart, three of 2 dB.
-        assertTrue(input(learned, "far.snr").widthLeft() > 0.25, "far " + input(learned, "far.snr").widthLeft());
+        assertTrue(
+                input(learned, "far.snr").widthLeft() > 0.25,
+                "far " + input(learned, "far.snr").widthLeft());
         assertTrue(learned.entangled().stream()
                 .anyMatch(it -> it.one().key().equals("far.snr") && it.other().isGap() && it.correlation() > 0.5));
         assertHolds(6, input(learned, "far.snr"));
@@ -78,23 +81,21 @@ final class DemoTruthTest {
 
     @Test
     void theLevelOfTheDayIsLearnedForEachDayByItself() throws ScenarioProblems {
-        Understood understood = ScenarioReader.understand(
-                SourceFiles.DISK, SCENARIO, Map.of("sky.day-to-day", "0 dB ± 3 dB"));
+        Understood understood =
+                ScenarioReader.understand(SourceFiles.DISK, SCENARIO, Map.of("sky.day-to-day", "0 dB ± 3 dB"));
         FieldLog log = FieldLogReader.read(
                 SourceFiles.of(Map.of("runs.csv", """
                         date,mode,direction,size,outcome
                         2031-03-14,brisk-comb,upload,30 kB,delivered
                         2031-03-15,brisk-comb,upload,30 kB,delivered
                         2031-03-15,brisk-comb,upload,30 kB,delivered
-                        """)),
-                Path.of("runs.csv"),
-                List.of("brisk-comb"));
+                        """)), Path.of("runs.csv"), List.of("brisk-comb"));
         ScenarioModel model = new ScenarioModel(understood, new ScenarioText("", Map.of()), log.runs(), Set.of(), 0);
         List<Unknown> unknowns = model.list();
-        int firstDay = unknowns.indexOf(
-                new Unknown("sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(0)))));
-        int secondDay = unknowns.indexOf(
-                new Unknown("sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(1)))));
+        int firstDay = unknowns.indexOf(new Unknown(
+                "sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(0)))));
+        int secondDay = unknowns.indexOf(new Unknown(
+                "sky.day-to-day", false, Optional.of(Unknown.Day.of(log.runs().get(1)))));
         assertEquals(5, unknowns.size());
         assertTrue(IntStream.of(model.unknownsOf(0)).anyMatch(it -> it == firstDay));
         assertFalse(IntStream.of(model.unknownsOf(0)).anyMatch(it -> it == secondDay));

@@ -33,7 +33,9 @@ final class InventedLog {
         SimulatedRun session(double score, UniformRandomProvider random) {
             double chance = ZigguratSampler.NormalizedGaussian.of(random).sample();
             // About 10 minutes; bent: much longer on the bad side, where scatter and failures grow as well.
-            double log = isStraight ? 0.4 * score + 0.3 * chance : 0.5 * Math.exp(0.7 * score) - 0.5 + (0.15 + 0.1 * Math.exp(0.4 * score)) * chance;
+            double log = isStraight
+                    ? 0.4 * score + 0.3 * chance
+                    : 0.5 * Math.exp(0.7 * score) - 0.5 + (0.15 + 0.1 * Math.exp(0.4 * score)) * chance;
             double through = 600 * Math.exp(log);
             boolean isFailing = !isStraight && random.nextDouble() < 0.3 / (1 + Math.exp(2 - 2 * score));
             double until = Math.min(isFailing ? through / 2 : through, patienceSeconds);
@@ -62,7 +64,10 @@ final class InventedLog {
     }
 
     private static LoggedRun logged(Kind kind, int number, SimulatedRun session) {
-        return logged(plan(number, "invented", Direction.UPLOAD, SENT_BYTES, kind.patienceSeconds()), session, kind.stepSeconds());
+        return logged(
+                plan(number, "invented", Direction.UPLOAD, SENT_BYTES, kind.patienceSeconds()),
+                session,
+                kind.stepSeconds());
     }
 
     /** Returns a run that will be broken off if it is not through in some time. */
@@ -135,8 +140,7 @@ final class InventedLog {
 
             @Override
             public SimulatedRun simulated(int run, double[] scores, long number) {
-                return kind.session(
-                        scores[unknownOf(run)], random(seed + 1_000_003L * number + 7919L * run));
+                return kind.session(scores[unknownOf(run)], random(seed + 1_000_003L * number + 7919L * run));
             }
 
             @Override

@@ -45,6 +45,7 @@ final class LearningCalibrationTest {
     private static final int LOGS = 200;
     private static final int REPEATED = 4;
     private static final int SETS = 250;
+    private static final int SETS_OF_SIMULATOR = 150;
     private static final int UNKNOWNS = 3;
     private static final String HEAD = "case,log,rank of unknown 0,rank of unknown 1,rank of unknown 2,fitted";
 
@@ -97,18 +98,23 @@ final class LearningCalibrationTest {
             // The chance of a number that learning never comes to.
             runs.add(InventedLog.logged(plans.get(run), maker.simulated(run, truth, 1_000_000), 10));
         }
-        double error = ZigguratSampler.NormalizedGaussian.of(InventedLog.random(7_000 + log)).sample();
+        double error = ZigguratSampler.NormalizedGaussian.of(InventedLog.random(7_000 + log))
+                .sample();
         // Unknown 0 is far.snr, 12 dB give or take 4 dB, cut off at three deviations.
-        double read = understood.scenario().sky().conditions(key -> Scores.probability(truth[0])).far().snrDb() + 3 * error;
+        double read = understood
+                        .scenario()
+                        .sky()
+                        .conditions(key -> Scores.probability(truth[0]))
+                        .far()
+                        .snrDb()
+                + 3 * error;
         runs.set(5, withFarSnr(runs.get(5), read));
         return model(understood, runs);
     }
 
     private static LoggedRun withFarSnr(LoggedRun run, double snrDb) {
         EndReadings far = new EndReadings(
-                Optional.of(new Reading(snrDb, HowRead.AVERAGE, 3)),
-                Optional.empty(),
-                Optional.empty());
+                Optional.of(new Reading(snrDb, HowRead.AVERAGE, 3)), Optional.empty(), Optional.empty());
         return new LoggedRun(
                 run.number(),
                 run.date(),
@@ -149,13 +155,16 @@ final class LearningCalibrationTest {
         static Outcome of(Case kind, int log) {
             UniformRandomProvider random = InventedLog.random(9_000 + log);
             double[] truth = Belief.prior(UNKNOWNS, 1, random).get(0);
-            Learned learned = new Learner(kind.drawn(truth, log), SETS, TrialPool.of(2), log)
+            int sets = kind == Case.SIMULATOR ? SETS_OF_SIMULATOR : SETS;
+            Learned learned = new Learner(kind.drawn(truth, log), sets, TrialPool.of(2), log)
                     .learned()
                     .orElseThrow();
             List<double[]> draws = learned.belief().draws();
             double[] ranks = IntStream.range(0, UNKNOWNS)
-                    .mapToDouble(unknown ->
-                            (double) draws.stream().filter(it -> it[unknown] < truth[unknown]).count() / draws.size())
+                    .mapToDouble(unknown -> (double) draws.stream()
+                                    .filter(it -> it[unknown] < truth[unknown])
+                                    .count()
+                            / draws.size())
                     .toArray();
             return new Outcome(ranks, learned.isFitted());
         }
@@ -216,7 +225,8 @@ final class LearningCalibrationTest {
     void theFirstLogsAreLearnedFromAsPublished(Case kind) throws IOException {
         List<Outcome> published = published(kind);
         for (int log = 0; log < REPEATED; log++) {
-            // Sums may be rounded otherwise elsewhere, and a random walk then goes another way: two shares of 1,000 draws that
+            // Sums may be rounded otherwise elsewhere, and a random walk then goes another way: two shares of 1,000
+            // draws that
             // hang together in threes lie within 4 standard errors, 0.11, of each other.
             Outcome again = Outcome.of(kind, log);
             for (int unknown = 0; unknown < UNKNOWNS; unknown++) {

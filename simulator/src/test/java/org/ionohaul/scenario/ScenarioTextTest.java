@@ -61,8 +61,12 @@ final class ScenarioTextTest {
 
     @Test
     void inputsComeInTheNumbersThatTheyAreWrittenIn() {
-        assertEquals("12.0 dB", STATED.input("near.snr").map(it -> it.text(it.quantile(0.5))).orElseThrow());
-        assertEquals("5.1 to 6.2 dB", STATED.input("near.snr").map(it -> it.range(5.06, 6.24)).orElseThrow());
+        assertEquals(
+                "12.0 dB",
+                STATED.input("near.snr").map(it -> it.text(it.quantile(0.5))).orElseThrow());
+        assertEquals(
+                "5.1 to 6.2 dB",
+                STATED.input("near.snr").map(it -> it.range(5.06, 6.24)).orElseThrow());
         assertEquals(3.5, STATED.input("sky.path.1.delay").orElseThrow().quantile(0.5), 1e-9);
         assertEquals(-3, STATED.input("sky.path.2.power").orElseThrow().quantile(0.2), 1e-9);
         // A quarter of the weight is below.
@@ -86,11 +90,7 @@ final class ScenarioTextTest {
         assertEquals(
                 "[{ value = \"-3 dB\", weight = 750 }, { value = \"0 dB\", weight = 250 }]",
                 STATED.input("sky.path.2.power").orElseThrow().narrowed(new double[] {0.1, 0.2, 0.24, 0.8}));
-        assertEquals(
-                8.02,
-                Kind.snr().read("8.02 dB ± 0.27 dB").quantile(0.5),
-                1e-9,
-                "what is written can be read");
+        assertEquals(8.02, Kind.snr().read("8.02 dB ± 0.27 dB").quantile(0.5), 1e-9, "what is written can be read");
     }
 
     @Test
