@@ -3,19 +3,21 @@ package org.ionohaul.learning;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.WrittenInput;
+import org.ionohaul.statistics.OrderedSample;
 
 /**
  * What became of an input.
  *
  * @param unknown the input
  * @param written it in the numbers of its scenario; empty if it is not written in plain quantities
- * @param probabilities equally likely draws of what is believed now, by their probability before, rising
+ * @param probabilities equally likely draws of what is believed now, by their probability before
  * @param shift by how much its mean moved, in standard deviations of before
  * @param widthLeft its standard deviation over that of before
  */
 record InputChange(
-        Unknown unknown, Optional<WrittenInput> written, double[] probabilities, double shift, double widthLeft) {
+        Unknown unknown, Optional<WrittenInput> written, OrderedSample probabilities, double shift, double widthLeft) {
     /** What keeps more of its width, and its place, was hardly told anything of. */
     private static final double UNTOUCHED_WIDTH = 0.9;
 
@@ -33,7 +35,7 @@ record InputChange(
         return new InputChange(
                 model.list().get(unknown),
                 model.input(unknown),
-                Arrays.stream(now).map(Scores::probability).sorted().toArray(),
+                OrderedSample.of(Arrays.stream(now).map(Scores::probability).toArray()),
                 (nowMoments[0] - moments[0]) / moments[1],
                 nowMoments[1] / moments[1]);
     }
@@ -50,7 +52,14 @@ record InputChange(
 
     /** Returns the probability before of the value that a share of the draws lies below. */
     double quantile(double share) {
-        return probabilities[(int) Math.min(probabilities.length - 1, share * probabilities.length)];
+        return probabilities.quantile(share);
+    }
+
+    /** Returns it as it may be written after the log; empty if it is not written in plain quantities. */
+    Optional<String> narrowed() {
+        return written.map(it -> it.narrowed(IntStream.range(0, probabilities.size())
+                .mapToDouble(probabilities::at)
+                .toArray()));
     }
 
     /** Returns whether the log says hardly anything of it. */

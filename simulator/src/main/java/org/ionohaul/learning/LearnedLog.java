@@ -117,7 +117,7 @@ public record LearnedLog(
         ScenarioText sharper = text;
         for (InputChange input : inputs) {
             if (isSharpened(input)) {
-                String value = input.written().orElseThrow().narrowed(input.probabilities());
+                String value = input.narrowed().orElseThrow();
                 sharper = sharper.with(input.unknown().key(), value).orElse(sharper);
             }
         }
