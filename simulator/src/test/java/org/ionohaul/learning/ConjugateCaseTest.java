@@ -38,7 +38,7 @@ final class ConjugateCaseTest {
         for (int log = 0; log < 5; log++) {
             double[] truth = {1.2 - 0.5 * log, -0.8 + 0.3 * log, 0.5};
             List<LoggedRun> runs = InventedLog.runs(STRAIGHT, truth, 8, InventedLog.random(log));
-            List<LogModel.MeterReading> readings = List.of(new LogModel.MeterReading(truth[0] + 0.2, 0.7));
+            List<LogModel.MeterReading> readings = List.of(new LogModel.MeterReading(truth[0] + 0.2, 0.25));
             LogModel model = InventedLog.model(STRAIGHT, runs, readings, log);
             Learned learned =
                     new Learner(model, 400, TrialPool.of(2), log).learned().orElseThrow();
