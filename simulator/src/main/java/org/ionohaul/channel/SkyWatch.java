@@ -165,6 +165,7 @@ public final class SkyWatch {
         return new WatchSummary(
                 from * stepNanos,
                 to * stepNanos,
+                Deciles.of(Arrays.copyOfRange(signalDb, from, to)),
                 Deciles.of(sinrDb),
                 Deciles.of(Arrays.copyOfRange(disturbanceDb, from, to)),
                 fadeCount / minutes,

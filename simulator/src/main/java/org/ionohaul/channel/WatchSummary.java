@@ -5,6 +5,7 @@ package org.ionohaul.channel;
  *
  * @param fromNanos when the span begins
  * @param toNanos when it ends
+ * @param signalDb the carrier, in dB over the noise floor in 3 kHz at the trial's beginning
  * @param sinrDb SINR of a carrier in 3 kHz, in dB
  * @param disturbanceDb noise, impulses and other stations in 3 kHz, in dB over the noise floor at the trial's beginning
  * @param fadesPerMinute how often a minute the carrier falls {@value SkyWatch#FADE_DB} dB below its mean of the moment
@@ -16,6 +17,7 @@ package org.ionohaul.channel;
 public record WatchSummary(
         long fromNanos,
         long toNanos,
+        Deciles signalDb,
         Deciles sinrDb,
         Deciles disturbanceDb,
         double fadesPerMinute,

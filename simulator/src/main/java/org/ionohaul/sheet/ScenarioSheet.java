@@ -11,11 +11,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.ionohaul.channel.Deciles;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.Interference;
-import org.ionohaul.channel.MeterReading;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.Spells;
@@ -94,9 +94,9 @@ public final class ScenarioSheet {
             addLine(
                     lines,
                     "hears",
-                    drawn(levels, Levels::signalDbm, ScenarioSheet::dbm) + " of a steady carrier of "
+                    drawn(levels, Levels::signalDbm, LevelText::of) + " of a steady carrier of "
                             + scenario.station(end.other()).name());
-            addLine(lines, "noise", drawn(levels, Levels::noiseDbm, ScenarioSheet::dbm) + " in 3 kHz");
+            addLine(lines, "noise", drawn(levels, Levels::noiseDbm, LevelText::of) + " in 3 kHz");
         }
         String snr = drawn(skies, it -> it.at(end).snrDb(), it -> decibels(it, "dB")) + " in 3 kHz";
         addLine(lines, "SNR", levels.isEmpty() ? snr + "; levels in dBm and S are not stated" : snr);
@@ -162,7 +162,7 @@ public final class ScenarioSheet {
                 .toList();
         return drawn(drawn, Interference::visitsPerHour, ScenarioSheet::plain) + " visits an hour of "
                 + drawn(drawn, Interference::visitSeconds, TimeText::given) + ", "
-                + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, LevelText::of) + ", ")
                 + drawn(drawn, Interference::medianDb, it -> decibels(it, "dB")) + " over the noise";
     }
 
@@ -246,7 +246,7 @@ public final class ScenarioSheet {
                     lines,
                     "ground wave",
                     "at " + scenario.station(end).name() + ": "
-                            + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                            + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, LevelText::of) + ", ")
                             + "SNR " + drawn(snr, ScenarioSheet::rounded, it -> decibels(it, "dB")));
         }
     }
@@ -326,21 +326,16 @@ public final class ScenarioSheet {
     }
 
     private static <T> String drawn(List<T> drawn, ToDoubleFunction<T> what, DoubleFunction<String> words) {
-        double[] rising = drawn.stream().mapToDouble(what).sorted().toArray();
-        String middle = words.apply(rising[rising.length / 2]);
+        Deciles values = Deciles.of(drawn.stream().mapToDouble(what).toArray());
+        String middle = words.apply(values.median());
         return varies(drawn, what)
-                ? middle + " (" + words.apply(rising[rising.length / 10]) + " to "
-                        + words.apply(rising[rising.length - 1 - rising.length / 10]) + ")"
+                ? middle + " (" + words.apply(values.low()) + " to " + words.apply(values.high()) + ")"
                 : middle;
     }
 
     /** Levels that differ by less than this are the same but for rounding. */
     private static double rounded(double level) {
         return Math.rint(1e6 * level) / 1e6;
-    }
-
-    private static String dbm(double level) {
-        return MeterReading.nearest(level) + " (" + decibels(level, "dBm") + ")";
     }
 
     private static String decibels(double level, String unit) {

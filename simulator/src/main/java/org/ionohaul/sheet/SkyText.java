@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
+import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeScale;
@@ -48,9 +49,25 @@ public final class SkyText {
         lines.add("");
         lines.addAll(new TextTable(SkyTables.ends(view)).lines(WIDTH));
         lines.add("");
+        addMeters(lines);
+        lines.add("");
         lines.addAll(TextWrap.lines(SkyTables.needs(view).caption() + ":", "", WIDTH));
         lines.addAll(new TextTable(SkyTables.needs(view)).lines(WIDTH));
         return lines;
+    }
+
+    private void addMeters(List<String> lines) {
+        Table meters = SkyTables.meters(view);
+        if (meters.rows().isEmpty()) {
+            lines.addAll(TextWrap.lines(
+                    "What a meter shows in S and dBm can't be told: the scenario states just SNRs. With signal and noise in"
+                            + " place of snr it can.",
+                    "",
+                    WIDTH));
+        } else {
+            lines.addAll(TextWrap.lines(meters.caption() + ":", "", WIDTH));
+            lines.addAll(new TextTable(meters).lines(WIDTH));
+        }
     }
 
     private void addStrip(List<String> lines, SkyWatch watch) {
