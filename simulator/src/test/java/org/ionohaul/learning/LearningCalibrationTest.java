@@ -42,36 +42,41 @@ final class LearningCalibrationTest {
     private static final Path TABLE = Path.of("..", "results", "reference", "learning-calibration.csv");
     private static final Path SCENARIO = Path.of("..", "scenarios", "orchard-net.toml");
     private static final boolean IS_RENEWED = Boolean.getBoolean("golden.renew");
-    private static final int LOGS = 200;
     private static final int REPEATED = 4;
-    private static final int SETS = 250;
-    private static final int SETS_OF_SIMULATOR = 150;
     private static final int UNKNOWNS = 3;
     private static final String HEAD = "case,log,rank of unknown 0,rank of unknown 1,rank of unknown 2,fitted";
 
     /** What the logs are of. */
     private enum Case {
         /** Invented sessions, log-normal, noted to the minute. */
-        STRAIGHT {
+        STRAIGHT(200, 250) {
             @Override
             LogModel drawn(double[] truth, int log) {
                 return invented(new InventedLog.Kind(true, 60, 1e5), truth, log);
             }
         },
         /** Invented sessions that bend, scatter more and fail more when things are bad, broken off after 20 minutes. */
-        BENT {
+        BENT(200, 250) {
             @Override
             LogModel drawn(double[] truth, int log) {
                 return invented(new InventedLog.Kind(false, 60, 1200), truth, log);
             }
         },
         /** The real simulator on the demo's scenario: six runs of 6 kB, broken off after 4 minutes, one level read. */
-        SIMULATOR {
+        SIMULATOR(100, 150) {
             @Override
             LogModel drawn(double[] truth, int log) {
                 return simulated(truth, log);
             }
         };
+
+        private final int logs;
+        private final int setsARound;
+
+        Case(int logs, int setsARound) {
+            this.logs = logs;
+            this.setsARound = setsARound;
+        }
 
         /** Returns the model of a log that was made from a truth. */
         abstract LogModel drawn(double[] truth, int log);
@@ -135,7 +140,7 @@ final class LearningCalibrationTest {
     private static Understood demo(int log) {
         try {
             return ScenarioReader.understand(
-                    SourceFiles.DISK, SCENARIO, Map.of("seed", Integer.toString(300 + log), "horizon", "10 min"));
+                    SourceFiles.DISK, SCENARIO, Map.of("seed", Integer.toString(300 + log), "horizon", "10 min", "transfer.1.deadlines", "[\"5 min\"]"));
         } catch (ScenarioProblems e) {
             throw new IllegalStateException(e);
         }
@@ -155,8 +160,7 @@ final class LearningCalibrationTest {
         static Outcome of(Case kind, int log) {
             UniformRandomProvider random = InventedLog.random(9_000 + log);
             double[] truth = Belief.prior(UNKNOWNS, 1, random).get(0);
-            int sets = kind == Case.SIMULATOR ? SETS_OF_SIMULATOR : SETS;
-            Learned learned = new Learner(kind.drawn(truth, log), sets, TrialPool.of(2), log)
+            Learned learned = new Learner(kind.drawn(truth, log), kind.setsARound, TrialPool.of(2), log)
                     .learned()
                     .orElseThrow();
             List<double[]> draws = learned.belief().draws();
@@ -210,14 +214,14 @@ final class LearningCalibrationTest {
         if (IS_RENEWED) {
             List<String> lines = new ArrayList<>(List.of(HEAD));
             for (Case each : Case.values()) {
-                for (int log = 0; log < LOGS && each == kind; log++) {
+                for (int log = 0; log < kind.logs && each == kind; log++) {
                     lines.add(Outcome.of(kind, log).line(kind, log));
                 }
                 lines.addAll(each == kind ? List.of() : linesOf(each));
             }
             Files.write(TABLE, lines);
         }
-        assertEquals(LOGS, linesOf(kind).size());
+        assertEquals(kind.logs, linesOf(kind).size());
     }
 
     @ParameterizedTest
@@ -239,7 +243,7 @@ final class LearningCalibrationTest {
     @EnumSource(Case.class)
     void ranksAreUniformAndIntervalsHoldTheTruthAsOftenAsTheySay(Case kind) throws IOException {
         List<Outcome> published = published(kind);
-        assertEquals(LOGS, published.size());
+        assertEquals(kind.logs, published.size());
         for (int unknown = 0; unknown < UNKNOWNS; unknown++) {
             long[] tenths = new long[10];
             int in80 = 0;
@@ -253,11 +257,11 @@ final class LearningCalibrationTest {
             // Nine looks at each kind of number: at 0.1 % each, some 2 % for a false alarm in all.
             double p = ChiSquareTest.withDefaults().test(tenths).getPValue();
             assertTrue(p > 0.001, kind + " " + unknown + ": p = " + p);
-            assertEquals(0.8, (double) in80 / LOGS, 3.3 * Math.sqrt(0.8 * 0.2 / LOGS), kind + " " + unknown);
-            assertEquals(0.95, (double) in95 / LOGS, 3.3 * Math.sqrt(0.95 * 0.05 / LOGS), kind + " " + unknown);
+            assertEquals(0.8, (double) in80 / kind.logs, 3.3 * Math.sqrt(0.8 * 0.2 / kind.logs), kind + " " + unknown);
+            assertEquals(0.95, (double) in95 / kind.logs, 3.3 * Math.sqrt(0.95 * 0.05 / kind.logs), kind + " " + unknown);
         }
         // A right model is refused in at most about 1 of 100 logs, as far as the check of the model goes; three errors.
         long refused = published.stream().filter(it -> !it.isFitted()).count();
-        assertTrue(refused <= 0.01 * LOGS + 3 * Math.sqrt(0.01 * 0.99 * LOGS), kind + ": " + refused);
+        assertTrue(refused <= 0.01 * kind.logs + 3 * Math.sqrt(0.01 * 0.99 * kind.logs), kind + ": " + refused);
     }
 }
