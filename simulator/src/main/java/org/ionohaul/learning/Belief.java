@@ -54,9 +54,9 @@ record Belief(List<double[]> draws, double logEvidence) {
             double[] weights = weights(logs, step);
             logEvidence += logMean(logs, step);
             counted = step >= 1 - counted ? 1 : counted + step;
-            Moved moved = moved(resampled(draws, logs, weights, random), counted, logLikelihood, random);
-            draws = moved.draws();
-            logs = moved.logs();
+            Weighed moved = moved(resampled(draws, logs, weights, random), counted, logLikelihood, random);
+            draws = moved.draws;
+            logs = moved.logs;
         }
         return new Belief(draws, logEvidence);
     }
@@ -95,9 +95,18 @@ record Belief(List<double[]> draws, double logEvidence) {
         return Weights.logMean(weighed);
     }
 
-    private record Moved(List<double[]> draws, double[] logs) {}
+    /** Draws with the logarithms of their likelihoods. */
+    private static final class Weighed {
+        private final List<double[]> draws;
+        private final double[] logs;
 
-    private static Moved resampled(
+        private Weighed(List<double[]> draws, double[] logs) {
+            this.draws = draws;
+            this.logs = logs;
+        }
+    }
+
+    private static Weighed resampled(
             List<double[]> draws, double[] logs, double[] weights, UniformRandomProvider random) {
         List<double[]> taken = new ArrayList<>();
         double[] takenLogs = new double[logs.length];
@@ -112,13 +121,13 @@ record Belief(List<double[]> draws, double logEvidence) {
             takenLogs[i] = logs[from];
             at += 1.0 / logs.length;
         }
-        return new Moved(taken, takenLogs);
+        return new Weighed(taken, takenLogs);
     }
 
-    private static Moved moved(
-            Moved start, double counted, ToDoubleFunction<double[]> logLikelihood, UniformRandomProvider random) {
-        List<double[]> draws = new ArrayList<>(start.draws());
-        double[] logs = start.logs().clone();
+    private static Weighed moved(
+            Weighed start, double counted, ToDoubleFunction<double[]> logLikelihood, UniformRandomProvider random) {
+        List<double[]> draws = new ArrayList<>(start.draws);
+        double[] logs = start.logs.clone();
         double[][] root = stepRoot(draws);
         ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
         for (int move = 0; move < MOVES; move++) {
@@ -133,7 +142,7 @@ record Belief(List<double[]> draws, double logEvidence) {
                 }
             }
         }
-        return new Moved(draws, logs);
+        return new Weighed(draws, logs);
     }
 
     private static double squares(double[] scores) {

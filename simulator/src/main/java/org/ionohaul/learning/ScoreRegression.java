@@ -81,21 +81,21 @@ final class ScoreRegression {
     }
 
     private ScoreRegression improved(Terms mean, Terms deviation, ScoreSpan[] spans, double[] weights) {
-        double[] precisions = precisions(deviation.values(), weights);
+        double[] precisions = precisions(deviation.values, weights);
         double[] expected = new double[spans.length];
         double[] variance = new double[spans.length];
         for (int i = 0; i < spans.length; i++) {
             double[] moments = spans[i].moments(
-                    dot(slopes, mean.values()[i]),
-                    Math.exp(logDeviation(deviation.values()[i])));
+                    dot(slopes, mean.values[i]),
+                    Math.exp(logDeviation(deviation.values[i])));
             expected[i] = moments[0];
             variance[i] = moments[1];
         }
         double[] nextSlopes = mean.solved(precisions, expected);
         double[] pull = new double[spans.length];
         for (int i = 0; i < spans.length; i++) {
-            double residual = expected[i] - dot(nextSlopes, mean.values()[i]);
-            double logDeviation = logDeviation(deviation.values()[i]);
+            double residual = expected[i] - dot(nextSlopes, mean.values[i]);
+            double logDeviation = logDeviation(deviation.values[i]);
             double squared = (residual * residual + variance[i]) * Math.exp(-2 * logDeviation);
             // One step of scoring: the working response of a log-linear deviation.
             pull[i] = logDeviation + Math.min(2, (squared - 1) / 2);
@@ -198,14 +198,23 @@ final class ScoreRegression {
         }
     }
 
-    /**
-     * The terms of a weighted least-squares fit, with how much each is pulled towards nothing.
-     *
-     * @param values each simulated run's terms
-     * @param penalties the pull on each
-     */
-    private record Terms(double[][] values, double[] penalties) {
+    /** The terms of a weighted least-squares fit, with how much each is pulled towards nothing. */
+    private static final class Terms {
         private static final double LEFT_OUT = 1e9;
+
+        private final double[][] values;
+        private final double[] penalties;
+
+        /**
+         * Takes terms.
+         *
+         * @param values each simulated run's
+         * @param penalties the pull on each
+         */
+        private Terms(double[][] values, double[] penalties) {
+            this.values = values;
+            this.penalties = penalties;
+        }
 
         double[] solved(double[] weights, double[] response) {
             double[] right = new double[penalties.length];

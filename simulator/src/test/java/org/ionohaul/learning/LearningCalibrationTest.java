@@ -156,7 +156,7 @@ final class LearningCalibrationTest {
     }
 
     /** The shares of draws below the truth, an unknown each, and whether learning refused. */
-    private record Outcome(double[] ranks, boolean isFitted) {
+    private record Outcome(List<Double> ranks, boolean isFitted) {
         static Outcome of(Case kind, int log) {
             UniformRandomProvider random = InventedLog.random(9_000 + log);
             double[] truth = Belief.prior(UNKNOWNS, 1, random).get(0);
@@ -164,12 +164,12 @@ final class LearningCalibrationTest {
                     .learned()
                     .orElseThrow();
             List<double[]> draws = learned.belief().draws();
-            double[] ranks = IntStream.range(0, UNKNOWNS)
-                    .mapToDouble(unknown -> (double) draws.stream()
+            List<Double> ranks = IntStream.range(0, UNKNOWNS)
+                    .mapToObj(unknown -> (double) draws.stream()
                                     .filter(it -> it[unknown] < truth[unknown])
                                     .count()
                             / draws.size())
-                    .toArray();
+                    .toList();
             return new Outcome(ranks, learned.isFitted());
         }
 
@@ -179,9 +179,9 @@ final class LearningCalibrationTest {
                     "%s,%d,%.3f,%.3f,%.3f,%s",
                     kind.name().toLowerCase(Locale.ROOT),
                     log,
-                    ranks[0],
-                    ranks[1],
-                    ranks[2],
+                    ranks.get(0),
+                    ranks.get(1),
+                    ranks.get(2),
                     isFitted ? "yes" : "no");
         }
 
@@ -189,8 +189,8 @@ final class LearningCalibrationTest {
             String[] cells = line.split(",", -1);
             return new Outcome(
                     IntStream.range(2, 2 + UNKNOWNS)
-                            .mapToDouble(it -> Double.parseDouble(cells[it]))
-                            .toArray(),
+                            .mapToObj(it -> Double.parseDouble(cells[it]))
+                            .toList(),
                     cells[5].equals("yes"));
         }
     }
@@ -234,7 +234,7 @@ final class LearningCalibrationTest {
             // hang together in threes lie within 4 standard errors, 0.11, of each other.
             Outcome again = Outcome.of(kind, log);
             for (int unknown = 0; unknown < UNKNOWNS; unknown++) {
-                assertEquals(published.get(log).ranks()[unknown], again.ranks()[unknown], 0.11);
+                assertEquals(published.get(log).ranks().get(unknown), again.ranks().get(unknown), 0.11);
             }
         }
     }
@@ -249,7 +249,7 @@ final class LearningCalibrationTest {
             int in80 = 0;
             int in95 = 0;
             for (Outcome outcome : published) {
-                double rank = outcome.ranks()[unknown];
+                double rank = outcome.ranks().get(unknown);
                 tenths[(int) Math.min(9, 10 * rank)]++;
                 in80 += rank >= 0.1 && rank <= 0.9 ? 1 : 0;
                 in95 += rank >= 0.025 && rank <= 0.975 ? 1 : 0;
