@@ -25,6 +25,8 @@ public enum Purpose {
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
+    /** Crashes of static at an end; element = end. */
+    ATMOSPHERICS(21),
     /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */
     SPELLS(31),
     /** Phase of the ground wave. */
