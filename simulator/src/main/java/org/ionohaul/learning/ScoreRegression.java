@@ -85,9 +85,8 @@ final class ScoreRegression {
         double[] expected = new double[spans.length];
         double[] variance = new double[spans.length];
         for (int i = 0; i < spans.length; i++) {
-            double[] moments = spans[i].moments(
-                    dot(slopes, mean.values[i]),
-                    Math.exp(logDeviation(deviation.values[i])));
+            double[] moments =
+                    spans[i].moments(dot(slopes, mean.values[i]), Math.exp(logDeviation(deviation.values[i])));
             expected[i] = moments[0];
             variance[i] = moments[1];
         }

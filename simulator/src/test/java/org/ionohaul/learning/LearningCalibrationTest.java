@@ -27,6 +27,7 @@ import org.ionohaul.scenario.ScenarioText;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.TrialPool;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -36,7 +37,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  * the rank of the truth among the draws of what is believed is uniform, and intervals hold the truth as often as they say.
  *
  * <p>The ranks are kept in {@code results/reference/learning-calibration.csv}; renew them with {@code mvn test
- * -Dtest=LearningCalibrationTest -Dgolden.renew=true} (half an hour). Always, the first logs of each case are learned from again.
+ * -Dtest=LearningCalibrationTest -Dgolden.renew=true} (six minutes). Always, the first logs of
+ * each case are learned from again.
  */
 final class LearningCalibrationTest {
     private static final Path TABLE = Path.of("..", "results", "reference", "learning-calibration.csv");
@@ -63,7 +65,7 @@ final class LearningCalibrationTest {
             }
         },
         /** The real simulator on the demo's scenario: six runs of 6 kB, broken off after 4 minutes, one level read. */
-        SIMULATOR(100, 150) {
+        SIMULATOR(200, 150) {
             @Override
             LogModel drawn(double[] truth, int log) {
                 return simulated(truth, log);
@@ -140,7 +142,15 @@ final class LearningCalibrationTest {
     private static Understood demo(int log) {
         try {
             return ScenarioReader.understand(
-                    SourceFiles.DISK, SCENARIO, Map.of("seed", Integer.toString(300 + log), "horizon", "10 min", "transfer.1.deadlines", "[\"5 min\"]"));
+                    SourceFiles.DISK,
+                    SCENARIO,
+                    Map.of(
+                            "seed",
+                            Integer.toString(300 + log),
+                            "horizon",
+                            "10 min",
+                            "transfer.1.deadlines",
+                            "[\"5 min\"]"));
         } catch (ScenarioProblems e) {
             throw new IllegalStateException(e);
         }
@@ -225,7 +235,9 @@ final class LearningCalibrationTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Case.class)
+    @EnumSource(
+            value = Case.class,
+            names = {"STRAIGHT", "BENT"})
     void theFirstLogsAreLearnedFromAsPublished(Case kind) throws IOException {
         List<Outcome> published = published(kind);
         for (int log = 0; log < REPEATED; log++) {
@@ -234,9 +246,23 @@ final class LearningCalibrationTest {
             // hang together in threes lie within 4 standard errors, 0.11, of each other.
             Outcome again = Outcome.of(kind, log);
             for (int unknown = 0; unknown < UNKNOWNS; unknown++) {
-                assertEquals(published.get(log).ranks().get(unknown), again.ranks().get(unknown), 0.11);
+                assertEquals(
+                        published.get(log).ranks().get(unknown), again.ranks().get(unknown), 0.11);
             }
         }
+    }
+
+    @Test
+    void theSimulatorsTruthsLieAmongWhatIsBelieved() {
+        // The simulator changes more often than its table is renewed, so its logs are not those published. A truth lies
+        // beyond all of
+        // 1,000 draws in 2 of 1,000 cases: twice or more among twelve in 3 of 10,000.
+        long beyond = IntStream.range(0, REPEATED)
+                .mapToObj(log -> Outcome.of(Case.SIMULATOR, log))
+                .flatMap(it -> it.ranks().stream())
+                .filter(it -> it == 0 || it == 1)
+                .count();
+        assertTrue(beyond <= 1, beyond + " of " + REPEATED * UNKNOWNS);
     }
 
     @ParameterizedTest
@@ -258,7 +284,8 @@ final class LearningCalibrationTest {
             double p = ChiSquareTest.withDefaults().test(tenths).getPValue();
             assertTrue(p > 0.001, kind + " " + unknown + ": p = " + p);
             assertEquals(0.8, (double) in80 / kind.logs, 3.3 * Math.sqrt(0.8 * 0.2 / kind.logs), kind + " " + unknown);
-            assertEquals(0.95, (double) in95 / kind.logs, 3.3 * Math.sqrt(0.95 * 0.05 / kind.logs), kind + " " + unknown);
+            assertEquals(
+                    0.95, (double) in95 / kind.logs, 3.3 * Math.sqrt(0.95 * 0.05 / kind.logs), kind + " " + unknown);
         }
         // A right model is refused in at most about 1 of 100 logs, as far as the check of the model goes; three errors.
         long refused = published.stream().filter(it -> !it.isFitted()).count();
