@@ -67,6 +67,18 @@ public record Schedule(List<Point> points) {
                 .toList());
     }
 
+    /**
+     * Returns this schedule with all levels raised.
+     *
+     * @param db by how much, in dB; may be negative
+     */
+    public Schedule raisedBy(double db) {
+        List<Point> raised = points.isEmpty() ? List.of(new Point(0, 0)) : points;
+        return new Schedule(raised.stream()
+                .map(it -> new Point(it.atSeconds(), it.levelDb() + db))
+                .toList());
+    }
+
     private static double between(Point from, Point to, double atSeconds) {
         double share = (atSeconds - from.atSeconds()) / (to.atSeconds() - from.atSeconds());
         return from.levelDb() + share * (to.levelDb() - from.levelDb());

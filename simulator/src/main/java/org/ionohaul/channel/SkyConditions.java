@@ -91,6 +91,15 @@ public record SkyConditions(
     }
 
     /**
+     * Returns these conditions with another level of the path, at all times and in both directions.
+     *
+     * @param db how much more of the signal arrives, in dB; may be negative
+     */
+    public SkyConditions raisedBy(double db) {
+        return new SkyConditions(paths, slowVariation, trendDb.raisedBy(db), near, far);
+    }
+
+    /**
      * Returns these conditions with another level at one end.
      *
      * @param end the end

@@ -31,6 +31,9 @@ final class Commands implements IFactory {
         if (type == PlaceCommand.class) {
             return type.cast(new PlaceCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == LearnCommand.class) {
+            return type.cast(new LearnCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

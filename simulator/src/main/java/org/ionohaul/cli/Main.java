@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SkyCommand.class,
             VaryCommand.class,
             PlaceCommand.class,
+            LearnCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

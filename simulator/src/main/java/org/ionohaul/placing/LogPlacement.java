@@ -81,15 +81,9 @@ public record LogPlacement(
         List<RankSpan> logged = new ArrayList<>();
         List<List<RankSpan>> asLogged = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
-            Slowness scale = new Slowness(runs.get(i));
-            double[] places = places(scale, simulated.get(i));
-            double[] rising = RankSpan.rising(places);
-            logged.add(RankSpan.of(scale.logged(), rising));
-            List<RankSpan> ranks = new ArrayList<>();
-            for (double place : places) {
-                ranks.add(RankSpan.among(scale.noted(place), rising));
-            }
-            asLogged.add(ranks);
+            RunScale scale = RunScale.of(runs.get(i), simulated.get(i));
+            logged.add(scale.logged());
+            asLogged.add(simulated.get(i).stream().map(scale::noted).toList());
         }
         return ModelCheck.of(logged, asLogged);
     }
@@ -97,10 +91,6 @@ public record LogPlacement(
     /** Returns whether fewer trials were done than the scenario asks for. */
     public boolean isPartial() {
         return trials < scenario.trials();
-    }
-
-    private static double[] places(Slowness scale, List<SimulatedRun> simulated) {
-        return simulated.stream().mapToDouble(scale::of).toArray();
     }
 
     private static PlacedRun placed(LoggedRun run, List<SimulatedRun> simulated, boolean isRead) {
@@ -115,7 +105,7 @@ public record LogPlacement(
                 .count();
         return new PlacedRun(
                 run,
-                RankSpan.of(scale.logged(), RankSpan.rising(places(scale, simulated))),
+                RunScale.of(run, simulated).logged(),
                 (double) delivered / simulated.size(),
                 times.quantile(0.5),
                 times.quantile(0.1),

@@ -1,6 +1,5 @@
 package org.ionohaul.placing;
 
-import java.util.Arrays;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -71,11 +70,5 @@ public record RankSpan(double low, double high) {
         double below = countBelow(rising, span.low());
         double upTo = Math.max(below + 1, countBelow(rising, Math.nextUp(span.high())));
         return new RankSpan(below / rising.length, upTo / rising.length);
-    }
-
-    static double[] rising(double[] places) {
-        double[] rising = places.clone();
-        Arrays.sort(rising);
-        return rising;
     }
 }

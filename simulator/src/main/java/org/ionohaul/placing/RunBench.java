@@ -29,7 +29,7 @@ import org.ionohaul.trial.UncertainDraws;
  * <p>Trial 7 draws the scenario's uncertain inputs alike for all runs, since they are the same stations; its fading, noise and
  * visitors are each run's own.
  */
-final class RunBench {
+public final class RunBench {
     private static final double DAY_SECONDS = 86_400;
     private static final double LONGEST_LOGGED_FACTOR = 1.5;
 
@@ -44,7 +44,7 @@ final class RunBench {
      * @param understood the scenario
      * @param runs the runs that will be asked for; they are watched longer than the longest of them lasted
      */
-    RunBench(Understood understood, List<LoggedRun> runs) {
+    public RunBench(Understood understood, List<LoggedRun> runs) {
         Scenario asked = understood.scenario();
         double longestSeconds = runs.stream()
                 .flatMap(it -> it.sessionTime().or(it::deliveredAfter).stream())
@@ -61,7 +61,24 @@ final class RunBench {
     /** Returns one trial of a run; may be called from several threads. */
     SimulatedRun simulated(LoggedRun run, int trial) {
         // Runs share the draws of inputs, which belong to the trial; the rest is addressed by run and trial.
-        TrialStreams own = new TrialStreams(scenario.seed(), ((long) run.number() << Integer.SIZE) + trial);
+        TrialStreams own = own(run, trial);
+        return simulated(run, conditions(run, trial, own), own);
+    }
+
+    /**
+     * Simulates a run under conditions of the caller's; may be called from several threads.
+     *
+     * @param number which simulation of the run it is, zero or more: the chance in it is its own
+     */
+    public SimulatedRun simulated(LoggedRun run, SkyConditions conditions, long number) {
+        return simulated(run, conditions, own(run, number));
+    }
+
+    private TrialStreams own(LoggedRun run, long number) {
+        return new TrialStreams(scenario.seed(), ((long) run.number() << Integer.SIZE) + number);
+    }
+
+    private SimulatedRun simulated(LoggedRun run, SkyConditions conditions, TrialStreams own) {
         Transfer transfer = new Transfer(
                 "run " + run.number(),
                 List.of(new PayloadFile("file", run.sentBytes())),
@@ -69,8 +86,7 @@ final class RunBench {
                 List.of());
         Mode mode = Optional.ofNullable(modes.get(run.mode())).orElseThrow();
         return SimulatedRun.of(
-                trials.run(transfer, run.direction(), mode, conditions(run, trial, own), own),
-                new Slowness(run).watchedSeconds());
+                trials.run(transfer, run.direction(), mode, conditions, own), new Slowness(run).watchedSeconds());
     }
 
     private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {
@@ -109,7 +125,12 @@ final class RunBench {
     }
 
     private SkyConditions middle(LoggedRun run) {
-        return scenario.sky().conditions(key -> 0.5).startingAfter(startsAfter(run));
+        return conditions(run, key -> 0.5);
+    }
+
+    /** Returns the conditions when a run begins, as stated: at its time on the scenario's clock. */
+    public SkyConditions conditions(LoggedRun run, Draws draws) {
+        return scenario.sky().conditions(draws).startingAfter(startsAfter(run));
     }
 
     /** A time of day is the one nearest to the scenario's clock. */

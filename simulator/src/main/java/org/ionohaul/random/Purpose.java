@@ -32,7 +32,9 @@ public enum Purpose {
     /** Phase of the ground wave. */
     GROUND_WAVE(32),
     /** Errors of meter readings in a log of runs on the air; element = end. */
-    METER_READING(41);
+    METER_READING(41),
+    /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
+    LEARNING(42);
 
     private final int number;
 

@@ -97,7 +97,8 @@ final class Document {
                 : "can't be read: " + (cause instanceof FileSystemException failure ? failure.getReason() : cause);
     }
 
-    private static Object valueOf(String text) {
+    /** Returns what a value on the command line says: as in TOML, or plain text. */
+    static Object valueOf(String text) {
         try {
             TomlParseResult parsed = BrokenSyntax.parse("value = " + text);
             Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));

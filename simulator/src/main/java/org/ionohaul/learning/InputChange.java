@@ -1,0 +1,69 @@
+package org.ionohaul.learning;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.WrittenInput;
+import org.ionohaul.statistics.OrderedSample;
+
+/**
+ * What became of an input.
+ *
+ * @param unknown the input
+ * @param written it in the numbers of its scenario; empty if it is not written in plain quantities
+ * @param probabilities equally likely draws of what is believed now, by their probability before
+ * @param shift by how much its mean moved, in standard deviations of before
+ * @param widthLeft its standard deviation over that of before
+ */
+record InputChange(
+        Unknown unknown, Optional<WrittenInput> written, OrderedSample probabilities, double shift, double widthLeft) {
+    /** What keeps more of its width, and its place, was hardly told anything of. */
+    private static final double UNTOUCHED_WIDTH = 0.9;
+
+    private static final double UNTOUCHED_SHIFT = 0.3;
+
+    static InputChange of(ScenarioModel model, int unknown, Belief belief) {
+        DoubleUnaryOperator scale = score -> model.straightened(unknown, score);
+        double[] now = belief.draws().stream().mapToDouble(it -> it[unknown]).toArray();
+        double[] before = new double[999];
+        for (int i = 0; i < before.length; i++) {
+            before[i] = Scores.ofProbability((i + 0.5) / before.length);
+        }
+        double[] moments = moments(before, scale);
+        double[] nowMoments = moments(now, scale);
+        return new InputChange(
+                model.list().get(unknown),
+                model.input(unknown),
+                OrderedSample.of(Arrays.stream(now).map(Scores::probability).toArray()),
+                (nowMoments[0] - moments[0]) / moments[1],
+                nowMoments[1] / moments[1]);
+    }
+
+    private static double[] moments(double[] scores, DoubleUnaryOperator scale) {
+        double[] values = Arrays.stream(scores).map(scale).toArray();
+        double mean = Arrays.stream(values).average().orElseThrow();
+        double variance = Arrays.stream(values)
+                .map(it -> (it - mean) * (it - mean))
+                .average()
+                .orElseThrow();
+        return new double[] {mean, Math.sqrt(variance)};
+    }
+
+    /** Returns the probability before of the value that a share of the draws lies below. */
+    double quantile(double share) {
+        return probabilities.quantile(share);
+    }
+
+    /** Returns it as it may be written after the log; empty if it is not written in plain quantities. */
+    Optional<String> narrowed() {
+        return written.map(it -> it.narrowed(IntStream.range(0, probabilities.size())
+                .mapToDouble(probabilities::at)
+                .toArray()));
+    }
+
+    /** Returns whether the log says hardly anything of it. */
+    boolean isUntouched() {
+        return widthLeft > UNTOUCHED_WIDTH && Math.abs(shift) < UNTOUCHED_SHIFT;
+    }
+}
