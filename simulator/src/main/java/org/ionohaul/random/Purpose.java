@@ -24,7 +24,9 @@ public enum Purpose {
     /** Waits and busy channels while dialling; element = mode. */
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
-    POLICY(10);
+    POLICY(10),
+    /** In which order modes are tried on the air where a coin decides. */
+    ORDER_OF_RUNS(11);
 
     private final int number;
 
