@@ -28,6 +28,9 @@ final class Commands implements IFactory {
         if (type == VaryCommand.class) {
             return type.cast(new VaryCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == RunsCommand.class) {
+            return type.cast(new RunsCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }
