@@ -128,7 +128,7 @@ final class RunsCommand implements Callable<Integer> {
         ResultFolder folder = folder(question);
         NotWritten.probe(folder);
         Optional<List<Truth>> truths =
-                simulation.inPool("The truth", question.scenario().trials(), question::truths);
+                simulation.inPool("The truth", question.truthTrials(), question::truths);
         Optional<RunFindings> findings = truths.flatMap(it ->
                 simulation.inPool("Comparisons", question.comparisons(), pool -> RunFindings.of(question, it, pool)));
         if (findings.isEmpty()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedOdds;
@@ -49,7 +50,7 @@ public final class Plans {
 
     private List<Plan> ranked() {
         List<Plan> plans = new ArrayList<>();
-        for (int size = 0; size < findings.sizes().size(); size++) {
+        for (int size : sizes()) {
             for (RunOrder order : RunOrder.values()) {
                 plans.addAll(simulated(size, order));
                 if (order.isOverEvenings() && findings.question().modes().size() == 2) {
@@ -60,6 +61,14 @@ public final class Plans {
         return plans.stream()
                 .filter(it -> it.eveningSeconds() <= longestEveningSeconds)
                 .sorted(Comparator.comparingDouble(Plan::airSeconds))
+                .toList();
+    }
+
+    /** Files of other sizes for which another mode is better, or none, would be another question. */
+    private List<Integer> sizes() {
+        return IntStream.range(0, findings.sizes().size())
+                .filter(it -> findings.truths().get(it).better().equals(findings.truth().better()))
+                .boxed()
                 .toList();
     }
 

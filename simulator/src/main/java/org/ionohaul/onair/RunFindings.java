@@ -40,17 +40,21 @@ public record RunFindings(
     public static Optional<RunFindings> of(RunQuestion question, List<Truth> truths, TrialPool pool) {
         Comparisons comparisons = question.ways();
         List<Verdicts> verdicts = pool.run(question.comparisons(), comparisons::make);
-        return verdicts.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new RunFindings(
-                        question,
-                        question.sizes(),
-                        truths,
-                        IntStream.range(0, comparisons.designs().size())
-                                .mapToObj(it -> DesignResult.of(comparisons, it, verdicts))
-                                .toList(),
-                        StopResult.all(comparisons, verdicts),
-                        verdicts.size()));
+        return verdicts.isEmpty() ? Optional.empty() : Optional.of(of(question, comparisons, truths, verdicts));
+    }
+
+    /** Sums up comparisons, at least one. */
+    static RunFindings of(
+            RunQuestion question, Comparisons comparisons, List<Truth> truths, List<Verdicts> verdicts) {
+        return new RunFindings(
+                question,
+                question.sizes(),
+                truths,
+                IntStream.range(0, comparisons.designs().size())
+                        .mapToObj(it -> DesignResult.of(comparisons, it, verdicts))
+                        .toList(),
+                StopResult.all(comparisons, verdicts),
+                verdicts.size());
     }
 
     /** Returns whether it was interrupted before all comparisons were made. */

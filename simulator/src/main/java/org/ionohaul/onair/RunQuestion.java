@@ -17,7 +17,7 @@ import org.ionohaul.trial.Trials;
 /**
  * What an operator asks of runs on the air.
  *
- * @param scenario stations, sky, seed and number of trials that tell which mode is truly better
+ * @param scenario stations, sky and seed
  * @param comparisons how many comparisons of each design to make, 1 or more
  * @param modes which of its modes are compared, 2 or more
  * @param transfer what is sent
@@ -43,6 +43,9 @@ public record RunQuestion(
     /** Most runs of each mode that are tried; more are worked out, where rounds are independent. */
     public static final int MOST_RUNS_EACH = 10;
 
+    /** Skies that tell the truth, for each comparison. */
+    private static final int TRUTH_FACTOR = 10;
+
     private static final double NANOS_A_SECOND = 1e9;
 
     /** What is sent in each run, as a share of what was asked: less is over sooner, but may be another question. */
@@ -66,6 +69,11 @@ public record RunQuestion(
         return SIZES.stream().map(this::scaled).toList();
     }
 
+    /** Returns how many skies {@link #truths} looks at. */
+    public int truthTrials() {
+        return TRUTH_FACTOR * comparisons;
+    }
+
     /**
      * Finds out which mode is truly better at the stated moment, for each size.
      *
@@ -73,7 +81,7 @@ public record RunQuestion(
      */
     public Optional<List<Truth>> truths(TrialPool pool) {
         List<LongFunction<Evening>> skies = skies();
-        List<double[][]> trials = pool.run(scenario.trials(), trial -> {
+        List<double[][]> trials = pool.run(truthTrials(), trial -> {
             double[][] seconds = new double[skies.size()][modes.size()];
             for (int size = 0; size < skies.size(); size++) {
                 Evening sky = skies.get(size).apply(trial);
@@ -83,7 +91,7 @@ public record RunQuestion(
             }
             return seconds;
         });
-        return trials.size() < scenario.trials()
+        return trials.size() < truthTrials()
                 ? Optional.empty()
                 : Optional.of(IntStream.range(0, skies.size())
                         .mapToObj(size -> Truth.of(criterion, ofSize(trials, size)))

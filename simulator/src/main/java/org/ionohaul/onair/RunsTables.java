@@ -1,5 +1,6 @@
 package org.ionohaul.onair;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -47,10 +48,10 @@ final class RunsTables {
     /** By order, for the most runs: right, wrong and false alarms of both tests. */
     Table tests() {
         return new Table(
-                "With " + RunQuestion.MOST_RUNS_EACH + " runs of each mode: " + words.rule(Rule.PAIRED) + " and "
-                        + words.rule(Rule.UNPAIRED),
+                "Right, wrong, false alarms with " + RunQuestion.MOST_RUNS_EACH + " runs each: " + words.rule(Rule.PAIRED) + " (paired), "
+                        + words.rule(Rule.UNPAIRED) + " (unpaired); how long the longest evening is",
                 cells(Stream.of(
-                        "order", "paired right", "wrong", "false alarms", "unpaired right", "wrong", "false alarms")),
+                        "order", "paired", "wrong", "false", "unpaired", "wrong", "false", "evening")),
                 Stream.of(RunOrder.values())
                         .flatMap(order -> findings
                                 .find(new Design(0, order, RunQuestion.MOST_RUNS_EACH))
@@ -58,7 +59,8 @@ final class RunsTables {
                         .map(it -> Stream.of(
                                         Stream.of(Cell.of(words.order(it.design().order()))),
                                         verdicts(it.by(Rule.PAIRED)),
-                                        verdicts(it.by(Rule.UNPAIRED)))
+                                        verdicts(it.by(Rule.UNPAIRED)),
+                                        Stream.of(Cell.of(TimeText.clock(it.eveningSeconds()))))
                                 .flatMap(cell -> cell)
                                 .toList())
                         .toList());
@@ -69,39 +71,30 @@ final class RunsTables {
                 .map(Cells::chance);
     }
 
-    /** Stopping early; the last column is exact for rounds that are independent of each other. */
+    /** Stopping early; beside the false alarms what they would be if rounds were independent of each other, exactly. */
     Table stops() {
         return new Table(
-                "Stopping early, within " + RunQuestion.MOST_RUNS_EACH + " rounds",
-                cells(Stream.of("stop", "right", "wrong", "false alarms", "rounds, mean")),
-                Stream.of(Stop.values())
-                        .flatMap(stop -> Stream.concat(
-                                findings.stops().stream()
-                                        .filter(it -> it.stop() == stop && it.order() != RunOrder.TURNS_REVERSED)
-                                        .map(this::row),
-                                findings.stops().isEmpty() ? Stream.empty() : Stream.of(ifIndependent(stop))))
+                "Stopping early, within " + RunQuestion.MOST_RUNS_EACH
+                        + " rounds; what false alarms would be if rounds were independent of each other",
+                cells(Stream.of("stop", "order", "right", "wrong", "false", "independent", "rounds")),
+                findings.stops().stream()
+                        .sorted(Comparator.comparing(StopResult::stop))
+                        .map(this::row)
                         .toList());
     }
 
     private List<Cell> row(StopResult result) {
         return List.of(
-                Cell.of(RunsWords.stop(result.stop(), result.mostRounds()) + ", " + words.order(result.order())),
+                Cell.of(RunsWords.stop(result.stop())),
+                Cell.of(words.order(result.order())),
                 Cells.chance(result.naming(better)),
                 Cells.chance(result.naming(1 - better)),
                 Cells.chance(result.falseAlarm()),
+                Cell.of(percent(result.stop()
+                        .within(result.mostRounds(), question.errorRate())
+                        .chances(0.5)
+                        .named())),
                 Cell.of(decimal(result.meanRounds())));
-    }
-
-    private List<Cell> ifIndependent(Stop stop) {
-        double named = stop.within(RunQuestion.MOST_RUNS_EACH, question.errorRate())
-                .chances(0.5)
-                .named();
-        return List.of(
-                Cell.of(RunsWords.stop(stop, RunQuestion.MOST_RUNS_EACH) + ", were rounds independent"),
-                NONE,
-                NONE,
-                new Cell(percent(named), "exact"),
-                NONE);
     }
 
     /** The plans of a power, the first few. */
@@ -109,7 +102,7 @@ final class RunsTables {
         return new Table(
                 "Plans that name " + words.name(better) + " with a chance of "
                         + OddsText.odds(RunAnswer.POWERS.get(power)) + ", by time on the air",
-                cells(Stream.of("plan", "runs each", "evenings", "longest", "on the air", "right", "false alarms")),
+                cells(Stream.of("plan", "runs each", "evenings", "longest", "air time", "right", "false")),
                 answer.plans().get(power).stream().limit(most).map(this::row).toList());
     }
 
@@ -123,30 +116,36 @@ final class RunsTables {
                 Cell.of(TimeText.clock(plan.eveningSeconds())),
                 Cell.of(TimeText.clock(plan.airSeconds())),
                 Cells.chance(plan.right()),
-                plan.isWorkedOut() ? new Cell(percent(plan.falseAlarm().value()), "exact") : Cells.chance(plan.falseAlarm()));
+                Cell.of(percent(plan.falseAlarm().value())));
     }
 
-    /** For each pair of modes, how many rounds the paired test needs where each round has an evening of its own. */
+    /** For each pair of modes, how many rounds the paired test needs where no two rounds share an evening. */
     Table needed() {
         return new Table(
-                "Rounds needed by the paired test, " + words.order(RunOrder.ROUND_AN_EVENING)
-                        + " (with the range that follows from the chance of a round)",
-                cells(Stream.of("modes", "better in a round", "for 8 of 10", "for 9 of 10")),
-                IntStream.range(0, question.modes().size())
-                        .boxed()
-                        .flatMap(first -> IntStream.range(first + 1, question.modes().size())
-                                .mapToObj(second -> needed(first, second)))
+                "Rounds that the paired test needs to name the mode that wins more of them, with the range that follows from"
+                        + " that of the share",
+                cells(Stream.of("modes", "of rounds", "for 8 of 10", "for 9 of 10")),
+                Stream.of(RunOrder.values())
+                        .filter(RunOrder::isOverEvenings)
+                        .flatMap(order -> pairs().map(pair -> needed(order, pair[0], pair[1])))
                         .toList());
     }
 
-    private List<Cell> needed(int first, int second) {
-        DesignResult result = findings.result(RunOrder.ROUND_AN_EVENING, RunQuestion.MOST_RUNS_EACH);
+    private Stream<int[]> pairs() {
+        int modes = question.modes().size();
+        return IntStream.range(0, modes).boxed().flatMap(first -> IntStream.range(first + 1, modes)
+                .mapToObj(second -> new int[] {first, second}));
+    }
+
+    private List<Cell> needed(RunOrder order, int first, int second) {
+        DesignResult result = findings.result(order, RunQuestion.MOST_RUNS_EACH);
         int ahead = result.wins().get(first).get(second) >= result.wins().get(second).get(first) ? first : second;
-        int behind = first + second - ahead;
-        RoundsNeeded rounds = RoundsNeeded.of(result, ahead, behind, question.errorRate());
+        RoundsNeeded rounds = RoundsNeeded.of(result, ahead, first + second - ahead, question.errorRate());
         return Stream.concat(
                         Stream.of(
-                                Cell.of(words.name(ahead) + " before " + words.name(behind)),
+                                new Cell(
+                                        words.name(ahead) + " / " + words.name(first + second - ahead),
+                                        words.order(order)),
                                 Cells.chance(rounds.share())),
                         RunAnswer.POWERS.stream().map(rounds::cell))
                 .toList();

@@ -2,6 +2,7 @@ package org.ionohaul.onair;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
@@ -33,18 +34,29 @@ public final class RunsText {
         lines.addAll(heading);
         lines.add("=".repeat(heading.get(heading.size() - 1).length()));
         words.sentences().forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        add(lines, tables.naming(Rule.BARE));
-        add(lines, tables.tests());
-        add(lines, tables.stops());
+        add(lines, brief(tables.naming(Rule.BARE)));
+        add(lines, brief(tables.tests()));
+        add(lines, brief(tables.stops()));
         for (int power = 0; power < RunAnswer.POWERS.size(); power++) {
             add(lines, tables.plans(power, MOST_PLANS));
         }
         add(lines, tables.needed());
         lines.add("");
+        lines.addAll(TextWrap.lines(words.exactness(), "", WIDTH));
         lines.addAll(TextWrap.lines(RunsWords.READING, "", WIDTH));
         lines.addAll(TextWrap.lines(RunsWords.RANGES, "", WIDTH));
         lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
         return lines;
+    }
+
+    /** Leaves the small print to the page. */
+    private static Table brief(Table table) {
+        return new Table(
+                table.caption(),
+                table.heads(),
+                table.rows().stream()
+                        .map(row -> row.stream().map(it -> Cell.of(it.text())).toList())
+                        .toList());
     }
 
     private static void add(List<String> lines, Table table) {

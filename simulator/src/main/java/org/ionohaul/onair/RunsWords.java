@@ -13,6 +13,7 @@ import org.ionohaul.report.CaseName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.Proportion;
 
 /** What is said of runs on the air in plain words. */
 final class RunsWords {
@@ -20,7 +21,9 @@ final class RunsWords {
     static final String READING =
             "Right: the truly better mode is named. Wrong: another is. False alarms: a mode is named that was compared with"
                     + " itself under two names, each mode in its turn; by chance alone a test may do so on 5 of 100."
-                    + " A run that never gets through counts as longer than any other. A round is one run of each mode.";
+                    + " A run that never gets through counts as longer than any other. A round is one run of each mode. Runs later"
+                    + " on an evening meet a later sky and answer for that: where the sky changes, they may be right about the"
+                    + " start by accident.";
 
     /** What the ranges mean, and what they do not know. */
     static final String RANGES =
@@ -61,6 +64,16 @@ final class RunsWords {
                         .collect(Collectors.joining(", ")) + ".";
     }
 
+    /** Returns how exact the chances of brief tables are. */
+    String exactness() {
+        Estimate widest = new Proportion(findings.trialsDone() / 2, findings.trialsDone()).wilson(Estimate.CONFIDENCE);
+        return String.format(
+                Locale.ROOT,
+                "Chances are within %.0f points of the true ones on 95 of 100 such occasions; runs.html has the range of"
+                        + " each.",
+                Math.ceil(50 * (widest.high() - widest.low())));
+    }
+
     private String partial() {
         return findings.isPartial()
                 ? "PARTIAL: interrupted after " + SizeText.grouped(findings.trialsDone()) + " of "
@@ -74,6 +87,7 @@ final class RunsWords {
         sentences.add(oneRunEach());
         sentences.add(goingFirst());
         sentences.add(planSentence());
+        sentences.addAll(otherQuestions());
         return sentences;
     }
 
@@ -84,7 +98,8 @@ final class RunsWords {
         if (!truth.isBetter()) {
             return "Which mode is truly better at " + clock() + " can't be told: " + criterion() + " " + figures
                     + truth.lead().map(it -> "; they differ by " + amount(furthest(it)) + " at most").orElse("")
-                    + ". Then no number of runs will tell, and a name that comes out of them is luck.";
+                    + ". More --trials tell more than any number of runs on the air; until then, a name that comes out of runs is"
+                    + " luck.";
         }
         return "Truly better at " + clock() + ": " + name(truth.leader()) + "; " + criterion() + " " + figures
                 + ". It is ahead by "
@@ -133,31 +148,46 @@ final class RunsWords {
 
     private String outcome(RuleResult result) {
         int mode = truth.leader();
-        return name(mode) + " comes out ahead on " + odds(result.naming(mode)) + " evenings, "
+        return name(mode) + " comes out ahead on " + evenings(result.naming(mode)) + ", "
                 + (question.modes().size() == 2 ? name(1 - mode) : "another") + " on "
                 + OddsText.odds(result.namingOther(mode).value());
     }
 
-    private static String odds(Estimate chance) {
-        return OddsText.odds(chance.value()) + " (" + OddsText.percentRange(chance.low(), chance.high()) + ")";
+    private static String evenings(Estimate chance) {
+        return OddsText.odds(chance.value()) + " evenings (" + OddsText.percentRange(chance.low(), chance.high()) + ")";
     }
 
     /** One mode under all names: what is above a fair share is the order's doing. */
     private String goingFirst() {
         Estimate first = findings.result(RunOrder.TAKING_TURNS, 1).by(Rule.BARE).selfNaming(0);
         double fair = 1.0 / question.modes().size();
-        String told = "A mode that runs first is ahead of its own later run on " + odds(first) + " evenings: ";
+        String told = "A mode that runs first is ahead of its own later run on " + evenings(first) + ": ";
         if (first.low() > fair) {
-            return told + "going first helps more than any merit can be seen through one run each.";
+            return told + "going first helps, and one run each mixes that with merit.";
         }
         return first.high() < fair
                 ? told + "going first harms, and one run each mixes that with merit."
                 : told + "who goes first makes no difference that can be told.";
     }
 
+    /** Says of which smaller files the same mode is not better: they are over sooner, but settle something else. */
+    private List<String> otherQuestions() {
+        List<String> others = IntStream.range(1, findings.sizes().size())
+                .filter(it -> truth.isBetter()
+                        && !findings.truths().get(it).better().equals(truth.better()))
+                .mapToObj(it -> sent(findings.sizes().get(it))
+                        + (findings.truths().get(it).isBetter()
+                                ? " (" + name(findings.truths().get(it).leader()) + " is better)"
+                                : " (it can't be told which is better)"))
+                .toList();
+        return others.isEmpty()
+                ? List.of()
+                : List.of("Smaller files are over sooner, but are another question: " + String.join(", ", others) + ".");
+    }
+
     private String planSentence() {
         if (!truth.isBetter()) {
-            return "No plan: there is nothing to find.";
+            return "No plan: as far as these trials tell, there is no better mode to find.";
         }
         return IntStream.range(0, RunAnswer.POWERS.size())
                 .mapToObj(it -> planSentence(RunAnswer.POWERS.get(it), answer.plans().get(it)))
@@ -173,9 +203,11 @@ final class RunsWords {
                     + " the evening's own course, to be settled on the air; decide by something else.";
         }
         Plan plan = plans.get(0);
-        return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode, " + order(plan.order()) + ", told by "
+        return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode (" + order(plan.order()) + "), told by "
                 + way(plan.way()) + ": " + TimeText.plan(plan.airSeconds()) + " on the air on "
-                + (plan.evenings() == 1 ? "one evening" : plan.evenings() + " evenings") + ".";
+                + (plan.evenings() == 1
+                        ? "one evening, whose later runs meet a later sky."
+                        : plan.evenings() + " evenings.");
     }
 
     static String runs(Plan plan) {
@@ -211,11 +243,11 @@ final class RunsWords {
         };
     }
 
-    static String stop(Stop stop, int rounds) {
+    static String stop(Stop stop) {
         return switch (stop) {
             case FOUR_OF_FOUR -> "after 4 of 4";
-            case ANY_ROUND -> "test after every round";
-            case SAFE_LEAD -> "at a safe lead, within " + rounds;
+            case ANY_ROUND -> "test every round";
+            case SAFE_LEAD -> "at a safe lead";
         };
     }
 
@@ -224,8 +256,8 @@ final class RunsWords {
         return switch (order) {
             case IN_A_ROW, TAKING_TURNS, TURNS_REVERSED, MIRRORED -> letters(order);
             case BY_LOT -> "rounds by lot";
-            case ROUND_AN_EVENING -> "a round an evening, by lot";
-            case RUN_AN_EVENING -> "a run an evening";
+            case ROUND_AN_EVENING -> "round an evening";
+            case RUN_AN_EVENING -> "run an evening";
         };
     }
 

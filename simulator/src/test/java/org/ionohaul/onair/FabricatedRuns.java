@@ -1,0 +1,55 @@
+package org.ionohaul.onair;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.LongFunction;
+import java.util.stream.IntStream;
+import org.ionohaul.report.FabricatedStudy;
+import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+
+/** Answers about runs without any sky. */
+final class FabricatedRuns {
+    private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
+
+    private FabricatedRuns() {}
+
+    /** Returns what is found of two modes that need so many seconds in the mean, whatever the size. */
+    static RunAnswer answer(int comparisons, double firstSeconds, double secondSeconds) throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(DEMO);
+        RunQuestion question = new RunQuestion(
+                scenario,
+                comparisons,
+                scenario.modes().subList(0, 2),
+                scenario.transfers().get(0),
+                Direction.UPLOAD,
+                new Criterion(OptionalDouble.empty()),
+                0,
+                180,
+                0.05);
+        LongFunction<Evening> skies = new MadeUpEvenings(new double[] {firstSeconds, secondSeconds}, 0);
+        Comparisons asked = question.ways();
+        Comparisons made = new Comparisons(
+                2,
+                asked.skiesBySize().stream().<LongFunction<Evening>>map(it -> skies).toList(),
+                asked.criterion(),
+                asked.timetable(),
+                asked.errorRate(),
+                asked.seed(),
+                asked.designs());
+        Truth truth = Truth.of(question.criterion(), new double[][] {times(skies, 0), times(skies, 1)});
+        List<Verdicts> verdicts =
+                IntStream.range(0, comparisons).mapToObj(made::make).toList();
+        RunFindings findings = RunFindings.of(question, made, List.of(truth, truth, truth), verdicts);
+        return RunAnswer.of(findings, 18 * 3600, 10800, FabricatedStudy.provenance());
+    }
+
+    private static double[] times(LongFunction<Evening> skies, int mode) {
+        return IntStream.range(0, 2000)
+                .mapToDouble(it -> skies.apply(1_000_000 + it).run(mode, 0, 0).throughSeconds())
+                .toArray();
+    }
+}
