@@ -140,7 +140,11 @@ final class RunsCommand implements Callable<Integer> {
                 RunAnswer.of(
                         findings.get(), understood.sendClockSeconds(), eveningSeconds, choice.provenance()),
                 isPartial ? folder.partial() : folder);
-        return isPartial ? ExitCode.PARTIAL : ExitCode.DONE;
+        if (isPartial) {
+            return ExitCode.PARTIAL;
+        }
+        NotWritten.delete(folder.partial());
+        return ExitCode.DONE;
     }
 
     private RunQuestion question(Understood understood) {
