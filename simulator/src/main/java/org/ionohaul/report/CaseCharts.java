@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.DataRateShare;
 import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.OutcomeShare;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.OddsText;
@@ -19,10 +20,6 @@ import org.ionohaul.study.CaseTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final List<StackedBars.Part> OUTCOMES = Stream.of(Outcome.values())
-            .map(CaseWords::outcome)
-            .map(it -> new StackedBars.Part(it, Optional.empty()))
-            .toList();
     private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = Stream.of(Cause.values())
             .map(CauseLegend::of)
@@ -82,20 +79,24 @@ final class CaseCharts {
     }
 
     private Chart outcomes() {
+        List<Outcome> told = OutcomeShare.told(summary.modes());
+        List<StackedBars.Part> parts = told.stream()
+                .map(it -> new StackedBars.Part(CaseWords.outcome(it), Optional.empty()))
+                .toList();
         List<StackedBars.Bar> bars = summary.modes().stream()
                 .map(mode -> new StackedBars.Bar(
                         mode.mode().title(),
                         "",
-                        mode.outcomes().stream().map(it -> it.count().share()).toList(),
-                        mode.outcomes().stream()
-                                .map(it -> OddsText.percent(it.count().share()))
+                        told.stream().map(it -> mode.outcome(it).share()).toList(),
+                        told.stream()
+                                .map(it -> OddsText.percent(mode.outcome(it).share()))
                                 .toList()))
                 .toList();
         return bars(
                 "outcomes",
                 "How sessions end",
                 "Share of trials.",
-                new StackedBars(false, OUTCOMES, bars),
+                new StackedBars(false, parts, bars),
                 CaseTables.outcomes(summary.modes()));
     }
 

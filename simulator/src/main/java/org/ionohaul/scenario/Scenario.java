@@ -58,9 +58,19 @@ public record Scenario(
         return end == End.NEAR ? near : far;
     }
 
+    /** Returns whether every transfer accepts files with bytes that are wrong because no check noticed. */
+    public boolean acceptsErrors() {
+        return transfers.stream().allMatch(Transfer::acceptsErrors);
+    }
+
     /** Returns how long a signal travels between the stations, in nanoseconds. */
     public long propagationNanos() {
         return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);
+    }
+
+    /** Returns how far a signal travels in a time in nanoseconds, in metres. */
+    public static double metresTravelled(long nanos) {
+        return nanos / 1e9 * LIGHT_METRES_PER_SECOND;
     }
 
     /**

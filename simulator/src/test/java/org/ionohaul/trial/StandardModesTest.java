@@ -3,9 +3,11 @@ package org.ionohaul.trial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.ionohaul.channel.End;
+import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.Message;
@@ -15,6 +17,8 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Outcome;
+import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Combining;
@@ -40,6 +44,32 @@ final class StandardModesTest {
         assertEquals(70_000_000, control);
         assertEquals(450_000_000, mode.arq().cycleNanos());
         assertEquals(32, mode.arq().silencesToLost());
+    }
+
+    /** What the sheet says of unnoticed errors happens: each block of a file is wrong so often, on the same path. */
+    @Test
+    void directPrintingDeliversAsManyWrongBlocksAsItsSheetSays() throws IOException, ScenarioProblems {
+        double snrDb = -4;
+        int blocks = 40;
+        int trials = 500;
+        Mode mode = mode("m625-arq");
+        double wrong = new LossOnPath(
+                        dataRate(mode, 1),
+                        new FadingSkies(
+                                FadingCondition.FLAT.paths(), mode.emission().passband(), 1, 1))
+                .unnoticedErrors(snrDb);
+        assertTrue(wrong > 0.002 && wrong < 0.1, "wrong " + wrong);
+        Scenario scenario = SteadyPath.read("m625-arq", snrDb, 3 * blocks, 100).scenario();
+        Trials all = new Trials(scenario);
+        int right = 0;
+        for (long trial = 0; trial < trials; trial++) {
+            SessionResult result = all.run(trial).get(0);
+            right += result.deliveredNanos().isPresent() ? 1 : 0;
+            assertEquals(result.deliveredNanos().isEmpty(), result.outcome() == Outcome.DELIVERED_WRONG);
+        }
+        double expected = Math.pow(1 - wrong, blocks);
+        double standardError = Math.sqrt(expected * (1 - expected) / trials);
+        assertEquals(expected, (double) right / trials, 4 * standardError);
     }
 
     /** Every direct-printing over is found by whoever listens: one that is not met a station that could not hear yet. */
