@@ -139,6 +139,7 @@ public record RunQuestion(
                         .map(it -> new PayloadFile(it.name(), (long) Math.ceil(share * it.bytes())))
                         .toList(),
                 List.of(direction),
-                transfer.deadlinesSeconds());
+                transfer.deadlinesSeconds(),
+                transfer.acceptsErrors());
     }
 }
