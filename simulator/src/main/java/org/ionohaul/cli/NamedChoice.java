@@ -25,8 +25,7 @@ final class NamedChoice {
                         spec.commandLine(),
                         option + ": there is no \"" + name.get() + "\"\n    "
                                 + Spelling.advice(
-                                        name.get(),
-                                        choices.stream().map(nameOf).toList())));
+                                        name.get(), choices.stream().map(nameOf).toList())));
     }
 
     /** Returns a constant as it is written on the command line. */

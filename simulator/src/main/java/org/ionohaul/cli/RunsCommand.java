@@ -64,7 +64,8 @@ final class RunsCommand implements Callable<Integer> {
     @Option(
             names = "--mode",
             paramLabel = "MODE",
-            description = "A mode to compare; repeat it for each, in the order of the runs. The file's first two if not given.")
+            description =
+                    "A mode to compare; repeat it for each, in the order of the runs. The file's first two if not given.")
     private List<String> modes = new ArrayList<>();
 
     @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
@@ -79,16 +80,18 @@ final class RunsCommand implements Callable<Integer> {
     @Option(
             names = "--start",
             paramLabel = "TIME",
-            description = "When the first run of an evening begins: a time of day such as \"18:30\", or so long after the"
-                    + " scenario's pressing send, such as \"20 min\". At once if not given.",
+            description =
+                    "When the first run of an evening begins: a time of day such as \"18:30\", or so long after the"
+                            + " scenario's pressing send, such as \"20 min\". At once if not given.",
             converter = DeadlineConverter.class)
     private Optional<Deadline> start = Optional.empty();
 
     @Option(
             names = "--gap",
             paramLabel = "M",
-            description = "From the end of a run to the beginning of the next, in minutes or with a unit; ${DEFAULT-VALUE} if"
-                    + " not given.",
+            description =
+                    "From the end of a run to the beginning of the next, in minutes or with a unit; ${DEFAULT-VALUE} if"
+                            + " not given.",
             converter = MinutesConverter.class,
             defaultValue = "3 min")
     private double gapSeconds = 180;
@@ -96,8 +99,9 @@ final class RunsCommand implements Callable<Integer> {
     @Option(
             names = "--by",
             paramLabel = "TIME",
-            description = "Better is who keeps this deadline after pressing send more often; if not given, who is through"
-                    + " sooner on the median run.",
+            description =
+                    "Better is who keeps this deadline after pressing send more often; if not given, who is through"
+                            + " sooner on the median run.",
             converter = MinutesConverter.class)
     private Optional<Double> deadlineSeconds = Optional.empty();
 
@@ -127,8 +131,7 @@ final class RunsCommand implements Callable<Integer> {
         RunQuestion question = question(understood);
         ResultFolder folder = folder(question);
         NotWritten.probe(folder);
-        Optional<List<Truth>> truths =
-                simulation.inPool("The truth", question.truthTrials(), question::truths);
+        Optional<List<Truth>> truths = simulation.inPool("The truth", question.truthTrials(), question::truths);
         Optional<RunFindings> findings = truths.flatMap(it ->
                 simulation.inPool("Comparisons", question.comparisons(), pool -> RunFindings.of(question, it, pool)));
         if (findings.isEmpty()) {
@@ -137,8 +140,7 @@ final class RunsCommand implements Callable<Integer> {
         }
         boolean isPartial = findings.get().isPartial();
         show(
-                RunAnswer.of(
-                        findings.get(), understood.sendClockSeconds(), eveningSeconds, choice.provenance()),
+                RunAnswer.of(findings.get(), understood.sendClockSeconds(), eveningSeconds, choice.provenance()),
                 isPartial ? folder.partial() : folder);
         if (isPartial) {
             return ExitCode.PARTIAL;
@@ -149,9 +151,9 @@ final class RunsCommand implements Callable<Integer> {
 
     private RunQuestion question(Understood understood) {
         Scenario scenario = understood.scenario();
-        Transfer itsTransfer =
-                NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
-        double startSeconds = start.map(it -> it.afterSend(understood.sendClockSeconds())).orElse(0.0);
+        Transfer itsTransfer = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
+        double startSeconds =
+                start.map(it -> it.afterSend(understood.sendClockSeconds())).orElse(0.0);
         require(
                 startSeconds <= LATEST_START_SECONDS,
                 "--start must come within 12 hours after the scenario's pressing send; begin the scenario earlier with --set"

@@ -92,7 +92,8 @@ final class TraceCommand implements Callable<Integer> {
         Scenario scenario = choice.read();
         Mode itsMode = NamedChoice.of(spec, "--mode", mode, scenario.modes(), Mode::name);
         Transfer itsTransfer = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
-        Direction itsDirection = NamedChoice.of(spec, "--direction", direction, itsTransfer.directions(), NamedChoice::word);
+        Direction itsDirection =
+                NamedChoice.of(spec, "--direction", direction, itsTransfer.directions(), NamedChoice::word);
         TraceStory story = story(scenario, itsTransfer, itsDirection, itsMode);
         show(story, folder(story));
         return ExitCode.DONE;

@@ -75,8 +75,7 @@ public record Comparisons(
         return verdicts;
     }
 
-    private Runs runs(
-            Design design, int number, List<IntFunction<RememberedEvening>> skies, boolean isSelf) {
+    private Runs runs(Design design, int number, List<IntFunction<RememberedEvening>> skies, boolean isSelf) {
         return Runs.of(
                 design.order().evenings(modes, design.runsEach(), lot(seed, number)),
                 modes,
@@ -89,8 +88,9 @@ public record Comparisons(
     private void count(Verdicts verdicts, int design, double[][] throughSeconds) {
         for (int first = 0; first < modes; first++) {
             for (int second = 0; second < modes; second++) {
-                verdicts.roundsWon()[verdicts.at(design, first, second)] = (byte)
-                        criterion.rounds(throughSeconds[first], throughSeconds[second]).first();
+                verdicts.roundsWon()[verdicts.at(design, first, second)] = (byte) criterion
+                        .rounds(throughSeconds[first], throughSeconds[second])
+                        .first();
             }
         }
     }

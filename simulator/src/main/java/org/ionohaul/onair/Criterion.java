@@ -18,9 +18,7 @@ public record Criterion(OptionalDouble deadlineSeconds) {
     /** Returns the rounds that one of two modes won: was through first, or alone kept the deadline. */
     DiscordantPairs rounds(double[] first, double[] second) {
         PairedTimes times = PairedTimes.of(first, second);
-        return deadlineSeconds.isPresent()
-                ? times.deadlineKeptByOne(deadlineSeconds.getAsDouble())
-                : times.signs();
+        return deadlineSeconds.isPresent() ? times.deadlineKeptByOne(deadlineSeconds.getAsDouble()) : times.signs();
     }
 
     /** Returns what a bare comparison looks at: the median, in the middle of an even number, or the share that came too late. */
@@ -35,7 +33,8 @@ public record Criterion(OptionalDouble deadlineSeconds) {
      * Stat. 18, 1947) or, given a deadline, Fisher's exact test; 1 where nothing differs.
      */
     double unpairedPValue(double[] first, double[] second) {
-        return deadlineSeconds.isPresent() ? fisher(kept(first), first.length, kept(second), second.length)
+        return deadlineSeconds.isPresent()
+                ? fisher(kept(first), first.length, kept(second), second.length)
                 : ranks(first, second);
     }
 

@@ -67,15 +67,17 @@ public final class Plans {
     /** Files of other sizes for which another mode is better, or none, would be another question. */
     private List<Integer> sizes() {
         return IntStream.range(0, findings.sizes().size())
-                .filter(it -> findings.truths().get(it).better().equals(findings.truth().better()))
+                .filter(it -> findings.truths()
+                        .get(it)
+                        .better()
+                        .equals(findings.truth().better()))
                 .boxed()
                 .toList();
     }
 
     private List<Plan> simulated(int size, RunOrder order) {
         // Over evenings, paired rounds are worked out for any number.
-        Stream<Rule> rules =
-                order.isOverEvenings() ? Stream.of(Rule.UNPAIRED) : Stream.of(Rule.PAIRED, Rule.UNPAIRED);
+        Stream<Rule> rules = order.isOverEvenings() ? Stream.of(Rule.UNPAIRED) : Stream.of(Rule.PAIRED, Rule.UNPAIRED);
         return rules.flatMap(rule -> RunQuestion.RUNS_EACH.stream()
                         .flatMap(runs -> findings.find(new Design(size, order, runs)).stream())
                         .filter(it -> isGood(it.by(rule)))

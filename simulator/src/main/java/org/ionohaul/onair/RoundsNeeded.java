@@ -27,8 +27,9 @@ record RoundsNeeded(Estimate share, double decided, double errorRate) {
 
     /** Returns the number of rounds for a power, with its range. */
     Cell cell(double power) {
-        return new Cell(text(needed(share.value(), power)), text(needed(share.high(), power)) + " to "
-                + text(needed(share.low(), power)));
+        return new Cell(
+                text(needed(share.value(), power)),
+                text(needed(share.high(), power)) + " to " + text(needed(share.low(), power)));
     }
 
     /** Returns the number of rounds if the one is better in such a share of those that either wins. */

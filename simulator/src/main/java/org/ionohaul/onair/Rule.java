@@ -23,8 +23,7 @@ public enum Rule {
     UNPAIRED {
         @Override
         boolean isAhead(Criterion criterion, double[] first, double[] second, double errorRate) {
-            return runsLead(criterion, first, second) > 0
-                    && criterion.unpairedPValue(first, second) <= errorRate;
+            return runsLead(criterion, first, second) > 0 && criterion.unpairedPValue(first, second) <= errorRate;
         }
     };
 

@@ -44,8 +44,7 @@ public record RunFindings(
     }
 
     /** Sums up comparisons, at least one. */
-    static RunFindings of(
-            RunQuestion question, Comparisons comparisons, List<Truth> truths, List<Verdicts> verdicts) {
+    static RunFindings of(RunQuestion question, Comparisons comparisons, List<Truth> truths, List<Verdicts> verdicts) {
         return new RunFindings(
                 question,
                 question.sizes(),

@@ -52,9 +52,8 @@ public enum RunOrder {
     BY_LOT {
         @Override
         public List<List<Integer>> evenings(int modes, int runsEach, UniformRandomProvider lot) {
-            return List.of(rounds(modes, runsEach, lot).stream()
-                    .flatMap(List::stream)
-                    .toList());
+            return List.of(
+                    rounds(modes, runsEach, lot).stream().flatMap(List::stream).toList());
         }
     },
     /** One round an evening, in an order drawn by lot. */

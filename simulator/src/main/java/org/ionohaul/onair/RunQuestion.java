@@ -86,7 +86,8 @@ public record RunQuestion(
             for (int size = 0; size < skies.size(); size++) {
                 Evening sky = skies.get(size).apply(trial);
                 for (int mode = 0; mode < modes.size(); mode++) {
-                    seconds[size][mode] = sky.run(mode, 0, timetable().startNanos()).throughSeconds();
+                    seconds[size][mode] =
+                            sky.run(mode, 0, timetable().startNanos()).throughSeconds();
                 }
             }
             return seconds;
@@ -100,7 +101,8 @@ public record RunQuestion(
 
     private double[][] ofSize(List<double[][]> trials, int size) {
         return IntStream.range(0, modes.size())
-                .mapToObj(mode -> trials.stream().mapToDouble(it -> it[size][mode]).toArray())
+                .mapToObj(mode ->
+                        trials.stream().mapToDouble(it -> it[size][mode]).toArray())
                 .toArray(double[][]::new);
     }
 
@@ -116,8 +118,7 @@ public record RunQuestion(
                 designs.add(new Design(size, order, MOST_RUNS_EACH));
             }
         }
-        return new Comparisons(
-                modes.size(), skies(), criterion, timetable(), errorRate, scenario.seed(), designs);
+        return new Comparisons(modes.size(), skies(), criterion, timetable(), errorRate, scenario.seed(), designs);
     }
 
     private List<LongFunction<Evening>> skies() {
@@ -128,8 +129,7 @@ public record RunQuestion(
     }
 
     private Runs.Timetable timetable() {
-        return new Runs.Timetable(
-                Math.round(NANOS_A_SECOND * startSeconds), Math.round(NANOS_A_SECOND * gapSeconds));
+        return new Runs.Timetable(Math.round(NANOS_A_SECOND * startSeconds), Math.round(NANOS_A_SECOND * gapSeconds));
     }
 
     private Transfer scaled(double share) {

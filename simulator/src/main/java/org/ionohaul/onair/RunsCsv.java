@@ -21,8 +21,22 @@ public record RunsCsv(RunAnswer answer) implements ResultFolder.Text {
     public void writeTo(Writer writer) throws IOException {
         CSVPrinter csv = new CSVPrinter(writer, CSVFormat.RFC4180);
         csv.printRecord(
-                "sent_bytes", "order", "runs_each", "rule", "comparisons", "right", "right_low", "right_high", "wrong",
-                "wrong_low", "wrong_high", "false_alarms", "false_alarms_low", "false_alarms_high", "air_s", "evening_s",
+                "sent_bytes",
+                "order",
+                "runs_each",
+                "rule",
+                "comparisons",
+                "right",
+                "right_low",
+                "right_high",
+                "wrong",
+                "wrong_low",
+                "wrong_high",
+                "false_alarms",
+                "false_alarms_low",
+                "false_alarms_high",
+                "air_s",
+                "evening_s",
                 "evenings");
         for (DesignResult result : answer.findings().designs()) {
             for (RuleResult rule : result.rules()) {

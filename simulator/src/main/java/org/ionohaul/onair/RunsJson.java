@@ -56,7 +56,12 @@ public record RunsJson(RunAnswer answer) implements ResultFolder.Text {
 
     /** What is truly better with files of a size; figures in seconds, or chances if there is a deadline. */
     record Size(
-            long sentBytes, int trials, List<Estimate> figures, int leader, boolean isBetter, Optional<Estimate> lead) {}
+            long sentBytes,
+            int trials,
+            List<Estimate> figures,
+            int leader,
+            boolean isBetter,
+            Optional<Estimate> lead) {}
 
     /** A way of comparing. */
     record Way(
@@ -137,7 +142,9 @@ public record RunsJson(RunAnswer answer) implements ResultFolder.Text {
                 IntStream.range(0, RunAnswer.POWERS.size())
                         .mapToObj(it -> new Power(
                                 RunAnswer.POWERS.get(it),
-                                answer.plans().get(it).stream().map(this::planned).toList()))
+                                answer.plans().get(it).stream()
+                                        .map(this::planned)
+                                        .toList()))
                         .toList());
     }
 

@@ -43,14 +43,16 @@ public final class RunsPage {
                 String.join(" ", reading),
                 Stream.of(
                                 Stream.of(tables.tests(), tables.stops()),
-                                IntStream.range(0, RunAnswer.POWERS.size()).mapToObj(it -> tables.plans(it, MOST_PLANS)),
+                                IntStream.range(0, RunAnswer.POWERS.size())
+                                        .mapToObj(it -> tables.plans(it, MOST_PLANS)),
                                 Stream.of(tables.needed()))
                         .<Table>flatMap(it -> it)
                         .filter(it -> !it.isEmpty())
                         .toList(),
                 Stream.of(Rule.values()).map(this::chart).toList(),
                 "Made by ionohaul " + answer.provenance().version() + " with seed "
-                        + question.scenario().seed() + " and " + answer.findings().trialsDone()
+                        + question.scenario().seed() + " and "
+                        + answer.findings().trialsDone()
                         + " comparisons. The same version, files, seed and numbers give the same page, whatever the number of"
                         + " threads.");
     }
@@ -85,7 +87,8 @@ public final class RunsPage {
                 percent(chances, Estimate::low),
                 percent(chances, Estimate::high),
                 chances.stream()
-                        .map(it -> it.map(Cells::chance).map(cell -> cell.line()).orElse(""))
+                        .map(it ->
+                                it.map(Cells::chance).map(cell -> cell.line()).orElse(""))
                         .toList());
     }
 

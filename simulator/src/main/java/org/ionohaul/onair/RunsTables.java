@@ -33,13 +33,15 @@ final class RunsTables {
     Table naming(Rule rule) {
         return new Table(
                 "Chance that " + words.rule(rule) + " names " + words.name(better) + ", by runs of each mode",
-                cells(Stream.concat(Stream.of("order"), RunQuestion.RUNS_EACH.stream().map(it -> it + " each"))),
+                cells(Stream.concat(
+                        Stream.of("order"), RunQuestion.RUNS_EACH.stream().map(it -> it + " each"))),
                 Stream.of(RunOrder.values())
                         .map(order -> Stream.concat(
                                         Stream.of(Cell.of(words.order(order))),
                                         RunQuestion.RUNS_EACH.stream()
                                                 .map(runs -> findings.find(new Design(0, order, runs))
-                                                        .map(it -> Cells.chance(it.by(rule).naming(better)))
+                                                        .map(it -> Cells.chance(
+                                                                it.by(rule).naming(better)))
                                                         .orElse(NONE)))
                                 .toList())
                         .toList());
@@ -48,16 +50,15 @@ final class RunsTables {
     /** By order, for the most runs: right, wrong and false alarms of both tests. */
     Table tests() {
         return new Table(
-                "Right, wrong, false alarms with " + RunQuestion.MOST_RUNS_EACH + " runs each: " + words.rule(Rule.PAIRED) + " (paired), "
-                        + words.rule(Rule.UNPAIRED) + " (unpaired); how long the longest evening is",
-                cells(Stream.of(
-                        "order", "paired", "wrong", "false", "unpaired", "wrong", "false", "evening")),
+                "Right, wrong, false alarms with " + RunQuestion.MOST_RUNS_EACH + " runs each: "
+                        + words.rule(Rule.PAIRED) + " (paired), " + words.rule(Rule.UNPAIRED)
+                        + " (unpaired); how long the longest evening is",
+                cells(Stream.of("order", "paired", "wrong", "false", "unpaired", "wrong", "false", "evening")),
                 Stream.of(RunOrder.values())
-                        .flatMap(order -> findings
-                                .find(new Design(0, order, RunQuestion.MOST_RUNS_EACH))
-                                .stream())
+                        .flatMap(order -> findings.find(new Design(0, order, RunQuestion.MOST_RUNS_EACH)).stream())
                         .map(it -> Stream.of(
-                                        Stream.of(Cell.of(words.order(it.design().order()))),
+                                        Stream.of(
+                                                Cell.of(words.order(it.design().order()))),
                                         verdicts(it.by(Rule.PAIRED)),
                                         verdicts(it.by(Rule.UNPAIRED)),
                                         Stream.of(Cell.of(TimeText.clock(it.eveningSeconds()))))
@@ -133,13 +134,17 @@ final class RunsTables {
 
     private Stream<int[]> pairs() {
         int modes = question.modes().size();
-        return IntStream.range(0, modes).boxed().flatMap(first -> IntStream.range(first + 1, modes)
-                .mapToObj(second -> new int[] {first, second}));
+        return IntStream.range(0, modes)
+                .boxed()
+                .flatMap(first -> IntStream.range(first + 1, modes).mapToObj(second -> new int[] {first, second}));
     }
 
     private List<Cell> needed(RunOrder order, int first, int second) {
         DesignResult result = findings.result(order, RunQuestion.MOST_RUNS_EACH);
-        int ahead = result.wins().get(first).get(second) >= result.wins().get(second).get(first) ? first : second;
+        int ahead = result.wins().get(first).get(second)
+                        >= result.wins().get(second).get(first)
+                ? first
+                : second;
         RoundsNeeded rounds = RoundsNeeded.of(result, ahead, first + second - ahead, question.errorRate());
         return Stream.concat(
                         Stream.of(

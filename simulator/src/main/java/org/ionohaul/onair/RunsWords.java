@@ -46,8 +46,8 @@ final class RunsWords {
 
     String heading() {
         return CaseName.all(question.scenario(), Set.of()).stream()
-                .filter(it -> it.transfer().equals(question.transfer().name())
-                        && it.direction() == question.direction())
+                .filter(it ->
+                        it.transfer().equals(question.transfer().name()) && it.direction() == question.direction())
                 .findFirst()
                 .orElseThrow()
                 .heading();
@@ -61,7 +61,8 @@ final class RunsWords {
                 + " between runs. "
                 + IntStream.range(0, question.modes().size())
                         .mapToObj(it -> letter(it) + ": " + name(it))
-                        .collect(Collectors.joining(", ")) + ".";
+                        .collect(Collectors.joining(", "))
+                + ".";
     }
 
     /** Returns how exact the chances of brief tables are. */
@@ -97,7 +98,9 @@ final class RunsWords {
                 .collect(Collectors.joining(", "));
         if (!truth.isBetter()) {
             return "Which mode is truly better at " + clock() + " can't be told: " + criterion() + " " + figures
-                    + truth.lead().map(it -> "; they differ by " + amount(furthest(it)) + " at most").orElse("")
+                    + truth.lead()
+                            .map(it -> "; they differ by " + amount(furthest(it)) + " at most")
+                            .orElse("")
                     + ". More --trials tell more than any number of runs on the air; until then, a name that comes out of runs is"
                     + " luck.";
         }
@@ -112,7 +115,8 @@ final class RunsWords {
 
     private String criterion() {
         return question.criterion().deadlineSeconds().isPresent()
-                ? "within " + TimeText.given(question.criterion().deadlineSeconds().getAsDouble()) + " are through"
+                ? "within "
+                        + TimeText.given(question.criterion().deadlineSeconds().getAsDouble()) + " are through"
                 : "5 of 10 runs are through within";
     }
 
@@ -173,8 +177,8 @@ final class RunsWords {
     /** Says of which smaller files the same mode is not better: they are over sooner, but settle something else. */
     private List<String> otherQuestions() {
         List<String> others = IntStream.range(1, findings.sizes().size())
-                .filter(it -> truth.isBetter()
-                        && !findings.truths().get(it).better().equals(truth.better()))
+                .filter(it ->
+                        truth.isBetter() && !findings.truths().get(it).better().equals(truth.better()))
                 .mapToObj(it -> sent(findings.sizes().get(it))
                         + (findings.truths().get(it).isBetter()
                                 ? " (" + name(findings.truths().get(it).leader()) + " is better)"
@@ -182,7 +186,8 @@ final class RunsWords {
                 .toList();
         return others.isEmpty()
                 ? List.of()
-                : List.of("Smaller files are over sooner, but are another question: " + String.join(", ", others) + ".");
+                : List.of(
+                        "Smaller files are over sooner, but are another question: " + String.join(", ", others) + ".");
     }
 
     private String planSentence() {
@@ -190,7 +195,8 @@ final class RunsWords {
             return "No plan: as far as these trials tell, there is no better mode to find.";
         }
         return IntStream.range(0, RunAnswer.POWERS.size())
-                .mapToObj(it -> planSentence(RunAnswer.POWERS.get(it), answer.plans().get(it)))
+                .mapToObj(it ->
+                        planSentence(RunAnswer.POWERS.get(it), answer.plans().get(it)))
                 .collect(Collectors.joining(" "));
     }
 

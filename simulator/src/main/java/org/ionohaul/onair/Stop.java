@@ -46,8 +46,7 @@ public enum Stop {
             int won = 0;
             int lead = 0;
             for (int round = 0; round < first.length; round++) {
-                DiscordantPairs winner =
-                        criterion.rounds(new double[] {first[round]}, new double[] {second[round]});
+                DiscordantPairs winner = criterion.rounds(new double[] {first[round]}, new double[] {second[round]});
                 if (winner.total() == 0) {
                     continue;
                 }

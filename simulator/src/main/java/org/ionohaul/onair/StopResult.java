@@ -18,13 +18,7 @@ import org.ionohaul.statistics.RunningMean;
  * @param meanRounds how many rounds it takes in the mean
  */
 public record StopResult(
-        RunOrder order,
-        Stop stop,
-        int mostRounds,
-        List<Integer> named,
-        int selfNamed,
-        int trials,
-        double meanRounds) {
+        RunOrder order, Stop stop, int mostRounds, List<Integer> named, int selfNamed, int trials, double meanRounds) {
     /** Copies the list. */
     public StopResult {
         named = List.copyOf(named);

@@ -24,8 +24,7 @@ import org.ionohaul.statistics.Proportion;
  *     neither median is reached
  * @param trials how many skies it rests on
  */
-public record Truth(
-        List<Estimate> figures, int leader, boolean isBetter, Optional<Estimate> lead, int trials) {
+public record Truth(List<Estimate> figures, int leader, boolean isBetter, Optional<Estimate> lead, int trials) {
     private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
 
     /** Copies the list. */
@@ -52,16 +51,19 @@ public record Truth(
     /** The intervals hold together with the usual confidence, so that modes differ where theirs do not meet. */
     private static Truth byMedian(double[][] throughSeconds) {
         List<Estimate> medians = IntStream.range(0, throughSeconds.length)
-                .mapToObj(it -> OrderedSample.of(throughSeconds[it])
-                        .quantile(0.5, 1 - ERROR_RATE / throughSeconds.length))
+                .mapToObj(it ->
+                        OrderedSample.of(throughSeconds[it]).quantile(0.5, 1 - ERROR_RATE / throughSeconds.length))
                 .toList();
-        List<Integer> ranking = ranking(throughSeconds.length, it -> medians.get(it).value());
+        List<Integer> ranking =
+                ranking(throughSeconds.length, it -> medians.get(it).value());
         Estimate best = medians.get(ranking.get(0));
         Estimate next = medians.get(ranking.get(1));
         return new Truth(
                 medians,
                 ranking.get(0),
-                ranking.stream().skip(1).allMatch(it -> best.high() < medians.get(it).low()),
+                ranking.stream()
+                        .skip(1)
+                        .allMatch(it -> best.high() < medians.get(it).low()),
                 Double.isInfinite(best.value()) ? Optional.empty() : Optional.of(lead(best, next)),
                 throughSeconds[0].length);
     }

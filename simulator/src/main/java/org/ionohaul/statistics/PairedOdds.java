@@ -96,8 +96,7 @@ public record PairedOdds(double first, double second) {
             int lead = SignTestStops.significantLead(count, errorRate);
             named[count] = lead == SignTestStops.NEVER
                     ? 0
-                    : BinomialDistribution.of(count, firstOfDecided())
-                            .survivalProbability((count + lead) / 2 - 1);
+                    : BinomialDistribution.of(count, firstOfDecided()).survivalProbability((count + lead) / 2 - 1);
         }
         return named;
     }

@@ -44,8 +44,20 @@ final class RunsCommandTest {
         Path one = folder.resolve("one");
         Path three = folder.resolve("three");
         String[] asked = {"--transfer", "roster", "--trials", "3", "--start", "18:20"};
-        assertEquals(ExitCode.DONE, run(one, Stream.concat(Stream.of(asked), Stream.of("--threads", "1")).toArray(String[]::new)), err::toString);
-        assertEquals(ExitCode.DONE, run(three, Stream.concat(Stream.of(asked), Stream.of("--threads", "3")).toArray(String[]::new)), err::toString);
+        assertEquals(
+                ExitCode.DONE,
+                run(
+                        one,
+                        Stream.concat(Stream.of(asked), Stream.of("--threads", "1"))
+                                .toArray(String[]::new)),
+                err::toString);
+        assertEquals(
+                ExitCode.DONE,
+                run(
+                        three,
+                        Stream.concat(Stream.of(asked), Stream.of("--threads", "3"))
+                                .toArray(String[]::new)),
+                err::toString);
         for (String file : List.of("runs.html", "runs.csv", "runs.json")) {
             assertArrayEquals(
                     Files.readAllBytes(one.resolve(FOLDER).resolve(file)),

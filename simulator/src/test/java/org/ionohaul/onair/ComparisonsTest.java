@@ -76,15 +76,16 @@ final class ComparisonsTest {
                 2,
                 new Criterion(OptionalDouble.of(deadline)),
                 new Design(0, RunOrder.ROUND_AN_EVENING, 10));
-        RuleResult result = DesignResult.of(comparisons, 0, made(comparisons, COMPARISONS)).by(Rule.PAIRED);
+        RuleResult result =
+                DesignResult.of(comparisons, 0, made(comparisons, COMPARISONS)).by(Rule.PAIRED);
         PairedOdds odds = new PairedOdds(first * (1 - second), second * (1 - first));
         assertChance(odds.named(10, 0.05), result.named().get(0), COMPARISONS, "right");
     }
 
     @Test
     void stoppingEarlyIsWhatTheExactSumsSay() {
-        Comparisons comparisons = of(
-                new MadeUpEvenings(new double[] {200, 800}, 0), 2, SOONER, new Design(0, RunOrder.TAKING_TURNS, 10));
+        Comparisons comparisons =
+                of(new MadeUpEvenings(new double[] {200, 800}, 0), 2, SOONER, new Design(0, RunOrder.TAKING_TURNS, 10));
         List<StopResult> results = StopResult.all(comparisons, made(comparisons, COMPARISONS));
         assertEquals(3, results.size());
         for (StopResult result : results) {
@@ -114,8 +115,8 @@ final class ComparisonsTest {
     /** The sky turns bad with the first run's end: who goes first wins, whatever the mode, and the lot only shares that out. */
     @Test
     void aStepOfTheSkyDecidesOneRunEach() {
-        LongFunction<Evening> step = trial -> (mode, repeat, startNanos) ->
-                new Run(startNanos == 0 ? 100 + mode : 500 - 10 * mode, 600_000_000_000L);
+        LongFunction<Evening> step = trial ->
+                (mode, repeat, startNanos) -> new Run(startNanos == 0 ? 100 + mode : 500 - 10 * mode, 600_000_000_000L);
         Comparisons comparisons = of(
                 step,
                 2,
@@ -141,8 +142,8 @@ final class ComparisonsTest {
     /** Runs of 10 and 20 min with 3 min between: A B A B lasts 69 min, the air is theirs for 60. */
     @Test
     void airTimeAndEveningsAreCounted() {
-        LongFunction<Evening> steady = trial -> (mode, repeat, startNanos) ->
-                new Run(600.0 * (mode + 1), 600_000_000_000L * (mode + 1));
+        LongFunction<Evening> steady =
+                trial -> (mode, repeat, startNanos) -> new Run(600.0 * (mode + 1), 600_000_000_000L * (mode + 1));
         Comparisons comparisons = of(
                 steady, 2, SOONER, new Design(0, RunOrder.TAKING_TURNS, 2), new Design(0, RunOrder.RUN_AN_EVENING, 2));
         List<Verdicts> verdicts = made(comparisons, 2);

@@ -34,7 +34,9 @@ final class FabricatedRuns {
         Comparisons asked = question.ways();
         Comparisons made = new Comparisons(
                 2,
-                asked.skiesBySize().stream().<LongFunction<Evening>>map(it -> skies).toList(),
+                asked.skiesBySize().stream()
+                        .<LongFunction<Evening>>map(it -> skies)
+                        .toList(),
                 asked.criterion(),
                 asked.timetable(),
                 asked.errorRate(),

@@ -17,8 +17,7 @@ record MadeUpEvenings(double[] meanSeconds, double failing) implements LongFunct
     @Override
     public Evening apply(long trial) {
         return (mode, repeat, startNanos) -> {
-            UniformRandomProvider chance =
-                    new TrialStreams(SEED, trial).open(Purpose.DECODING, mode, repeat);
+            UniformRandomProvider chance = new TrialStreams(SEED, trial).open(Purpose.DECODING, mode, repeat);
             double seconds = -meanSeconds[mode] * Math.log(1 - chance.nextDouble());
             return new Run(
                     chance.nextDouble() < failing ? Double.POSITIVE_INFINITY : seconds, Math.round(1e9 * seconds));

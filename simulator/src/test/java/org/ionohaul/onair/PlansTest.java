@@ -20,17 +20,22 @@ final class PlansTest {
         for (int power = 0; power < RunAnswer.POWERS.size(); power++) {
             List<Plan> plans = answer.plans().get(power);
             assertEquals(
-                    plans.stream().sorted(Comparator.comparingDouble(Plan::airSeconds)).toList(), plans);
+                    plans.stream()
+                            .sorted(Comparator.comparingDouble(Plan::airSeconds))
+                            .toList(),
+                    plans);
             double asked = RunAnswer.POWERS.get(power);
             Plan paired = first(plans, Plan.Way.PAIRED);
-            double exact = SignTestStops.atEnd(paired.runsEach(), 0.05).chances(0.75).first();
+            double exact =
+                    SignTestStops.atEnd(paired.runsEach(), 0.05).chances(0.75).first();
             assertTrue(paired.right().low() <= exact && exact <= paired.right().high(), paired + " but " + exact);
             assertTrue(paired.right().value() >= asked, paired::toString);
             assertTrue(paired.falseAlarm().value() <= 0.05, paired::toString);
             Plan stopping = first(plans, Plan.Way.STOPPING);
             SignTestStops.Chances chances =
                     SignTestStops.atSafeLead(stopping.runsEach(), 0.05).chances(0.75);
-            assertTrue(stopping.right().low() <= chances.first() && chances.first() <= stopping.right().high());
+            assertTrue(stopping.right().low() <= chances.first()
+                    && chances.first() <= stopping.right().high());
             // The share of 3 of 4 is known to 4 standard errors of 4,000 rounds, 0.03; rounds go by a fifth with it.
             assertEquals(chances.meanPairs(), stopping.meanRunsEach(), 0.2 * chances.meanPairs());
             assertTrue(stopping.airSeconds() < paired.airSeconds(), "stopping early saves air time");

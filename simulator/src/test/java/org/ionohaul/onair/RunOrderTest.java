@@ -34,7 +34,8 @@ final class RunOrderTest {
             String runs = written(order, modes, 7, 3).replace(" ", "");
             for (int mode = 0; mode < modes; mode++) {
                 String letter = RunsWords.letter(mode);
-                assertEquals(7, runs.chars().filter(it -> it == letter.charAt(0)).count(), runs);
+                assertEquals(
+                        7, runs.chars().filter(it -> it == letter.charAt(0)).count(), runs);
             }
         }
     }

@@ -43,7 +43,8 @@ final class RunsFormatsTest {
         String json = written(new RunsJson(FabricatedRuns.answer(30, 250, 750)));
         assertEquals(List.of(), schema().validate(json, InputFormat.JSON));
         assertEquals(
-                List.of(), schema().validate(written(new RunsJson(FabricatedRuns.answer(2, 300, 300))), InputFormat.JSON));
+                List.of(),
+                schema().validate(written(new RunsJson(FabricatedRuns.answer(2, 300, 300))), InputFormat.JSON));
         assertFalse(schema().validate(json.replace("\"is_better\"", "\"better\""), InputFormat.JSON)
                 .isEmpty());
         String schemaText = Files.readString(PUBLISHED.resolve("runs.schema.json"));
@@ -99,9 +100,9 @@ final class RunsFormatsTest {
                 .orElseThrow();
         assertTrue(findings.isPartial());
         assertEquals(2, findings.trialsDone());
-        RunAnswer answer = RunAnswer.of(findings, 0, 10800, FabricatedRuns.answer(2, 1, 2).provenance());
+        RunAnswer answer =
+                RunAnswer.of(findings, 0, 10800, FabricatedRuns.answer(2, 1, 2).provenance());
         assertTrue(new RunsText(answer).lines().get(1).startsWith("PARTIAL: interrupted after 2 of 5 comparisons."));
-        assertEquals(
-                FabricatedRuns.answer(2, 250, 750).findings().isPartial(), false, "two of two are not partial");
+        assertEquals(FabricatedRuns.answer(2, 250, 750).findings().isPartial(), false, "two of two are not partial");
     }
 }

@@ -27,7 +27,9 @@ final class PairedOddsTest {
         assertEquals(
                 SignTestStops.atEnd(52, 0.05).chances(0.69).first(), new PairedOdds(0.69, 0.31).named(52, 0.05), 1e-12);
         assertEquals(
-                SignTestStops.atEnd(52, 0.05).chances(0.69).second(), new PairedOdds(0.31, 0.69).named(52, 0.05), 1e-12);
+                SignTestStops.atEnd(52, 0.05).chances(0.69).second(),
+                new PairedOdds(0.31, 0.69).named(52, 0.05),
+                1e-12);
     }
 
     /** Every outcome of eight pairs, by the multinomial distribution; six wins of six, 7 of 7 and 8 of 8 are enough. */
