@@ -10,13 +10,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedOdds;
-import org.ionohaul.statistics.Proportion;
 import org.ionohaul.statistics.SignTestStops;
 
 /**
  * Looks for ways to find the better of two modes with a chance asked for, by procedures that seldom cry wolf. What was
  * simulated as a whole counts as it came out; where rounds meet skies of their own, larger numbers of runs are worked out from
- * the chances of a round.
+ * the chances of a round. A plan errs on the safe side: the lower end of what it may achieve is the chance asked for.
  */
 public final class Plans {
     /** Most runs of each mode that anyone is taken to make. */
@@ -88,7 +87,7 @@ public final class Plans {
     }
 
     private boolean isGood(RuleResult result) {
-        return result.naming(better).value() >= power
+        return result.naming(better).low() >= power
                 && result.falseAlarm().value() <= findings.question().errorRate();
     }
 
@@ -109,56 +108,55 @@ public final class Plans {
     }
 
     private List<Plan> workedOut(int size, RunOrder order) {
-        Optional<DesignResult> longest = findings.find(new Design(size, order, RunQuestion.MOST_RUNS_EACH));
-        return longest.filter(it -> it.odds(better, 1 - better).firstOfDecided() > 0.5).stream()
+        return findings.find(new Design(size, order, RunQuestion.MOST_RUNS_EACH)).stream()
+                .filter(it -> share(it).low() > 0.5)
                 .flatMap(it -> Stream.concat(afterAll(it).stream(), stopping(it).stream()))
                 .toList();
     }
 
     private Optional<Plan> afterAll(DesignResult round) {
         double errorRate = findings.question().errorRate();
-        PairedOdds odds = round.odds(better, 1 - better);
-        OptionalInt needed = odds.pairsNeeded(errorRate, power, FEASIBLE_RUNS_EACH);
+        double decided = round.odds(better, 1 - better).decided();
+        OptionalInt needed =
+                odds(decided, share(round).low()).pairsNeeded(errorRate, power, FEASIBLE_RUNS_EACH);
         if (needed.isEmpty()) {
             return Optional.empty();
         }
         int runs = needed.getAsInt();
-        PairedOdds alike = new PairedOdds(odds.decided() / 2, odds.decided() / 2);
-        double falseAlarm = 2 * alike.named(runs, errorRate);
         return Optional.of(plan(
                 round,
                 Plan.Way.PAIRED,
                 runs,
                 runs,
-                overOdds(round, it -> odds(odds.decided(), it).named(runs, errorRate)),
-                falseAlarm));
+                right(round, it -> odds(decided, it).named(runs, errorRate)),
+                2 * odds(decided, 0.5).named(runs, errorRate)));
     }
 
     /** Looks for the smallest number of rounds, by halving: power rises with it but for small steps. */
     private Optional<Plan> stopping(DesignResult round) {
-        double errorRate = findings.question().errorRate();
-        PairedOdds odds = round.odds(better, 1 - better);
+        double safe = share(round).low();
         int low = 0;
         int high = FEASIBLE_RUNS_EACH;
-        if (named(high, odds.firstOfDecided()) < power) {
+        if (named(high, safe) < power) {
             return Optional.empty();
         }
         while (high - low > 1) {
             int middle = (low + high) / 2;
-            if (named(middle, odds.firstOfDecided()) < power) {
+            if (named(middle, safe) < power) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        SignTestStops stops = SignTestStops.atSafeLead(high, errorRate);
-        int runs = (int) Math.ceil(high / odds.decided());
+        SignTestStops stops =
+                SignTestStops.atSafeLead(high, findings.question().errorRate());
+        double decided = round.odds(better, 1 - better).decided();
         return Optional.of(plan(
                 round,
                 Plan.Way.STOPPING,
-                runs,
-                stops.chances(odds.firstOfDecided()).meanPairs() / odds.decided(),
-                overOdds(round, it -> stops.chances(it).first()),
+                (int) Math.ceil(high / decided),
+                stops.chances(share(round).value()).meanPairs() / decided,
+                right(round, it -> stops.chances(it).first()),
                 stops.chances(0.5).named()));
     }
 
@@ -172,11 +170,15 @@ public final class Plans {
         return new PairedOdds(decided * firstOfDecided, decided * (1 - firstOfDecided));
     }
 
+    /** Returns how often the better mode wins a round that either wins. */
+    private Estimate share(DesignResult round) {
+        return RoundsNeeded.of(round, better, 1 - better, findings.question().errorRate())
+                .share();
+    }
+
     /** Carries the uncertainty of a round's odds on to a chance that rises with them. */
-    private Estimate overOdds(DesignResult round, DoubleUnaryOperator chance) {
-        int wins = round.wins().get(better).get(1 - better);
-        int losses = round.wins().get(1 - better).get(better);
-        Estimate share = new Proportion(wins, wins + losses).wilson(Estimate.CONFIDENCE);
+    private Estimate right(DesignResult round, DoubleUnaryOperator chance) {
+        Estimate share = share(round);
         return new Estimate(
                 chance.applyAsDouble(share.value()),
                 chance.applyAsDouble(share.low()),

@@ -27,9 +27,9 @@ record RoundsNeeded(Estimate share, double decided, double errorRate) {
 
     /** Returns the number of rounds for a power, with its range. */
     Cell cell(double power) {
-        return new Cell(
-                text(needed(share.value(), power)),
-                text(needed(share.high(), power)) + " to " + text(needed(share.low(), power)));
+        String fewest = text(needed(share.high(), power));
+        String most = text(needed(share.low(), power));
+        return new Cell(text(needed(share.value(), power)), fewest.equals(most) ? fewest : fewest + " to " + most);
     }
 
     /** Returns the number of rounds if the one is better in such a share of those that either wins. */

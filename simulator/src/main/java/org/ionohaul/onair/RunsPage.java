@@ -36,7 +36,6 @@ public final class RunsPage {
         RunQuestion question = answer.findings().question();
         List<String> reading = new ArrayList<>(List.of(words.heading() + ".", words.basis()));
         reading.addAll(words.sentences());
-        reading.addAll(List.of(RunsWords.READING, RunsWords.RANGES, StudyWords.CAUTION));
         return new ChartPage(
                 "runs.html",
                 question.scenario().title() + ": what runs on the air can tell",
@@ -50,7 +49,7 @@ public final class RunsPage {
                         .filter(it -> !it.isEmpty())
                         .toList(),
                 Stream.of(Rule.values()).map(this::chart).toList(),
-                "Made by ionohaul " + answer.provenance().version() + " with seed "
+                RunsWords.READING + " " + RunsWords.RANGES + " " + StudyWords.CAUTION + " Made by ionohaul " + answer.provenance().version() + " with seed "
                         + question.scenario().seed() + " and "
                         + answer.findings().trialsDone()
                         + " comparisons. The same version, files, seed and numbers give the same page, whatever the number of"

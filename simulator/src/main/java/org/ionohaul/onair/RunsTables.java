@@ -101,9 +101,9 @@ final class RunsTables {
     /** The plans of a power, the first few. */
     Table plans(int power, int most) {
         return new Table(
-                "Plans that name " + words.name(better) + " with a chance of "
+                "Plans that name " + words.name(better) + " with a chance of at least "
                         + OddsText.odds(RunAnswer.POWERS.get(power)) + ", by time on the air",
-                cells(Stream.of("plan", "runs each", "evenings", "longest", "air time", "right", "false")),
+                cells(Stream.of("plan", "runs each", "evenings", "air time", "right", "false")),
                 answer.plans().get(power).stream().limit(most).map(this::row).toList());
     }
 
@@ -113,8 +113,7 @@ final class RunsTables {
                 plan.way() == Plan.Way.STOPPING
                         ? new Cell(decimal(plan.meanRunsEach()), "at most " + plan.runsEach())
                         : Cell.of(Integer.toString(plan.runsEach())),
-                Cell.of(Integer.toString(plan.evenings())),
-                Cell.of(TimeText.clock(plan.eveningSeconds())),
+                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.clock(plan.eveningSeconds())),
                 Cell.of(TimeText.clock(plan.airSeconds())),
                 Cells.chance(plan.right()),
                 Cell.of(percent(plan.falseAlarm().value())));

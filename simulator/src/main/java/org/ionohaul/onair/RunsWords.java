@@ -30,7 +30,9 @@ final class RunsWords {
             "Ranges are made to hold the true value in about 95 of 100 such computations (Wilson's for chances, order"
                     + " statistics for medians), as far as chance in the simulation goes; of a wrong guess in the scenario they"
                     + " know nothing. Evenings differ as its trials do: what the scenario states as uncertain is drawn anew for"
-                    + " each. Plans are chosen among many, so that the best is a little flattered by chance.";
+                    + " each.";
+
+    private static final double MINUTE = 60;
 
     private final RunAnswer answer;
     private final RunFindings findings;
@@ -147,25 +149,26 @@ final class RunsWords {
         RuleResult reversed = findings.result(RunOrder.TURNS_REVERSED, 1).by(Rule.BARE);
         int last = question.modes().size() - 1;
         return "One run each, " + name(0) + " first: " + outcome(inOrder) + ". With " + name(last) + " first: "
-                + outcome(reversed) + ".";
+                + outcome(reversed) + ". Each at " + clock() + " on an evening of its own: "
+                + outcome(findings.result(RunOrder.RUN_AN_EVENING, 1).by(Rule.BARE)) + ".";
     }
 
     private String outcome(RuleResult result) {
         int mode = truth.leader();
-        return name(mode) + " comes out ahead on " + evenings(result.naming(mode)) + ", "
+        return name(mode) + " comes out ahead on " + occasions(result.naming(mode)) + ", "
                 + (question.modes().size() == 2 ? name(1 - mode) : "another") + " on "
                 + OddsText.odds(result.namingOther(mode).value());
     }
 
-    private static String evenings(Estimate chance) {
-        return OddsText.odds(chance.value()) + " evenings (" + OddsText.percentRange(chance.low(), chance.high()) + ")";
+    private static String occasions(Estimate chance) {
+        return OddsText.odds(chance.value()) + " occasions (" + OddsText.percentRange(chance.low(), chance.high()) + ")";
     }
 
     /** One mode under all names: what is above a fair share is the order's doing. */
     private String goingFirst() {
         Estimate first = findings.result(RunOrder.TAKING_TURNS, 1).by(Rule.BARE).selfNaming(0);
         double fair = 1.0 / question.modes().size();
-        String told = "A mode that runs first is ahead of its own later run on " + evenings(first) + ": ";
+        String told = "A mode that runs first is ahead of its own later run on " + occasions(first) + ": ";
         if (first.low() > fair) {
             return told + "going first helps, and one run each mixes that with merit.";
         }
@@ -201,7 +204,7 @@ final class RunsWords {
     }
 
     private String planSentence(double power, List<Plan> plans) {
-        String aim = "To name it with a chance of " + OddsText.odds(power);
+        String aim = "To name it with a chance of at least " + OddsText.odds(power);
         if (plans.isEmpty()) {
             return aim + ", no plan will do that has at most " + Plans.FEASIBLE_RUNS_EACH
                     + " runs of each mode, evenings of at most " + TimeText.given(answer.longestEveningSeconds())
@@ -210,7 +213,7 @@ final class RunsWords {
         }
         Plan plan = plans.get(0);
         return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode (" + order(plan.order()) + "), told by "
-                + way(plan.way()) + ": " + TimeText.plan(plan.airSeconds()) + " on the air on "
+                + way(plan.way()) + ": " + TimeText.given(MINUTE * Math.ceil(plan.airSeconds() / MINUTE)) + " on the air on "
                 + (plan.evenings() == 1
                         ? "one evening, whose later runs meet a later sky."
                         : plan.evenings() + " evenings.");

@@ -88,13 +88,18 @@ public final class SignTestStops {
      */
     public static SignTestStops atSafeLead(int mostPairs, double errorRate) {
         requireRate(errorRate);
-        for (int lead = 1; lead <= mostPairs; lead++) {
-            SignTestStops stops = atLead(lead, mostPairs);
-            if (stops.chances(0.5).named() <= errorRate) {
-                return stops;
+        // By halving: the larger the lead, the seldomer it is reached. One more than all pairs is never reached.
+        int tooSmall = 0;
+        int safe = mostPairs + 1;
+        while (safe - tooSmall > 1) {
+            int middle = (tooSmall + safe) >>> 1;
+            if (atLead(middle, mostPairs).chances(0.5).named() <= errorRate) {
+                safe = middle;
+            } else {
+                tooSmall = middle;
             }
         }
-        return new SignTestStops(never(mostPairs));
+        return atLead(safe, mostPairs);
     }
 
     /** Returns how many pairs it takes at most. */

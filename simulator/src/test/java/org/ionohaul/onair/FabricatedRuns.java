@@ -19,21 +19,31 @@ final class FabricatedRuns {
 
     /** Returns what is found of two modes that need so many seconds in the mean, whatever the size. */
     static RunAnswer answer(int comparisons, double firstSeconds, double secondSeconds) throws ScenarioProblems {
+        return answer(comparisons, 0, firstSeconds, secondSeconds);
+    }
+
+    /**
+     * Returns what is found of modes that need so many seconds in the mean, whatever the size.
+     *
+     * @param chances which chances: other numbers give other evenings
+     */
+    static RunAnswer answer(int comparisons, int chances, double... meanSeconds) throws ScenarioProblems {
         Scenario scenario = ScenarioReader.read(DEMO);
         RunQuestion question = new RunQuestion(
                 scenario,
                 comparisons,
-                scenario.modes().subList(0, 2),
+                scenario.modes().subList(0, meanSeconds.length),
                 scenario.transfers().get(0),
                 Direction.UPLOAD,
                 new Criterion(OptionalDouble.empty()),
                 0,
                 180,
                 0.05);
-        LongFunction<Evening> skies = new MadeUpEvenings(new double[] {firstSeconds, secondSeconds}, 0);
+        MadeUpEvenings made = new MadeUpEvenings(meanSeconds, 0);
+        LongFunction<Evening> skies = trial -> made.apply(trial + 100_000_000L * chances);
         Comparisons asked = question.ways();
-        Comparisons made = new Comparisons(
-                2,
+        Comparisons comparing = new Comparisons(
+                meanSeconds.length,
                 asked.skiesBySize().stream()
                         .<LongFunction<Evening>>map(it -> skies)
                         .toList(),
@@ -42,10 +52,12 @@ final class FabricatedRuns {
                 asked.errorRate(),
                 asked.seed(),
                 asked.designs());
-        Truth truth = Truth.of(question.criterion(), new double[][] {times(skies, 0), times(skies, 1)});
+        Truth truth = Truth.of(question.criterion(), IntStream.range(0, meanSeconds.length)
+                        .mapToObj(mode -> times(skies, mode))
+                        .toArray(double[][]::new));
         List<Verdicts> verdicts =
-                IntStream.range(0, comparisons).mapToObj(made::make).toList();
-        RunFindings findings = RunFindings.of(question, made, List.of(truth, truth, truth), verdicts);
+                IntStream.range(0, comparisons).mapToObj(comparing::make).toList();
+        RunFindings findings = RunFindings.of(question, comparing, List.of(truth, truth, truth), verdicts);
         return RunAnswer.of(findings, 18 * 3600, 10800, FabricatedStudy.provenance());
     }
 

@@ -89,6 +89,17 @@ final class RunsFormatsTest {
         assertTrue(page.contains("A B B A A B"));
     }
 
+    @Test
+    void threeModesAreToldAsWell() throws ScenarioProblems {
+        RunAnswer answer = FabricatedRuns.answer(20, 0, 100, 400, 400);
+        List<String> lines = new RunsText(answer).lines();
+        lines.forEach(it -> assertTrue(it.length() <= 80, it));
+        String text = String.join("\n", lines);
+        assertTrue(text.contains("A A A B B B C C C"), text);
+        assertTrue(text.contains("C B A C B A C B A"), text);
+        assertFalse(text.contains("Stopping early"), "stopping early is for two modes");
+    }
+
     /** Interrupted after the second of five comparisons: what is told is that of the first two, and says so. */
     @Test
     void whatIsDoneWhenInterruptedIsTold() throws ScenarioProblems {
