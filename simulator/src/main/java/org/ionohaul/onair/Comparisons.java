@@ -23,7 +23,7 @@ import org.ionohaul.statistics.SignTestStops;
  * @param seed seed of what is drawn by lot
  * @param designs the designs
  */
-public record Comparisons(
+record Comparisons(
         int modes,
         List<LongFunction<Evening>> skiesBySize,
         Criterion criterion,
@@ -31,14 +31,13 @@ public record Comparisons(
         double errorRate,
         long seed,
         List<Design> designs) {
-    /** Copies the lists. */
-    public Comparisons {
+    Comparisons {
         skiesBySize = List.copyOf(skiesBySize);
         designs = List.copyOf(designs);
     }
 
     /** Returns the designs on which stopping early is tried: the longest of the first size whose runs come in rounds. */
-    public List<Integer> stopped() {
+    List<Integer> stopped() {
         int most = designs.stream().mapToInt(Design::runsEach).max().orElse(0);
         return modes > 2
                 ? List.of()
@@ -99,7 +98,7 @@ public record Comparisons(
         for (Stop stop : Stop.values()) {
             SignTestStops stops = stop.within(design.runsEach(), errorRate);
             Stop.Ended ended = Stop.Ended.of(stops, criterion, runs[0], runs[1]);
-            int at = place * Stop.values().length + stop.ordinal();
+            int at = verdicts.at(place, stop);
             verdicts.stopNamed()[at] = (byte) ended.named();
             verdicts.stopRounds()[at] = (byte) ended.rounds();
             verdicts.stopSelfNamed()[at] =

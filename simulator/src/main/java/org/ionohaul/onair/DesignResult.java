@@ -35,7 +35,7 @@ public record DesignResult(
 
     /** Returns what a rule makes of it. */
     public RuleResult by(Rule rule) {
-        return rules.get(rule.ordinal());
+        return rules.stream().filter(it -> it.rule() == rule).findFirst().orElseThrow();
     }
 
     /** Returns how often either of two modes wins a round. */

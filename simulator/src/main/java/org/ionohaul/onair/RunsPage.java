@@ -2,6 +2,7 @@ package org.ionohaul.onair;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -59,7 +60,7 @@ public final class RunsPage {
     private Chart chart(Rule rule) {
         String better = words.name(answer.findings().truth().leader());
         return new Chart(
-                "naming-" + rule.ordinal(),
+                "naming-" + rule.name().toLowerCase(Locale.ROOT),
                 "Naming " + better + " by " + words.rule(rule),
                 "How often it is named, against the number of runs of each mode: a line an order. One test can't answer with"
                         + " few runs, whatever they are.",

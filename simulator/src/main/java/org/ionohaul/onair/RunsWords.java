@@ -10,7 +10,6 @@ import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.CaseName;
-import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
@@ -287,9 +286,5 @@ final class RunsWords {
     String clock() {
         long minutes = Math.round(answer.startClockSeconds() / 60);
         return String.format(Locale.ROOT, "%02d:%02d", minutes / 60 % 24, minutes % 60);
-    }
-
-    List<String> names() {
-        return question.modes().stream().map(Mode::title).toList();
     }
 }

@@ -1,7 +1,7 @@
 package org.ionohaul.onair;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.statistics.RunningMean;
@@ -35,15 +35,15 @@ public record StopResult(
     }
 
     static List<StopResult> all(Comparisons of, List<Verdicts> verdicts) {
+        List<StopResult> results = new ArrayList<>();
         List<Integer> stopped = of.stopped();
-        return IntStream.range(0, stopped.size() * Stop.values().length)
-                .mapToObj(at -> of(
-                        of.designs().get(stopped.get(at / Stop.values().length)),
-                        Stop.values()[at % Stop.values().length],
-                        at,
-                        of.modes(),
-                        verdicts))
-                .toList();
+        for (int place = 0; place < stopped.size(); place++) {
+            for (Stop stop : Stop.values()) {
+                int at = verdicts.get(0).at(place, stop);
+                results.add(of(of.designs().get(stopped.get(place)), stop, at, of.modes(), verdicts));
+            }
+        }
+        return results;
     }
 
     private static StopResult of(Design design, Stop stop, int at, int modes, List<Verdicts> verdicts) {

@@ -1,5 +1,7 @@
 package org.ionohaul.onair;
 
+import java.util.List;
+
 /**
  * What one comparison of each design came to. Arrays are filled while it is made and then left alone.
  *
@@ -23,15 +25,16 @@ record Verdicts(
         byte[] stopNamed,
         byte[] stopSelfNamed,
         byte[] stopRounds) {
-    private static final int RULES = Rule.values().length;
+    private static final List<Rule> RULES = List.of(Rule.values());
+    private static final List<Stop> STOPS = List.of(Stop.values());
 
     static Verdicts none(Comparisons of) {
         int designs = of.designs().size();
-        int stops = of.stopped().size() * Stop.values().length;
+        int stops = of.stopped().size() * STOPS.size();
         return new Verdicts(
                 of.modes(),
-                new byte[designs * RULES],
-                new byte[designs * RULES],
+                new byte[designs * RULES.size()],
+                new byte[designs * RULES.size()],
                 new byte[designs * of.modes() * of.modes()],
                 new long[designs],
                 new long[designs],
@@ -41,7 +44,11 @@ record Verdicts(
     }
 
     int at(int design, Rule rule) {
-        return design * RULES + rule.ordinal();
+        return design * RULES.size() + RULES.indexOf(rule);
+    }
+
+    int at(int stopped, Stop stop) {
+        return stopped * STOPS.size() + STOPS.indexOf(stop);
     }
 
     int at(int design, int first, int second) {
