@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.scenario.Direction;
@@ -28,6 +29,12 @@ final class FabricatedRuns {
      * @param chances which chances: other numbers give other evenings
      */
     static RunAnswer answer(int comparisons, int chances, double... meanSeconds) throws ScenarioProblems {
+        return answer(comparisons, chances, it -> true, meanSeconds);
+    }
+
+    /** Returns the same of those designs alone that are asked for. */
+    static RunAnswer answer(int comparisons, int chances, Predicate<Design> isTried, double... meanSeconds)
+            throws ScenarioProblems {
         Scenario scenario = ScenarioReader.read(DEMO);
         RunQuestion question = new RunQuestion(
                 scenario,
@@ -51,7 +58,7 @@ final class FabricatedRuns {
                 asked.timetable(),
                 asked.errorRate(),
                 asked.seed(),
-                asked.designs());
+                asked.designs().stream().filter(isTried).toList());
         Truth truth = Truth.of(question.criterion(), IntStream.range(0, meanSeconds.length)
                         .mapToObj(mode -> times(skies, mode))
                         .toArray(double[][]::new));
