@@ -106,6 +106,23 @@ final class ArchitectureTest {
             .because("no other policy may know what the sky will do");
 
     @ArchTest
+    static final ArchRule renderersWorkOutNothing = noClasses()
+            .that()
+            .resideInAnyPackage(Stream.of("report", "whatif", "sheet", "trace", "rendering", "cli")
+                    .map(it -> ROOT + "." + it)
+                    .toArray(String[]::new))
+            .should()
+            .dependOnClassesThat(JavaClass.Predicates.resideInAPackage(ROOT + ".statistics")
+                    .and(not(describe(
+                            "only hold a result",
+                            it -> Set.of("Estimate", "Proportion").contains(it.getSimpleName()))))
+                    .or(JavaClass.Predicates.resideInAnyPackage(
+                            "org.apache.commons.statistics..",
+                            "org.apache.commons.numbers..",
+                            "org.apache.commons.math3..")))
+            .because("what a page, the terminal or a program is told is worked out once, in analysis");
+
+    @ArchTest
     static final ArchRule onlyRandomMakesGenerators = noClasses()
             .that()
             .resideOutsideOfPackage(ROOT + ".random")

@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public record CasePoint(List<ModePoint> modes, Leaders leaders, Optional<Margin> margin) {
     /** What may be said about which mode is best. */
-    public enum Standing {
+    public enum Choice {
         /** No mode delivers anything. */
         NOTHING_ARRIVES,
         /** Several modes cannot be told apart. */
@@ -27,11 +27,11 @@ public record CasePoint(List<ModePoint> modes, Leaders leaders, Optional<Margin>
     }
 
     /** Returns what may be said about which mode is best. */
-    public Standing standing() {
+    public Choice choice() {
         if (modes.stream().allMatch(it -> it.delivered().value() == 0)) {
-            return Standing.NOTHING_ARRIVES;
+            return Choice.NOTHING_ARRIVES;
         }
-        return leaders.isSole() ? Standing.CLEAR : Standing.TOO_CLOSE_TO_CALL;
+        return leaders.isSole() ? Choice.CLEAR : Choice.TOO_CLOSE_TO_CALL;
     }
 
     /** Returns the index of the mode that ranks highest. */

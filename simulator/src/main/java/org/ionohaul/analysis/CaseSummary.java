@@ -49,29 +49,31 @@ public record CaseSummary(
     static CaseSummary of(CaseTrials trials) {
         Transfer transfer = trials.transfer();
         List<ModeTally> tallies = trials.modes().stream()
-                .map(it -> new ModeTally(it.rows(), transfer.files().size()))
+                .map(it -> new ModeTally(it.rows(), transfer))
                 .toList();
         List<ModeSummary> modes = IntStream.range(0, tallies.size())
                 .mapToObj(i -> ModeSummary.of(transfer, trials.modes().get(i).mode(), tallies.get(i), tallies.size()))
                 .toList();
         List<Double> deadlines = transfer.deadlinesSeconds();
-        Contest contest = new Contest(
+        SubsetSelection selection = new SubsetSelection(
                 tallies.stream().map(ModeTally::completionSeconds).toList(),
                 deadlines,
                 Comparator.comparing(modes::get, BEST_FIRST));
-        List<Integer> ranking = contest.ranking();
+        List<Integer> ranking = selection.ranking();
         return new CaseSummary(
                 transfer,
                 trials.direction(),
                 modes,
                 ranking,
-                contest.leaders(),
-                IntStream.range(0, deadlines.size()).mapToObj(contest::leaders).toList(),
+                selection.leaders(),
+                IntStream.range(0, deadlines.size())
+                        .mapToObj(selection::leaders)
+                        .toList(),
                 pairs(trials, ranking, tallies),
                 Verdict.of(
                         ranking.stream().map(modes::get).toList(),
-                        () -> contest.tests(ranking.get(0), ranking.get(1)),
-                        () -> contest.isArrivalMost(ranking.get(0), ranking.get(1)),
+                        () -> selection.tests(ranking.get(0), ranking.get(1)),
+                        () -> selection.isArrivalMost(ranking.get(0), ranking.get(1)),
                         () -> SavedTime.of(
                                 trials.modes().get(ranking.get(0)),
                                 trials.modes().get(ranking.get(1)))));
@@ -102,6 +104,11 @@ public record CaseSummary(
     /** Returns the pairs without the best mode, in order of ranking. */
     public List<Comparison> otherPairs() {
         return pairs.subList(modes.size() - 1, pairs.size());
+    }
+
+    /** Returns the summary of the mode that ranks next to the best; there must be two. */
+    public ModeSummary next() {
+        return modes.get(ranking.get(1));
     }
 
     /** Returns the summary of the best mode. */

@@ -45,6 +45,12 @@ public record Comparison(
         deadlines = List.copyOf(deadlines);
     }
 
+    /** Returns in how many trials both delivered at the same instant. */
+    public Proportion atOnce() {
+        int untied = firstBefore.hits() + secondBefore.hits() + neither.hits();
+        return new Proportion(neither.total() - untied, neither.total());
+    }
+
     /**
      * Compares two modes.
      *

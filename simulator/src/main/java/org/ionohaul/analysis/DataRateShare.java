@@ -1,5 +1,7 @@
 package org.ionohaul.analysis;
 
+import java.util.OptionalDouble;
+
 /**
  * How much a data rate was used.
  *
@@ -8,4 +10,9 @@ package org.ionohaul.analysis;
  * @param framesSent frames sent at it over all trials
  * @param framesLost of these, how many were not decoded
  */
-public record DataRateShare(int dataRate, double airtimeShare, long framesSent, long framesLost) {}
+public record DataRateShare(int dataRate, double airtimeShare, long framesSent, long framesLost) {
+    /** Returns the share of its frames that were lost, from 0 to 1; empty if none was sent. */
+    public OptionalDouble lostShare() {
+        return framesSent == 0 ? OptionalDouble.empty() : OptionalDouble.of((double) framesLost / framesSent);
+    }
+}

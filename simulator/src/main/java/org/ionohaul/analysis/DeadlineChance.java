@@ -9,5 +9,15 @@ import org.ionohaul.statistics.Proportion;
  * @param deadlineSeconds the deadline, in seconds after pressing send
  * @param count how many of how many trials kept it
  * @param chance their share, with interval
+ * @param limits what kept the others
  */
-public record DeadlineChance(double deadlineSeconds, Proportion count, Estimate chance) {}
+public record DeadlineChance(double deadlineSeconds, Proportion count, Estimate chance, Limits limits) {
+    /** From so many late trials of all on it is told what kept them. */
+    private static final double LEAST_LATE = 0.1;
+
+    /** Returns whether a good part of the trials were late, and something kept more of them than the deadline. */
+    public boolean isLimitedOtherwise() {
+        return 1 - count.share() >= LEAST_LATE
+                && limits.largest().filter(it -> it != Limit.DEADLINE).isPresent();
+    }
+}

@@ -62,7 +62,12 @@ public record Difference(
             int trials,
             Estimate firstBefore,
             Estimate secondBefore,
-            Estimate medianLeadSeconds) {}
+            Estimate medianLeadSeconds) {
+        /** Returns the share of its trials on which neither is first, from 0 to 1. */
+        public double unledShare() {
+            return 1 - firstBefore.value() - secondBefore.value();
+        }
+    }
 
     /**
      * Looks for what of the sky tells when two modes differ.

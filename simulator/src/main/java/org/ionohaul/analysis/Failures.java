@@ -1,5 +1,7 @@
 package org.ionohaul.analysis;
 
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.ionohaul.session.Ending;
@@ -46,6 +48,20 @@ public record Failures(int trials, Map<Ending, Integer> counts, int wrong) {
     /** Returns how many brought everything over, but some of it wrong, and nobody noticed. */
     public Proportion deliveredWrong() {
         return new Proportion(wrong, trials);
+    }
+
+    /** Returns the ways in which sessions failed, the most frequent first, of equal ones in the order of {@link Limit}. */
+    public List<FailureShare> ranked() {
+        Map<Limit, Integer> ways = new EnumMap<>(Limit.class);
+        counts.forEach((ending, count) -> ways.merge(Limit.of(ending), count, Integer::sum));
+        ways.merge(Limit.WRONG, wrong, Integer::sum);
+        return ways.entrySet().stream()
+                .filter(it -> it.getValue() > 0)
+                .sorted(Map.Entry.<Limit, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(it -> new FailureShare(it.getKey(), new Proportion(it.getValue(), trials)))
+                .toList();
     }
 
     private Proportion where(Predicate<Ending> is) {

@@ -1,6 +1,9 @@
 package org.ionohaul.analysis;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 
@@ -13,6 +16,7 @@ import org.ionohaul.statistics.Estimate;
  * @param nextBefore share of trials in which the next delivers before the best mode
  * @param medianLeadSeconds median of how much earlier the best mode delivers, in seconds; infinite if mostly just one does
  * @param deadlineLeads for each deadline, how much more often the best mode keeps it, as a share from -1 to 1
+ * @param deliveredLead how much more often it delivers at all, as a share from -1 to 1
  */
 public record Margin(
         int next,
@@ -20,10 +24,25 @@ public record Margin(
         Estimate bestBefore,
         Estimate nextBefore,
         Estimate medianLeadSeconds,
-        List<Estimate> deadlineLeads) {
+        List<Estimate> deadlineLeads,
+        Estimate deliveredLead) {
     /** Copies the list. */
     public Margin {
         deadlineLeads = List.copyOf(deadlineLeads);
+    }
+
+    /** Returns whether the best mode is through before the next on more trials than the other way round. */
+    public boolean isUsuallyFirst() {
+        return bestBefore.value() > nextBefore.value();
+    }
+
+    /** Returns the deadline, by its place, by which the lead in trials that keep it is surest; empty without deadlines. */
+    public OptionalInt tellingDeadline() {
+        return IntStream.range(0, deadlineLeads.size())
+                .boxed()
+                .max(Comparator.comparingDouble(i -> deadlineLeads.get(i).low()))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 
     /** Returns the margin of a case with at least two modes. */
@@ -38,6 +57,7 @@ public record Margin(
                 pair.medianLeadSeconds(),
                 pair.deadlines().stream()
                         .map((DiscordantPairs it) -> it.shareDifference(trials, Estimate.CONFIDENCE))
-                        .toList());
+                        .toList(),
+                pair.delivered().shareDifference(trials, Estimate.CONFIDENCE));
     }
 }

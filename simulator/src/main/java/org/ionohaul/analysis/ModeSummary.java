@@ -90,7 +90,7 @@ public record ModeSummary(
                 notNegative(completion, 0.9),
                 SafeTime.of(0.9, completion, modes),
                 SafeTime.of(PLANNED, completion, modes),
-                deadlines(transfer, completion),
+                deadlines(transfer, completion, tally),
                 pace(transfer.totalBytes(), median),
                 tally.causes(),
                 tally.meanElapsedSeconds(),
@@ -126,14 +126,15 @@ public record ModeSummary(
         return new Estimate(found.value(), Math.max(0, found.low()), found.high());
     }
 
-    private static List<DeadlineChance> deadlines(Transfer transfer, OrderedSample completion) {
-        return transfer.deadlinesSeconds().stream()
-                .map(deadline -> deadline(deadline, completion.atMost(deadline)))
+    private static List<DeadlineChance> deadlines(Transfer transfer, OrderedSample completion, ModeTally tally) {
+        List<Double> deadlines = transfer.deadlinesSeconds();
+        return IntStream.range(0, deadlines.size())
+                .mapToObj(i -> deadline(deadlines.get(i), completion.atMost(deadlines.get(i)), tally.limits(i)))
                 .toList();
     }
 
-    private static DeadlineChance deadline(double seconds, Proportion kept) {
-        return new DeadlineChance(seconds, kept, kept.wilson(Estimate.CONFIDENCE));
+    private static DeadlineChance deadline(double seconds, Proportion kept, Limits limits) {
+        return new DeadlineChance(seconds, kept, kept.wilson(Estimate.CONFIDENCE), limits);
     }
 
     private static Estimate pace(long bytes, Estimate seconds) {

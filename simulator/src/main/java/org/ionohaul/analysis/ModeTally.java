@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Ending;
@@ -23,6 +24,8 @@ final class ModeTally {
     private final double[][] fileSeconds;
     private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
     private final Map<Ending, Integer> failures = new EnumMap<>(Ending.class);
+    private final List<Double> deadlinesSeconds;
+    private final List<Map<Limit, Integer>> limits;
     private final long[] causeNanos = new long[CAUSES.size()];
     private final List<DataRateSum> dataRates;
     private long endedNanos;
@@ -44,12 +47,16 @@ final class ModeTally {
     /**
      * Goes through the trials of a mode, at least one.
      *
-     * @param files how many files were sent
+     * @param transfer what was sent
      */
-    ModeTally(List<TrialRow> rows, int files) {
+    ModeTally(List<TrialRow> rows, Transfer transfer) {
         trials = rows.size();
         completionSeconds = new double[trials];
-        fileSeconds = new double[files][trials];
+        fileSeconds = new double[transfer.files().size()][trials];
+        deadlinesSeconds = transfer.deadlinesSeconds();
+        limits = deadlinesSeconds.stream()
+                .<Map<Limit, Integer>>map(it -> new EnumMap<>(Limit.class))
+                .toList();
         dataRates = new ArrayList<>();
         int trial = 0;
         for (TrialRow row : rows) {
@@ -65,6 +72,11 @@ final class ModeTally {
         outcomes.merge(row.outcome(), 1, Integer::sum);
         if (row.deliveredNanos().isEmpty() && row.outcome() != Outcome.DELIVERED_WRONG) {
             failures.merge(row.ending(), 1, Integer::sum);
+        }
+        for (int i = 0; i < limits.size(); i++) {
+            if (row.deliveredSeconds() > deadlinesSeconds.get(i)) {
+                limits.get(i).merge(Limit.of(row, deadlinesSeconds.get(i)), 1, Integer::sum);
+            }
         }
         for (int cause = 0; cause < causeNanos.length; cause++) {
             causeNanos[cause] = Math.addExact(causeNanos[cause], row.budgetNanos(CAUSES.get(cause)));
@@ -97,6 +109,11 @@ final class ModeTally {
         return Arrays.stream(Outcome.values())
                 .map(outcome -> new OutcomeShare(outcome, new Proportion(outcomes.getOrDefault(outcome, 0), trials)))
                 .toList();
+    }
+
+    /** Returns what kept those trials that were late for a deadline. */
+    Limits limits(int deadline) {
+        return new Limits(limits.get(deadline));
     }
 
     Failures failures() {

@@ -1,6 +1,8 @@
 package org.ionohaul.analysis;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.PairedTimes;
@@ -33,6 +35,29 @@ public record PairedEffect(
     /** Returns whether so uneven a split of quicker and slower trials can hardly be chance. */
     public boolean isBeyondChance() {
         return pValue < 1 - Estimate.CONFIDENCE;
+    }
+
+    /** Returns the deadline, by its place, whose chance changes most of those that change beyond chance; empty if none does. */
+    public OptionalInt mostChangedDeadline() {
+        return IntStream.range(0, deadlineChanges.size())
+                .filter(i -> deadlineChanges.get(i).low() > 0
+                        || deadlineChanges.get(i).high() < 0)
+                .boxed()
+                .max(Comparator.comparingDouble(
+                        i -> Math.abs(deadlineChanges.get(i).value())))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
+    }
+
+    /** Returns whether it became sooner: by the median or, where that is nothing, on more trials. */
+    public boolean isSooner() {
+        double seconds = medianChangeSeconds.value();
+        return seconds == 0 ? quickerTrials > slowerTrials : seconds < 0;
+    }
+
+    /** Returns whether the change did nothing in any trial, to times or to deadlines kept. */
+    public boolean isNothing() {
+        return !changesAnything() && deadlineChanges.stream().allMatch(it -> it.value() == 0);
     }
 
     /** Returns whether any trial became quicker or slower at all. */

@@ -1,6 +1,5 @@
 package org.ionohaul.analysis;
 
-import java.util.Optional;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.SizeGrid;
 
@@ -14,7 +13,7 @@ import org.ionohaul.study.SizeGrid;
  *     mode is picked, and the largest that may be so
  * @param fewestTrials how many trials a safe size needs
  * @param areTrialsEnough whether there are so many; else the safe size is 0
- * @param limit what keeps most trials from having the next larger file than the safe one through; empty if nothing does
+ * @param limits what kept those trials that did not have the next larger file than the safe one through
  */
 public record Promise(
         double deadlineSeconds,
@@ -22,7 +21,7 @@ public record Promise(
         Estimate bytes,
         int fewestTrials,
         boolean areTrialsEnough,
-        Optional<Limit> limit) {
+        Limits limits) {
     /** Returns the size that may be promised, in bytes; 0 if none. */
     public long safeBytes() {
         return (long) bytes.low();

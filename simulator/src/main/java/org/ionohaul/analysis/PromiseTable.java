@@ -1,8 +1,6 @@
 package org.ionohaul.analysis;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
@@ -19,7 +17,7 @@ import org.ionohaul.study.StudyResult;
  * them together err no more often than one; a promise never falls with a later deadline, and never rises with a higher
  * confidence.
  */
-public final class PromiseTable {
+final class PromiseTable {
     private final Direction direction;
     private final SizeTimes times;
     private final int modes;
@@ -36,7 +34,7 @@ public final class PromiseTable {
      * @param result a study of {@link SizeTransfers}
      * @param direction a direction that occurs in it
      */
-    public static List<PromiseTable> of(StudyResult result, Direction direction) {
+    static List<PromiseTable> of(StudyResult result, Direction direction) {
         List<SizeTimes> modes = SizeTimes.of(result, direction);
         return modes.stream()
                 .map(times -> new PromiseTable(direction, times, modes.size()))
@@ -50,27 +48,19 @@ public final class PromiseTable {
      * @param bytes the size, rounded up to the next of {@link SizeGrid}; 1 or more
      * @param deadlineSeconds by when, in seconds after pressing send
      */
-    public static Leaders leaders(List<PromiseTable> tables, long bytes, double deadlineSeconds) {
+    static Leaders leaders(List<PromiseTable> tables, long bytes, double deadlineSeconds) {
         int size = SizeGrid.indexNotBelow(bytes);
-        return new Contest(
-                        tables.stream().map(it -> it.times.seconds(size)).toList(),
-                        List.of(deadlineSeconds),
-                        Comparator.comparingDouble((Integer mode) -> -tables.get(mode)
-                                        .times
-                                        .ordered(size)
-                                        .atMost(deadlineSeconds)
-                                        .share())
-                                .thenComparing(Comparator.naturalOrder()))
-                .leaders(0);
+        return SubsetSelection.ofDeadline(
+                tables.stream().map(it -> it.times.seconds(size)).toList(), deadlineSeconds);
     }
 
     /** Returns which way. */
-    public Direction direction() {
+    Direction direction() {
         return direction;
     }
 
     /** Returns the mode. */
-    public Mode mode() {
+    Mode mode() {
         return times.mode();
     }
 
@@ -80,7 +70,7 @@ public final class PromiseTable {
      * @param deadlineSeconds by when, in seconds after pressing send, within the time watched
      * @param confidence how sure, above 0, below 1
      */
-    public Promise largestFile(double deadlineSeconds, double confidence) {
+    Promise largestFile(double deadlineSeconds, double confidence) {
         List<Estimate> seconds = times.quantiles(confidence);
         int fewestTrials = SafeTime.of(confidence, times.ordered(0), modes).fewestTrials();
         int safe = kept(size -> safeSeconds(size, confidence), deadlineSeconds);
@@ -93,15 +83,15 @@ public final class PromiseTable {
                         bytes(kept(size -> seconds.get(size).low(), deadlineSeconds))),
                 fewestTrials,
                 times.ordered(0).size() >= fewestTrials,
-                limit(Math.min(safe, times.sizes() - 1), deadlineSeconds));
+                limits(Math.min(safe, times.sizes() - 1), deadlineSeconds));
     }
 
     private double safeSeconds(int size, double confidence) {
         return SafeTime.of(confidence, times.ordered(size), modes).seconds().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private Optional<Limit> limit(int size, double deadlineSeconds) {
-        return Limit.mostOften(times.source(size).rows(), row -> row.reachedSeconds(size), deadlineSeconds);
+    private Limits limits(int size, double deadlineSeconds) {
+        return Limits.of(times.source(size).rows(), row -> row.reachedSeconds(size), deadlineSeconds);
     }
 
     private int kept(IntToDoubleFunction seconds, double deadlineSeconds) {

@@ -30,4 +30,9 @@ public record SafeTime(double share, OptionalDouble seconds, int fewestTrials) {
                         : OptionalDouble.of(bound.of(completion)),
                 bound.fewestTrials());
     }
+
+    /** Returns the time; infinite also where there are too few trials. */
+    public double secondsOrNever() {
+        return seconds.orElse(Double.POSITIVE_INFINITY);
+    }
 }

@@ -17,13 +17,21 @@ import org.ionohaul.study.StudyResult;
  * @param direction which way
  * @param trials how many trials of each mode they rest on
  * @param curves one curve a mode, in the scenario's order
- * @param duels every pair of modes
+ * @param pairs every pair of modes
  */
-public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curves, List<SizeDuel> duels) {
+public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curves, List<SizeComparison> pairs) {
     /** Copies the lists. */
     public SizeAnswers {
         curves = List.copyOf(curves);
-        duels = List.copyOf(duels);
+        pairs = List.copyOf(pairs);
+    }
+
+    /** Returns how many sizes above {@link SizeTransfers#LARGEST_SENT_BYTES} were sent, but for the longest. */
+    public int largerSent() {
+        List<SizePoint> points = curves.get(0).points();
+        return (int) points.subList(0, points.size() - 1).stream()
+                .filter(it -> it.isSent() && it.bytes() > SizeTransfers.LARGEST_SENT_BYTES)
+                .count();
     }
 
     /**
@@ -44,7 +52,7 @@ public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curve
     public static Optional<Scenario> toBeSent(StudyResult result) {
         SortedMap<Long, List<Direction>> directionsByBytes = new TreeMap<>();
         for (SizeAnswers answers : of(result)) {
-            answers.duels().stream()
+            answers.pairs().stream()
                     .flatMap(it -> it.sizesToSend().stream())
                     .distinct()
                     .forEach(bytes -> directionsByBytes
@@ -71,7 +79,7 @@ public record SizeAnswers(Direction direction, int trials, List<SizeCurve> curve
                 IntStream.range(0, modes.size())
                         .boxed()
                         .flatMap(i -> IntStream.range(i + 1, modes.size())
-                                .mapToObj(j -> SizeDuel.of(modes.get(i), modes.get(j))))
+                                .mapToObj(j -> SizeComparison.of(modes.get(i), modes.get(j))))
                         .toList());
     }
 }

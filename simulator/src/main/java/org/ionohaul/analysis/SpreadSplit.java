@@ -1,8 +1,10 @@
 package org.ionohaul.analysis;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
@@ -33,6 +35,9 @@ public record SpreadSplit(Estimate rest, List<InputShare> inputs, List<String> w
     /** With fewer trials the groups into which they are cut are so coarse that they hide a part of any share. */
     private static final int FEWEST_TRIALS = 100;
 
+    private static final double LEAST_NAMED = 0.02;
+    private static final int MOST_NAMED = 3;
+
     /**
      * The part of one unknown input.
      *
@@ -52,6 +57,14 @@ public record SpreadSplit(Estimate rest, List<InputShare> inputs, List<String> w
         public boolean isBeyondChance() {
             return pValue < SIGNIFICANCE;
         }
+
+        /** Returns the deadlines, by their place, whose chances it is seen to move at all: not those kept always or never. */
+        public List<Integer> movedDeadlines() {
+            return IntStream.range(0, swings.size())
+                    .filter(i -> swings.get(i).high() > 0)
+                    .boxed()
+                    .toList();
+        }
     }
 
     /** Copies the lists. */
@@ -61,7 +74,7 @@ public record SpreadSplit(Estimate rest, List<InputShare> inputs, List<String> w
     }
 
     /**
-     * Splits the spread of a mode's trials; empty if every input is known or there are too few trials.
+     * Splits the spread of a mode's trials; empty if every input is known, there is no spread or there are too few trials.
      *
      * @param scenario the scenario of the trials
      * @param deadlinesSeconds the deadlines of what was sent
@@ -72,6 +85,9 @@ public record SpreadSplit(Estimate rest, List<InputShare> inputs, List<String> w
             return Optional.empty();
         }
         double[] seconds = trials.completionSeconds();
+        if (Arrays.stream(seconds).allMatch(it -> it == seconds[0])) {
+            return Optional.empty();
+        }
         List<UncertainDraws> draws = trials.rows().stream()
                 .map(row -> UncertainDraws.of(scenario.seed(), row.trial()))
                 .toList();
@@ -93,6 +109,32 @@ public record SpreadSplit(Estimate rest, List<InputShare> inputs, List<String> w
     /** Returns whether what is left may be the doing of combinations of inputs as well as luck. */
     public boolean mayCombine() {
         return inputs.size() > 1;
+    }
+
+    /** Returns the inputs worth a word, the largest share first: those beyond chance that explain more than a trifle. */
+    public List<InputShare> named() {
+        return inputs.stream()
+                .filter(it -> it.share().value() >= LEAST_NAMED && it.isBeyondChance())
+                .sorted(Comparator.comparingDouble((InputShare it) -> it.share().value())
+                        .reversed())
+                .limit(MOST_NAMED)
+                .toList();
+    }
+
+    /** Returns the first of those worth measuring; empty if none is. */
+    public Optional<InputShare> mostWorthMeasuring() {
+        return worthMeasuring.stream()
+                .findFirst()
+                .flatMap(key ->
+                        inputs.stream().filter(it -> it.key().equals(key)).findFirst());
+    }
+
+    /** Returns by how much a measurement may move the chance of a deadline at most; empty without deadlines. */
+    public OptionalDouble mostSwing() {
+        return inputs.stream()
+                .flatMap(it -> it.swings().stream())
+                .mapToDouble(Estimate::high)
+                .max();
     }
 
     private static List<String> best(List<Worth> worths) {

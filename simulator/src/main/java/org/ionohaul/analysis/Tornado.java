@@ -57,6 +57,27 @@ public record Tornado(Scenario scenario, int keysAsked, VariationPoint reference
         return bars.size() < keysAsked;
     }
 
+    /** Returns the mode that is told of: the best as the scenario stands. */
+    public int told(int caseIndex) {
+        return reference.cases().get(caseIndex).best();
+    }
+
+    /**
+     * Returns what matters to the time of the mode that is told of: the key that matters most and those that may matter as
+     * much, that first; empty if none changes it beyond chance.
+     */
+    public List<TornadoBar> mattering(int caseIndex) {
+        int mode = told(caseIndex);
+        List<TornadoBar> ranked = ranked(caseIndex, mode);
+        TornadoBar most = ranked.get(0);
+        return most.isBeyondChance(caseIndex, mode)
+                ? Stream.concat(
+                                Stream.of(most),
+                                ranked.stream().skip(1).filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode)))
+                        .toList()
+                : List.of();
+    }
+
     /** Returns the bars in order of what they do to a mode's time, the key that matters most first. */
     public List<TornadoBar> ranked(int caseIndex, int mode) {
         return ranked(bar -> bar.swingSeconds(caseIndex, mode));

@@ -3,6 +3,7 @@ package org.ionohaul.analysis;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.KeySweep;
 import org.ionohaul.study.PlannedPoint;
@@ -37,6 +38,40 @@ public record Variation(Scenario scenario, List<KeySweep> sweeps, List<Variation
         Map<String, String> all = new LinkedHashMap<>(head);
         all.put(key, value);
         return all;
+    }
+
+    /** Returns the mode whose change is told: the best at first or, if nothing arrives there, at last. */
+    public int told(int caseIndex) {
+        CasePoint first = point(0, caseIndex);
+        return first.choice() == CasePoint.Choice.NOTHING_ARRIVES
+                ? point(points.size() - 1, caseIndex).best()
+                : first.best();
+    }
+
+    /** Returns what a case comes to at a point. */
+    public CasePoint point(int index, int caseIndex) {
+        return points.get(index).cases().get(caseIndex);
+    }
+
+    /** Returns the point furthest along a key that was done, the other key at its first value; 0 if there is none. */
+    public int lastAlong(int key) {
+        int step = key == sweeps.size() - 1 ? 1 : sweeps.get(1).values().size();
+        int done = (points.size() - 1) / step;
+        return step * Math.min(done, sweeps.get(key).values().size() - 1);
+    }
+
+    /** Returns the modes that the change does nothing to, in any trial of a case. */
+    public List<Integer> untouched(int caseIndex) {
+        return IntStream.range(0, scenario.modes().size())
+                .filter(mode -> points.stream()
+                        .allMatch(it -> it.cases()
+                                .get(caseIndex)
+                                .modes()
+                                .get(mode)
+                                .effect()
+                                .isNothing()))
+                .boxed()
+                .toList();
     }
 
     /** Returns how many points were asked for. */

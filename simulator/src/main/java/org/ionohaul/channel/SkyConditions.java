@@ -1,22 +1,29 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that is fixed about one trial's sky before its random processes run.
  *
- * @param paths the propagation paths, at least one; powers are relative, their sum is normalised to 1
+ * @param paths the paths of the sky wave, at least one; powers are relative, their sum is normalised to 1
  * @param slowVariation slow variation of the median level, shared by both directions
  * @param trendDb change of the path's median level over the clock, in dB, shared by both directions
  * @param near what the near end receives
  * @param far what the far end receives
+ * @param dropOuts times at which the sky wave drops out
+ * @param sporadicE times at which sporadic E carries it
+ * @param groundWave the wave along the ground, whose level comes on top of that of the sky wave; empty where none is heard
  */
 public record SkyConditions(
         List<PropagationPath> paths,
         SlowVariation slowVariation,
         Schedule trendDb,
         EndConditions near,
-        EndConditions far) {
+        EndConditions far,
+        Spells dropOuts,
+        Spells sporadicE,
+        Optional<GroundWave> groundWave) {
     /** Copies the list and checks that there is a path. */
     public SkyConditions {
         paths = List.copyOf(paths);
@@ -25,9 +32,64 @@ public record SkyConditions(
         }
     }
 
+    /** Makes a sky of a sky wave without spells. */
+    public SkyConditions(
+            List<PropagationPath> paths,
+            SlowVariation slowVariation,
+            Schedule trendDb,
+            EndConditions near,
+            EndConditions far) {
+        this(paths, slowVariation, trendDb, near, far, Spells.NONE, Spells.NONE, Optional.empty());
+    }
+
+    /** Returns all paths as they arrive: the ground wave first, if there is one, then those of the sky wave. */
+    public List<PropagationPath> arrivals() {
+        return groundWave.map(it -> it.before(paths)).orElse(paths);
+    }
+
     /** Returns what the given end receives. */
     public EndConditions at(End end) {
         return end == End.NEAR ? near : far;
+    }
+
+    /**
+     * Returns these conditions for a trial that begins later.
+     *
+     * @param seconds by how much later, in seconds; may be negative
+     */
+    public SkyConditions startingAfter(double seconds) {
+        return new SkyConditions(
+                paths,
+                slowVariation,
+                trendDb.startingAfter(seconds),
+                near.startingAfter(seconds),
+                far.startingAfter(seconds));
+    }
+
+    /**
+     * Returns these conditions with another level at one end.
+     *
+     * @param end the end
+     * @param snrDb median SNR there when the trial begins, trend and schedules counted, in dB
+     */
+    public SkyConditions withSnrAtStart(End end, double snrDb) {
+        EndConditions stated = at(end);
+        EndConditions other = new EndConditions(
+                snrDb - trendDb.levelDb(0) + stated.noiseRiseDb().levelDb(0),
+                stated.noiseRiseDb(),
+                stated.impulses(),
+                stated.interference());
+        return new SkyConditions(
+                paths, slowVariation, trendDb, end == End.NEAR ? other : near, end == End.NEAR ? far : other);
+    }
+
+    /**
+     * Returns the median SNR at an end when the trial begins, trend and schedules counted, in dB.
+     *
+     * @param end the end
+     */
+    public double snrAtStartDb(End end) {
+        return at(end).snrDb() + trendDb.levelDb(0) - at(end).noiseRiseDb().levelDb(0);
     }
 
     /**
@@ -35,11 +97,12 @@ public record SkyConditions(
      * the paths and that between them.
      */
     public double dopplerSpreadHz() {
-        double[] shares = PropagationPath.shares(paths);
+        List<PropagationPath> arrivals = arrivals();
+        double[] shares = PropagationPath.shares(arrivals);
         double shiftHz = 0;
         double square = 0;
         for (int i = 0; i < shares.length; i++) {
-            PropagationPath path = paths.get(i);
+            PropagationPath path = arrivals.get(i);
             double halfSpreadHz = path.dopplerSpreadHz() / 2;
             shiftHz += shares[i] * path.dopplerShiftHz();
             square += shares[i] * (halfSpreadHz * halfSpreadHz + path.dopplerShiftHz() * path.dopplerShiftHz());

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.apache.commons.text.StringSubstitutor;
+import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.WrongValue;
 
@@ -31,6 +32,10 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
     private static final double STEEP_KM = 400;
 
     private static final double SECONDS_PER_MINUTE = 60;
+    private static final double DAY_SECONDS = 86_400;
+
+    /** So many deadlines are watched, so that what comes too late is told apart from what never comes. */
+    private static final double DEADLINES_WATCHED = 4;
 
     private static final String STEEP_WHY =
             "A steep path: echoes 7 ms apart, each spread by 1 Hz (ITU-R F.1487, mid latitudes,"
@@ -47,7 +52,7 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
         GROUND_DISTANCE("ground-distance", "How far apart are they over ground", "70 km"),
         CLOCK("clock", "At what time of day will you send", "12:00"),
         SIZE("size", "How large is the file", "40 kB"),
-        BY("by", "By when after pressing send must it be through", "15 min"),
+        BY("by", "By when must it be through, after pressing send or by the clock", "15 min"),
         NEAR_SIGNAL("near-signal", "What does your meter show while the other station sends", "S7"),
         NEAR_NOISE("near-noise", "What does your meter show while nobody sends", "S3"),
         FAR_SIGNAL("far-signal", "What does the other station's meter show while you send", "S7"),
@@ -108,7 +113,7 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
             values.put(placeholder(question), quoted(answer(question)));
         }
         values.put("file", file.toString());
-        values.put("horizon", minutes(4 * Quantity.seconds(answer(Question.BY))));
+        values.put("horizon", minutes(Math.min(DAY_SECONDS, DEADLINES_WATCHED * deadlineSeconds())));
         values.put("distance", String.format(Locale.ROOT, "%.0f km", pathKm));
         values.put("modes", modes.stream().map(it -> '"' + it + '"').collect(Collectors.joining(", ")));
         values.put("condition", isSteep ? "mid-latitude-disturbed-nvis" : "mid-latitude-moderate");
@@ -117,6 +122,12 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
                 .setEnableUndefinedVariableException(true)
                 .setDisableSubstitutionInValues(true)
                 .replace(template());
+    }
+
+    /** By the clock, a deadline is the next such time of day after pressing send. */
+    private double deadlineSeconds() throws WrongValue {
+        Deadline by = Deadline.of(answer(Question.BY));
+        return by.isClock() ? by.afterSend(Deadline.of(answer(Question.CLOCK)).seconds()) : by.seconds();
     }
 
     private String answer(Question question) {

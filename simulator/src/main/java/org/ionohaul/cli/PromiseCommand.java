@@ -4,6 +4,9 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ionohaul.analysis.FilePromises;
+import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.PromiseReport;
 import org.ionohaul.scenario.Deadline;
@@ -27,11 +30,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "promise",
         description = {
-            "Says which file sizes may be promised by a deadline, how surely, with each mode: the stations and the sky are"
-                    + " the scenario's, files of every size are tried.",
+            "Says which file sizes may be promised by a deadline, how surely, with each mode: the stations and the sky"
+                    + " are the scenario's, files of every size are tried.",
             "",
-            "With --size it answers the other way round: by when a file of that size may be promised and, with --by, how"
-                    + " surely it is through by then.",
+            "With --size it answers the other way round: by when a file of that size may be promised and, with --by,"
+                    + " how surely it is through by then.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -89,7 +92,7 @@ final class PromiseCommand implements Callable<Integer> {
                 .orElseGet(() -> SizeTransfers.in(
                         asked,
                         largest,
-                        Math.min(asked.horizonSeconds(), PromiseReport.LONGEST_DEADLINE_FACTOR * answered)));
+                        Math.min(asked.horizonSeconds(), SizePromises.LONGEST_DEADLINE_FACTOR * answered)));
         StudyResult result = simulation.run(scenario, "Simulating");
         if (result.trialsDone() == 0) {
             spec.commandLine().getErr().println("Interrupted before the first trial was done.");
@@ -97,12 +100,15 @@ final class PromiseCommand implements Callable<Integer> {
         }
         print(
                 bytes.isPresent()
-                        ? PromiseReport.ofFile(result, confidence)
-                        : new PromiseReport(result, confidence).largestFiles(answered));
+                        ? PromiseReport.ofFile(result, FilePromises.of(result, confidence))
+                        : PromiseReport.ofSizes(result, SizePromises.of(result, answered, confidence)));
         if (deadlineSeconds.orElse(answered) > asked.horizonSeconds()) {
-            print(List.of("The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
-                    + ": what is through by then is through by "
-                    + TimeText.given(deadlineSeconds.orElse(answered)) + ". A later horizon answers more."));
+            print(TextWrap.lines(
+                    "The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
+                            + ": what is through by then is through by "
+                            + TimeText.given(deadlineSeconds.orElse(answered)) + ". A later horizon answers more.",
+                    "",
+                    PromiseReport.WIDTH));
         }
         return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
     }

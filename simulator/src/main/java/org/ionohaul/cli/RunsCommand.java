@@ -16,7 +16,6 @@ import org.ionohaul.onair.RunsJson;
 import org.ionohaul.onair.RunsPage;
 import org.ionohaul.onair.RunsText;
 import org.ionohaul.onair.Truth;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Mode;
@@ -184,9 +183,8 @@ final class RunsCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(RunQuestion question) {
-        return new ResultFolder(out.resolve(FolderName.of(
-                question.scenario().name(),
-                question.scenario().seed(),
+        return new ResultFolder(out.resolve(choice.folderName(
+                question.scenario(),
                 "runs",
                 question.transfer().name(),
                 NamedChoice.word(question.direction()))));

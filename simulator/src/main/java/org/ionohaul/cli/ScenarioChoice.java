@@ -10,7 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ionohaul.rendering.FolderName;
+import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -26,6 +30,8 @@ import picocli.CommandLine.Spec;
 
 /** Which scenario, and what to change in it for this once. */
 final class ScenarioChoice {
+    private static final int WIDTH = 80;
+
     @Parameters(paramLabel = "FILE", description = "The scenario file; its modes lie in the folder modes beside it.")
     private Path file = Path.of("");
 
@@ -40,6 +46,7 @@ final class ScenarioChoice {
     private CommandSpec spec = CommandSpec.create();
 
     private final Set<Warning> told = new HashSet<>();
+    private boolean isWhatIfTold;
 
     /** Returns the scenario with the changes made. */
     Scenario read() throws ScenarioProblems {
@@ -71,6 +78,7 @@ final class ScenarioChoice {
                         .filter(told::add)
                         .toList(),
                 spec.commandLine().getErr());
+        tellWhatIf(without);
         return understood;
     }
 
@@ -79,6 +87,45 @@ final class ScenarioChoice {
         Map<String, String> changes = new LinkedHashMap<>();
         settings.forEach(it -> changes.put(it.key(), it.value()));
         return Collections.unmodifiableMap(changes);
+    }
+
+    /**
+     * Returns the name of a folder of results: the scenario, its seed, what was changed on the command line, so that a
+     * what-if never takes the place of the file's own results; and more.
+     */
+    String folderName(Scenario scenario, Object... more) {
+        return folderName(scenario, Set.of(), more);
+    }
+
+    /** Returns such a name without what was changed of some keys. */
+    String folderName(Scenario scenario, Set<String> without, Object... more) {
+        List<Object> names = new ArrayList<>(List.of(scenario.name(), scenario.seed()));
+        Map<String, String> changes = new TreeMap<>(whatIf());
+        changes.keySet().removeAll(without);
+        changes.forEach((key, value) -> names.add(key + "-" + value));
+        names.addAll(List.of(more));
+        return FolderName.of(names.toArray());
+    }
+
+    /** Returns the changes that make it another question; how many trials are run, and which, does not. */
+    private Map<String, String> whatIf() {
+        Map<String, String> changes = new LinkedHashMap<>(changes());
+        changes.keySet().removeAll(List.of("seed", "trials"));
+        return changes;
+    }
+
+    /** Says once what is not as in the file. */
+    private void tellWhatIf(Set<String> without) {
+        String changed = whatIf().entrySet().stream()
+                .filter(change -> !without.contains(change.getKey()))
+                .map(change -> change.getKey() + " = " + change.getValue())
+                .collect(Collectors.joining("; "));
+        if (!changed.isEmpty() && !isWhatIfTold) {
+            TextWrap.lines("What if: " + changed + " (the rest as in the file)", "", WIDTH)
+                    .forEach(spec.commandLine().getOut()::println);
+            spec.commandLine().getOut().println();
+            isWhatIfTold = true;
+        }
     }
 
     /** Returns where the scenario comes from, once it was read. */

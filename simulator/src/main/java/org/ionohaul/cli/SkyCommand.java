@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
@@ -78,8 +77,7 @@ final class SkyCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         new SkyText(view).lines().forEach(terminal::println);
         if (out.isPresent()) {
-            ResultFolder folder =
-                    new ResultFolder(out.get().resolve(FolderName.of(scenario.name(), scenario.seed(), "sky", trial)));
+            ResultFolder folder = new ResultFolder(out.get().resolve(choice.folderName(scenario, "sky", trial)));
             write(view, folder);
             terminal.println();
             terminal.println("Written to " + folder.path() + ": sky.csv, sky.html");

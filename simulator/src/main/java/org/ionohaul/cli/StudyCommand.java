@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.SizeAnswers;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
@@ -66,7 +65,8 @@ final class StudyCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "DIR",
             description =
-                    "Where to put the folder of results, named after scenario and seed; ${DEFAULT-VALUE} if not given.",
+                    "Where to put the folder of results, named after scenario, seed and what --set changes; ${DEFAULT-VALUE} if"
+                            + " not given.",
             defaultValue = "results")
     private Path out = Path.of("results");
 
@@ -98,7 +98,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         precision.ifPresent(goal -> requireDeadlines(goal, scenario));
         Scenario ofSizes = ofSizes(scenario);
-        ResultFolder folder = new ResultFolder(out.resolve(FolderName.of(scenario.name(), scenario.seed())));
+        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(scenario)));
         Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {

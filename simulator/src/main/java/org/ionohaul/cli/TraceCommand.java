@@ -9,7 +9,7 @@ import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.ionohaul.rendering.FolderName;
+import org.ionohaul.analysis.TrialPick;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -37,11 +37,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "trace",
         description = {
-            "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where the time"
-                    + " went.",
+            "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where"
+                    + " the time went.",
             "",
-            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a picture,"
-                    + " ladder.svg. Watching changes no result.",
+            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a"
+                    + " picture, ladder.svg. Watching changes no result.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -72,9 +72,9 @@ final class TraceCommand implements Callable<Integer> {
             paramLabel = "KIND",
             description =
                     "Instead of --trial: looks through the scenario's trials for a telling one. median: the one in the"
-                            + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed: never-linked (no call was answered), gave-up"
-                            + " (the link was lost and all redials used up), out-of-patience (an operator broke off), horizon"
-                            + " (still sending when watching ended).")
+                            + " middle; slowest: the last to deliver; lost: one that lost its link. By the way it failed:"
+                            + " never-linked (no call was answered), gave-up (the link was lost and all redials used up),"
+                            + " out-of-patience (an operator broke off), horizon (still sending when watching ended).")
     private Optional<String> pick = Optional.empty();
 
     @Option(
@@ -115,14 +115,14 @@ final class TraceCommand implements Callable<Integer> {
 
     private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {
         String kind = pick.orElseThrow();
-        TellingTrial telling = NamedChoice.of(spec, "--pick", pick, List.of(TellingTrial.values()), NamedChoice::word);
-        List<TellingTrial.Candidate> candidates = LongStream.range(0, scenario.trials())
-                .mapToObj(number -> new TellingTrial.Candidate(number, unwatched.apply(number)))
+        TrialPick telling = NamedChoice.of(spec, "--pick", pick, List.of(TrialPick.values()), NamedChoice::word);
+        List<TrialPick.Candidate> candidates = LongStream.range(0, scenario.trials())
+                .mapToObj(number -> new TrialPick.Candidate(number, unwatched.apply(number)))
                 .toList();
         return telling.among(candidates)
                 .orElseThrow(() -> wrong("none of the " + candidates.size() + " trials is one to --pick as " + kind
                         + "; there are: "
-                        + Stream.of(TellingTrial.values())
+                        + Stream.of(TrialPick.values())
                                 .filter(it -> it.among(candidates).isPresent())
                                 .map(NamedChoice::word)
                                 .collect(Collectors.joining(", "))))
@@ -130,9 +130,8 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(TraceStory story) {
-        return new ResultFolder(out.resolve(FolderName.of(
-                story.scenario().name(),
-                story.scenario().seed(),
+        return new ResultFolder(out.resolve(choice.folderName(
+                story.scenario(),
                 "trace",
                 story.transfer().name(),
                 NamedChoice.word(story.direction()),

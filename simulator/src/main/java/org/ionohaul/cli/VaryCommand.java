@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.ionohaul.analysis.PointsDone;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
-import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
@@ -87,12 +86,12 @@ final class VaryCommand implements Callable<Integer> {
         List<KeySweep> sweeps =
                 new SweepReader(spec.commandLine(), choice.changes()).sweeps(isTornado ? Integer.MAX_VALUE : MOST_KEYS);
         List<PlannedPoint> plan = isTornado ? Tornado.plan(sweeps) : Variation.plan(sweeps);
-        List<Scenario> scenarios = scenarios(sweeps, plan);
+        Set<String> varied = sweeps.stream().map(KeySweep::key).collect(Collectors.toUnmodifiableSet());
+        List<Scenario> scenarios = scenarios(varied, plan);
         Scenario reference = scenarios.get(0);
         Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
-        ResultFolder folder =
-                new ResultFolder(out.resolve(FolderName.of(reference.name(), reference.seed(), question.name())));
+        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(reference, varied, question.name())));
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
@@ -119,8 +118,7 @@ final class VaryCommand implements Callable<Integer> {
     }
 
     /** Reads every scenario before the first is run, so that a wrong value is found at once. */
-    private List<Scenario> scenarios(List<KeySweep> sweeps, List<PlannedPoint> plan) throws ScenarioProblems {
-        Set<String> varied = sweeps.stream().map(KeySweep::key).collect(Collectors.toSet());
+    private List<Scenario> scenarios(Set<String> varied, List<PlannedPoint> plan) throws ScenarioProblems {
         List<Scenario> scenarios = new ArrayList<>();
         for (PlannedPoint point : plan) {
             Map<String, String> changes = new LinkedHashMap<>(simulation.changes());

@@ -6,7 +6,8 @@ import org.ionohaul.rate.RatePolicy;
  * Sends one file over the air in overs until the other end has acknowledged all of it.
  *
  * <p>It keeps which bytes are acknowledged. Each over begins with the first byte that is not, is cut into frames of the
- * chosen data rate's size, skips what is acknowledged, and goes on into bytes never sent while the window allows. While the
+ * chosen data rate's size, skips what is acknowledged, and goes on into bytes never sent. Since everything unacknowledged goes
+ * out first and no over carries more frames than the window has, no more than these are ever unacknowledged at once. While the
  * data rate stays, the cuts fall where they fell before, so a repeated frame equals its first copy; when the data rate changes,
  * everything not acknowledged is cut anew.
  */
@@ -29,7 +30,6 @@ public final class OverSender {
     private final ByteRanges acknowledged = new ByteRanges();
     private int file;
     private long fileBytes;
-    private long sentBytes;
     private long everSentBytes;
     private int silences;
     private int dataRate;
@@ -65,7 +65,6 @@ public final class OverSender {
         everSentBytes = number == file ? everSentBytes : 0;
         file = number;
         fileBytes = bytes;
-        sentBytes = fromByte;
         acknowledged.setPrefix(fromByte);
         silences = 0;
         cameThroughWhole = false;
@@ -136,34 +135,20 @@ public final class OverSender {
     private void cutFrames() {
         int payload = signals.dataRate(dataRate).payloadBytes();
         int most = Math.min(link.timing().mostFrames(dataRate), framesAllowed(payload));
-        int newAllowed = rules.windowFrames() - outstandingFrames(payload);
         Burst over = station.outgoing();
         over.openOver(file, dataRate);
         long at = acknowledged.firstMissing(0);
-        while (over.framesOfOver() < most && at < fileBytes && (at < sentBytes || newAllowed-- > 0)) {
+        while (over.framesOfOver() < most && at < fileBytes) {
             long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));
             over.addFrame(at, end, everSentBytes);
             at = acknowledged.firstMissing(end);
         }
-        sentBytes = Math.max(sentBytes, over.frameEnd(over.framesOfOver() - 1));
-        everSentBytes = Math.max(everSentBytes, sentBytes);
+        everSentBytes = Math.max(everSentBytes, over.frameEnd(over.framesOfOver() - 1));
     }
 
     private int framesAllowed(int payload) {
         long waitingBytes = fileBytes - acknowledged.prefixEnd();
         boolean isLong = cameThroughWhole && waitingBytes > (long) rules.shortOverFrames() * payload;
         return isLong ? rules.longOverFrames() : rules.shortOverFrames();
-    }
-
-    /** Counts the frames, as cut for the payload, that were on the air and are not acknowledged. */
-    private int outstandingFrames(int payload) {
-        int frames = 0;
-        long at = acknowledged.firstMissing(0);
-        while (at < sentBytes) {
-            long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));
-            frames++;
-            at = acknowledged.firstMissing(end);
-        }
-        return frames;
     }
 }

@@ -25,8 +25,14 @@ public enum Purpose {
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
-    /** In which order modes are tried on the air where a coin decides. */
-    ORDER_OF_RUNS(11);
+    /** In which order modes are tried on the air where lots decide. */
+    ORDER_OF_RUNS(11),
+    /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */
+    SPELLS(31),
+    /** Phase of the ground wave. */
+    GROUND_WAVE(32),
+    /** Errors of meter readings in a log of runs on the air; element = end. */
+    METER_READING(41);
 
     private final int number;
 

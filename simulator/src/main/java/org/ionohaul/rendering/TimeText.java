@@ -13,6 +13,8 @@ public final class TimeText {
     /** Below this, a plan in whole minutes would be too coarse. */
     private static final int PLANNED_IN_SECONDS = 2 * MINUTE;
 
+    private static final int PLANNED_IN_HALF_MINUTES = 10 * MINUTE;
+
     private TimeText() {}
 
     /**
@@ -38,18 +40,23 @@ public final class TimeText {
     }
 
     /**
-     * Returns a length as a promise that errs on the safe side, such as {@code 17 minutes}: rounded up to whole minutes,
-     * or to ten seconds below two minutes.
+     * Returns a length as a promise that errs on the safe side, such as {@code 17 minutes}: rounded up to whole minutes, to
+     * half ones below ten minutes, to ten seconds below two.
      *
      * @param seconds zero or more, finite
      */
     public static String plan(double seconds) {
         double length = requireLength(seconds);
-        long tens = (long) Math.ceil(length / 10) * 10;
+        long tens = roundedUp(length, 10);
         if (tens < PLANNED_IN_SECONDS) {
             return counted(tens, "second");
         }
-        return counted((long) Math.ceil(length / MINUTE), "minute");
+        long whole = roundedUp(length, length <= PLANNED_IN_HALF_MINUTES ? MINUTE / 2 : MINUTE);
+        return counted(whole / MINUTE, "minute") + (whole % MINUTE == 0 ? "" : " " + counted(whole % MINUTE, "second"));
+    }
+
+    private static long roundedUp(double seconds, int step) {
+        return (long) Math.ceil(seconds / step) * step;
     }
 
     /**

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.SpreadSplit;
@@ -17,7 +18,7 @@ import org.ionohaul.study.CaseTrials;
  * @param heading what is sent
  * @param route which way
  * @param answer the sentence that answers the question
- * @param deadlines how surely the deadlines are kept
+ * @param deadlines how surely the deadlines are kept, and with which modes something else than time decides that
  * @param decides what decides it
  * @param completion the main table
  * @param files the same a file; empty if there is one file only
@@ -53,7 +54,8 @@ public record CaseSection(
                 CaseWords.heading(summary.transfer()),
                 CaseWords.route(scenario, summary),
                 CaseWords.answer(summary),
-                CaseWords.deadlines(summary),
+                Stream.concat(CaseWords.deadlines(summary).stream(), new LimitWords(scenario).ofModes(summary).stream())
+                        .toList(),
                 VerdictWords.sentences(summary),
                 CaseTables.completion(summary.modes()),
                 CaseTables.files(summary),

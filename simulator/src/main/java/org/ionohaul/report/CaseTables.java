@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -174,10 +175,10 @@ final class CaseTables {
     }
 
     private static Cell dataRate(DataRateShare dataRate) {
-        String lost = dataRate.framesSent() == 0
-                ? ""
-                : OddsText.percent((double) dataRate.framesLost() / dataRate.framesSent());
-        return new Cell(OddsText.percent(dataRate.airtimeShare()), lost);
+        OptionalDouble lost = dataRate.lostShare();
+        return new Cell(
+                OddsText.percent(dataRate.airtimeShare()),
+                lost.isPresent() ? OddsText.percent(lost.getAsDouble()) : "");
     }
 
     /** Returns every pair of modes under the same skies. */

@@ -13,6 +13,7 @@ import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.SafeTime;
+import org.ionohaul.analysis.Verdict;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -66,24 +67,39 @@ final class CaseWords {
                     + " through, with any mode.";
         }
         if (isReached(best.plan())) {
-            return plan(what, best);
+            return plan(what, best, with(summary));
         }
         if (isReached(best.ninthPlan())) {
             return "On at least 9 of 10 trials " + what + " is through within " + time(best.ninthPlan()) + " with "
-                    + best.mode().title() + "; " + noPlan(best.plan());
+                    + with(summary) + "; " + noPlan(best.plan());
         }
         return Double.isFinite(best.ninthSeconds().value())
                 ? "On about 9 of 10 simulated trials " + what + " is through within "
                         + TimeText.plan(best.ninthSeconds().value()) + " with "
-                        + best.mode().title() + "; " + noPlan(best.plan())
-                : "Even with " + best.mode().title() + ", " + what + " is through on only about "
+                        + with(summary) + "; " + noPlan(best.plan())
+                : "Even with " + with(summary) + ", " + what + " is through on only about "
                         + OddsText.odds(best.delivered().value()) + " trials; have another way ready.";
     }
 
-    private static String plan(String what, ModeSummary best) {
+    /** The mode planned with; it is not named as if it stood alone where it does not. */
+    private static String with(CaseSummary summary) {
+        List<String> others = summary.leaders().modes().stream()
+                .skip(1)
+                .map(it -> summary.modes().get(it).mode().title())
+                .toList();
+        String best = summary.best().mode().title();
+        if (others.isEmpty()) {
+            return best;
+        }
+        return summary.verdict().standing() == Verdict.Standing.MIXED
+                ? best + " (or " + LeaderWords.or(others) + ": see below)"
+                : best + " (" + LeaderWords.and(others) + " can't be told apart from it)";
+    }
+
+    private static String plan(String what, ModeSummary best, String with) {
         String plan = time(best.plan());
         String ninth = time(best.ninthPlan());
-        return "Plan for " + plan + " with " + best.mode().title() + ": on at least 19 of 20 trials " + what
+        return "Plan for " + plan + " with " + with + ": on at least 19 of 20 trials " + what
                 + " is through by then"
                 + (ninth.equals(plan) ? "." : ", and on at least 9 of 10 within " + ninth + ".");
     }
@@ -157,26 +173,18 @@ final class CaseWords {
                 .findFirst()
                 .filter(it -> it.firstBefore().hits() + it.secondBefore().hits() > 0)
                 .map(pair -> {
-                    String next =
-                            summary.modes().get(summary.ranking().get(1)).mode().title();
+                    String next = summary.next().mode().title();
                     return "Under the same sky " + summary.best().mode().title() + " is first on "
                             + OddsText.percent(pair.firstBefore().share()) + " of trials ("
                             + OddsText.percentRange(
                                     pair.firstBeforeShare().low(),
                                     pair.firstBeforeShare().high())
                             + "), " + next + " on "
-                            + OddsText.percent(pair.secondBefore().share()) + at("both at once", ties(pair))
+                            + OddsText.percent(pair.secondBefore().share())
+                            + at("both at once", pair.atOnce().share())
                             + at("neither at all", pair.neither().share()) + "." + lead(pair)
                             + worth(pair.varianceRatio());
                 });
-    }
-
-    private static double ties(Comparison pair) {
-        int trials = pair.neither().total();
-        int untied = pair.firstBefore().hits()
-                + pair.secondBefore().hits()
-                + pair.neither().hits();
-        return (double) (trials - untied) / trials;
     }
 
     private static String at(String what, double share) {

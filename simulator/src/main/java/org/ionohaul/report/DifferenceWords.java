@@ -104,7 +104,7 @@ final class DifferenceWords {
     }
 
     private static String neither(Fifth fifth) {
-        double share = 1 - fifth.firstBefore().value() - fifth.secondBefore().value();
+        double share = fifth.unledShare();
         return share < LEAST_NAMED ? "" : ", and on " + OddsText.percent(share) + " neither does";
     }
 }

@@ -16,9 +16,9 @@ public record MethodItem(String head, String text) {
         return List.of(
                 new MethodItem(
                         "A trial",
-                        "One simulated session, whatever the hour: the near station dials, sends or fetches the files, and hangs up, under a"
-                                + " sky drawn by chance within what the scenario says. Every mode meets the same skies."
-                                + " A session is watched for "
+                        "One simulated session, whatever the hour: the near station dials, sends or fetches the files,"
+                                + " and hangs up, under a sky drawn by chance within what the scenario says. Every mode"
+                                + " meets the same skies. A session is watched for "
                                 + TimeText.given(result.scenario().horizonSeconds()) + " after pressing send."),
                 new MethodItem(
                         "Through",
@@ -26,17 +26,17 @@ public record MethodItem(String head, String text) {
                                 + " hang up, comes later and is counted apart."),
                 new MethodItem(
                         "Bytes",
-                        "Sizes, and bytes a minute, count the files as they go on the air: after the compression that the"
-                                + " scenario states for them. What is compressed to half arrives at twice that pace when"
-                                + " counted as the user's own bytes."),
+                        "Sizes, and bytes a minute, count the files as they go on the air: after the compression that"
+                                + " the scenario states for them. What is compressed to half arrives at twice that pace"
+                                + " when counted as the user's own bytes."),
                 new MethodItem(
                         "By when",
                         "Quantiles: " + OrderedSample.QUANTILE_DEFINITION + ". Nothing is dropped or averaged away."),
                 new MethodItem(
                         "Small print",
-                        "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
-                                + " simulation goes (95 % confidence intervals): distribution-free from order"
-                                + " statistics for times, Wilson's for shares. They say nothing about a scenario that"
-                                + " describes the wrong sky."));
+                        "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in"
+                                + " the simulation goes (made to hold the true value in about 95 of 100 such studies):"
+                                + " distribution-free from order statistics for times, Wilson's for shares. They say"
+                                + " nothing about a scenario that describes the wrong sky."));
     }
 }

@@ -106,10 +106,7 @@ record PublishedCase(
                     pair.second(),
                     pair.firstBefore().hits(),
                     pair.secondBefore().hits(),
-                    pair.neither().total()
-                            - pair.firstBefore().hits()
-                            - pair.secondBefore().hits()
-                            - pair.neither().hits(),
+                    pair.atOnce().hits(),
                     pair.neither().hits(),
                     pair.firstBeforeShare(),
                     pair.medianLeadSeconds(),

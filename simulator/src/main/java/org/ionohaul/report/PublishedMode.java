@@ -8,6 +8,7 @@ import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.DataRateShare;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.FileTimes;
+import org.ionohaul.analysis.Limit;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.OutcomeShare;
 import org.ionohaul.analysis.SafeTime;
@@ -48,9 +49,13 @@ record PublishedMode(
     }
 
     /** The chance of keeping a deadline. */
-    record Deadline(double deadlineSeconds, int kept, Estimate chance) {
+    record Deadline(double deadlineSeconds, int kept, Estimate chance, Map<Limit, Integer> lateBecause) {
         static Deadline of(DeadlineChance deadline) {
-            return new Deadline(deadline.deadlineSeconds(), deadline.count().hits(), deadline.chance());
+            Map<Limit, Integer> because = new LinkedHashMap<>();
+            for (Limit limit : Limit.values()) {
+                because.put(limit, deadline.limits().counts().getOrDefault(limit, 0));
+            }
+            return new Deadline(deadline.deadlineSeconds(), deadline.count().hits(), deadline.chance(), because);
         }
     }
 

@@ -3,8 +3,8 @@ package org.ionohaul.report;
 import java.util.List;
 import org.ionohaul.analysis.Pace;
 import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeComparison;
 import org.ionohaul.analysis.SizeCurve;
-import org.ionohaul.analysis.SizeDuel;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.Estimate;
@@ -42,11 +42,11 @@ record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<
 
     /** Which of two modes is first, as far as it is beyond chance. */
     record Pair(String first, String second, List<Ahead> ahead) {
-        static Pair of(SizeDuel duel) {
+        static Pair of(SizeComparison pair) {
             return new Pair(
-                    duel.first(),
-                    duel.second(),
-                    duel.proven().stream()
+                    pair.first(),
+                    pair.second(),
+                    pair.proven().stream()
                             .map(it -> new Ahead(it.mode(), it.fromBytes(), it.toBytes()))
                             .toList());
         }
@@ -67,8 +67,8 @@ record PublishedSizes(Direction direction, int trials, List<Curve> curves, List<
                 answers.direction(),
                 answers.trials(),
                 answers.curves().stream().map(Curve::of).toList(),
-                answers.duels().stream().map(Pair::of).toList(),
-                answers.duels().stream()
+                answers.pairs().stream().map(Pair::of).toList(),
+                answers.pairs().stream()
                         .flatMap(it -> it.crossings().stream())
                         .map(Crossing::of)
                         .toList());

@@ -87,7 +87,7 @@ record SizeChart(
     static SizeChart of(SizeAnswers answers) {
         List<Long> bytes =
                 answers.curves().get(0).points().stream().map(SizePoint::bytes).toList();
-        Stream<Crossing> crossings = answers.duels().stream().flatMap(it -> it.crossings().stream());
+        Stream<Crossing> crossings = answers.pairs().stream().flatMap(it -> it.crossings().stream());
         return new SizeChart(
                 SIZE_MARKS,
                 TIME_MARKS,

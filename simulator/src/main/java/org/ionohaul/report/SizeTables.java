@@ -12,8 +12,8 @@ import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.Pace;
 import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeComparison;
 import org.ionohaul.analysis.SizeCurve;
-import org.ionohaul.analysis.SizeDuel;
 import org.ionohaul.analysis.SizePoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
@@ -40,24 +40,14 @@ final class SizeTables {
 
     /** Returns what the answers rest on. */
     static String basis(SizeAnswers answers) {
-        List<Long> larger = answers.curves().get(0).points().stream()
-                .filter(SizePoint::isSent)
-                .map(SizePoint::bytes)
-                .filter(it -> it > SizeTransfers.LARGEST_SENT_BYTES && it < longestBytes(answers))
-                .toList();
-        String more = larger.isEmpty()
+        int larger = answers.largerSent();
+        String more = larger == 0
                 ? ""
-                : ", and " + larger.size() + " larger " + (larger.size() == 1 ? "one" : "ones")
-                        + " about which modes change places,";
+                : ", and " + larger + " larger " + (larger == 1 ? "one" : "ones") + " about which modes change places,";
         return "Files of each size up to " + SizeText.size(SizeTransfers.LARGEST_SENT_BYTES) + more
                 + " are sent on each of "
                 + SizeText.grouped(answers.trials()) + " trials, under the same skies; other larger ones are read off"
                 + " longer transfers, which are up to one over late.";
-    }
-
-    private static long longestBytes(SizeAnswers answers) {
-        List<SizePoint> points = answers.curves().get(0).points();
-        return points.get(points.size() - 1).bytes();
     }
 
     /** Returns which modes change places where, in few words. */
@@ -79,7 +69,7 @@ final class SizeTables {
     /** Returns sentences on each pair of modes that changes places, or one that says that there is none. */
     static List<String> crossings(SizeAnswers answers) {
         Map<String, String> titles = titles(answers);
-        List<String> sentences = answers.duels().stream()
+        List<String> sentences = answers.pairs().stream()
                 .filter(it -> !it.crossings().isEmpty())
                 .map(it -> crossings(it, titles))
                 .toList();
@@ -89,16 +79,16 @@ final class SizeTables {
     }
 
     /** Says of no size more than the trials do: outside of what is proven, the order is open. */
-    private static String crossings(SizeDuel duel, Map<String, String> titles) {
-        List<ProvenLead> proven = duel.proven();
+    private static String crossings(SizeComparison pair, Map<String, String> titles) {
+        List<ProvenLead> proven = pair.proven();
         String leads = IntStream.range(0, proven.size())
                 .mapToObj(i -> lead(proven.get(i), i, titles))
                 .collect(Collectors.joining(", "));
-        String places = LeaderWords.and(duel.crossings().stream()
+        String places = LeaderWords.and(pair.crossings().stream()
                 .map(Crossing::bytes)
                 .map(it -> "at about " + size(it.value()) + " (" + size(it.low()) + " to " + size(it.high()) + ")")
                 .toList());
-        return leads + "; they change places " + places + "." + open(duel);
+        return leads + "; they change places " + places + "." + open(pair);
     }
 
     private static String lead(ProvenLead lead, int place, Map<String, String> titles) {
@@ -109,16 +99,10 @@ final class SizeTables {
                         : SizeText.size(lead.fromBytes()) + " to " + SizeText.size(lead.toBytes()));
     }
 
-    private static String open(SizeDuel duel) {
-        long smallest = duel.proven().get(0).fromBytes();
-        long largest = duel.proven().get(duel.proven().size() - 1).toBytes();
+    private static String open(SizeComparison pair) {
         List<String> open = new ArrayList<>();
-        if (smallest > duel.leads().get(0).bytes()) {
-            open.add("smaller than " + SizeText.size(smallest));
-        }
-        if (largest < duel.leads().get(duel.leads().size() - 1).bytes()) {
-            open.add("larger than " + SizeText.size(largest));
-        }
+        pair.openBelow().ifPresent(it -> open.add("smaller than " + SizeText.size(it)));
+        pair.openAbove().ifPresent(it -> open.add("larger than " + SizeText.size(it)));
         return open.isEmpty()
                 ? ""
                 : " Which is first with files " + String.join(" or ", open) + " can't be told beyond chance.";

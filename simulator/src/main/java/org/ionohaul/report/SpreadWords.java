@@ -1,7 +1,6 @@
 package org.ionohaul.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -19,9 +18,6 @@ import org.ionohaul.statistics.Estimate;
 
 /** What is said about luck and ignorance. */
 final class SpreadWords {
-    private static final double LEAST_NAMED = 0.02;
-    private static final int MOST_NAMED = 3;
-
     private SpreadWords() {}
 
     /** Returns the sentences on the best mode of a case; empty if every input is known. */
@@ -40,11 +36,7 @@ final class SpreadWords {
      * @param deadlinesSeconds the deadlines of what was sent
      */
     static String sentence(String mode, List<Double> deadlinesSeconds, SpreadSplit split) {
-        String unknown = split.inputs().stream()
-                .filter(it -> it.share().value() >= LEAST_NAMED && it.isBeyondChance())
-                .sorted(Comparator.comparingDouble((InputShare it) -> it.share().value())
-                        .reversed())
-                .limit(MOST_NAMED)
+        String unknown = split.named().stream()
                 .map(it -> share(it.share()) + " not knowing " + it.key())
                 .collect(Collectors.joining(", "));
         return "Why trials differ with " + mode + ": " + share(split.rest()) + " " + rest(split) + ", "
@@ -58,43 +50,37 @@ final class SpreadWords {
     }
 
     private static String advice(List<Double> deadlinesSeconds, SpreadSplit split) {
-        List<String> worth = split.worthMeasuring();
-        if (worth.isEmpty()) {
-            return nothing(split);
-        }
+        return split.mostWorthMeasuring()
+                .map(it -> advice(deadlinesSeconds, it, split.worthMeasuring()))
+                .orElseGet(() -> nothing(split));
+    }
+
+    private static String advice(List<Double> deadlinesSeconds, InputShare most, List<String> worth) {
         String opening = worth.size() == 1
-                ? "Measuring " + worth.get(0) + " is worth most"
+                ? "Measuring " + most.key() + " is worth most"
                 : "Measuring " + LeaderWords.or(worth) + " is worth most, between which the trials do not tell";
         return deadlinesSeconds.isEmpty()
                 ? opening + "."
-                : opening + ": " + (worth.size() == 1 ? "it" : worth.get(0)) + " would move the chance of "
-                        + swings(deadlinesSeconds, split, worth.get(0)) + " either way.";
+                : opening + ": " + (worth.size() == 1 ? "it" : most.key()) + " would move the chance of "
+                        + swings(deadlinesSeconds, most) + " either way.";
     }
 
     /** That nothing was found is told with what may have been missed. */
     private static String nothing(SpreadSplit split) {
-        if (split.inputs().stream().allMatch(it -> it.swings().isEmpty())) {
+        if (split.mostSwing().isEmpty()) {
             return "Which measurement would sharpen this forecast most these trials do not tell.";
         }
-        double most = split.inputs().stream()
-                .flatMap(it -> it.swings().stream())
-                .mapToDouble(Estimate::high)
-                .max()
-                .orElse(0);
+        double most = split.mostSwing().getAsDouble();
         return most == 0
                 ? "No measurement is seen to matter for a deadline: each is kept on all of these trials or on none."
-                : "Which measurement would move the chance of a deadline most these trials do not tell: one moves it by at"
-                        + " most " + Math.max(1, Math.round(100 * most)) + " of 100 either way.";
+                : "Which measurement would move the chance of a deadline most these trials do not tell: one moves it"
+                        + " by at most " + Math.max(1, Math.round(100 * most)) + " of 100 either way.";
     }
 
-    private static String swings(List<Double> deadlinesSeconds, SpreadSplit split, String key) {
-        List<Estimate> swings = split.inputs().stream()
-                .filter(it -> it.key().equals(key))
-                .findFirst()
-                .orElseThrow()
-                .swings();
-        return LeaderWords.and(IntStream.range(0, swings.size())
-                .mapToObj(i -> TimeText.given(deadlinesSeconds.get(i)) + " by some " + points(swings.get(i)))
+    private static String swings(List<Double> deadlinesSeconds, InputShare input) {
+        return LeaderWords.and(input.movedDeadlines().stream()
+                .map(i -> TimeText.given(deadlinesSeconds.get(i)) + " by some "
+                        + points(input.swings().get(i)))
                 .toList());
     }
 
@@ -130,8 +116,8 @@ final class SpreadWords {
             }
         }
         return new Table(
-                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be chance; in"
-                        + " small print, ranges made to hold the true share in about 95 of 100 such studies",
+                "Why trials differ: shares of the spread of completion times, by rank; in brackets what could be"
+                        + " chance; in small print, ranges made to hold the true share in about 95 of 100 such studies",
                 Stream.concat(
                                 Stream.of(Cell.of("cause")),
                                 split.stream().map(titles::get).map(Cell::of))

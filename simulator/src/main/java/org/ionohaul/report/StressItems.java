@@ -16,28 +16,31 @@ import org.ionohaul.study.StudyResult;
  */
 final class StressItems {
     private static final String PURPOSE = "To tell operators, instructors and planners how long file transfers over a"
-            + " narrow-band HF radio link take with different modes, how surely they keep a deadline, and what decides it.";
+            + " narrow-band HF radio link take with different modes, how surely they keep a deadline, and what decides"
+            + " it.";
     private static final String OUTPUTS = "For each transfer, direction and mode: share delivered; quantiles of the"
             + " completion time, from pressing send until the receiver holds every byte; chance of each deadline; bytes a"
             + " minute; how sessions end; mean time spent on each cause; use of the speed levels; modes compared pairwise"
             + " under the same skies.";
-    private static final String OVERVIEW = "Press send, listen, call until answered, introduce, offer files; then over:"
-            + " preamble and frames out, turnaround, acknowledgement back, turnaround, until all is confirmed; hang up. A"
-            + " link that stays silent too long is lost, and dialled anew or given up.";
+    private static final String OVERVIEW = "Press send, listen, call until answered, introduce, offer files; then"
+            + " over: preamble and frames out, turnaround, acknowledgement back, turnaround, until all is confirmed; hang"
+            + " up. A link that stays silent too long is lost, and dialled anew or given up.";
     private static final String LOGIC =
-            "Two stations share one frequency, one sending at a time. The channel is a function"
-                    + " of time, the same for every mode of a trial: Watterson fading on a few paths, slow variation of the level,"
-                    + " a trend over the clock, noise and other stations at each end. For every burst the model works out whether"
-                    + " it is noticed and which frames are decoded, acknowledgements included, and the stations act on nothing but"
-                    + " what they decode and measure.";
+            "Two stations share one frequency, one sending at a time. The channel is a function of time, the same for"
+                    + " every mode of a trial: Watterson fading on a few paths, slow variation of the level, a trend over"
+                    + " the clock, noise and other stations at each end. For every burst the model works out whether it is"
+                    + " noticed and which frames are decoded, acknowledgements included, and the stations act on nothing"
+                    + " but what they decode and measure.";
     private static final String ALGORITHMS = "Frames: mutual information averaged over time and sub-bands, error"
             + " probability by the finite-blocklength normal approximation; uncoded frames by closed-form bit error rates."
+            + " Checks: where a mode's file says which, a wrong frame passes a sum of n bits once in 2^n, and a file with one"
+            + " counts as not delivered, unless the scenario accepts errors."
             + " Repeats: stop-and-wait, go-back-N or selective repeat, with or without combining, as the mode says. Speed:"
             + " the policy that the mode's file names.";
     private static final String COMPONENTS =
-            "Entities: files, frames, bursts. Activities: calls, overs, acknowledgements,"
-                    + " turnarounds, pauses. Resources: the frequency and the two stations. Queue: frames not yet acknowledged, in"
-                    + " order, within the mode's window. Entry: pressing send. Exit: hung up, given up, or the horizon.";
+            "Entities: files, frames, bursts. Activities: calls, overs, acknowledgements, turnarounds, pauses."
+                    + " Resources: the frequency and the two stations. Queue: frames not yet acknowledged, in order,"
+                    + " within the mode's window. Entry: pressing send. Exit: hung up, given up, or the horizon.";
     private static final String DATA =
             "The scenario and mode files below. Whether their values were measured, estimated"
                     + " or invented, their comments say; the model's own constants cite their sources in the code.";
@@ -53,22 +56,22 @@ final class StressItems {
     private static final String SIZES = "Files of other sizes: each trial's times stay as they came; as a larger"
             + " file can't be likelier to arrive in time, quantiles and shares are put in rising order over sizes"
             + " (rearrangement: Chernozhukov, Fernandez-Val and Galichon, Biometrika 96(3), 2009).";
-    private static final String BEST_MODE = "The best mode is picked after the fact. Of two modes that is better"
-            + " which keeps a deadline more often by McNemar's exact test (without deadlines: delivers more often) or,"
-            + " where no deadline tells, is through first more often by the sign test; a mode is out if any other is"
-            + " better, and one alone is named only if all others are out (subset selection). Each pair may err with 5 %"
-            + " over the number of other modes, corrected after Holm for its tests, so that a mode is named wrongly in at"
-            + " most 5 of 100 studies, a case at a time. Modes that are not told apart come with the largest difference"
-            + " that the trials leave open (Bonett and Price for chances, order statistics for the median lead, both"
-            + " after Bonferroni). Times to plan for are one-sided tolerance limits (Wilks), corrected for the number of"
-            + " modes among which the best is picked. Numbers of a mode that is picked as the best of several that are"
-            + " alike flatter by up to a standard error, within the ranges shown.";
+    private static final String BEST_MODE = "The best mode is picked after the fact. Of two modes that is better which"
+            + " keeps a deadline more often by McNemar's exact test (without deadlines: delivers more often) or, where no"
+            + " deadline tells, is through first more often by the sign test; a mode is out if any other is better, and"
+            + " one alone is named only if all others are out (subset selection). Each pair may err with 5 % over the"
+            + " number of other modes, corrected after Holm for its tests, so that a mode is named wrongly in at most 5 of"
+            + " 100 studies, a case at a time. Modes that are not told apart come with the largest difference that the"
+            + " trials leave open (Bonett and Price for chances, order statistics for the median lead, both after"
+            + " Bonferroni). Times to plan for are one-sided tolerance limits (Wilks), corrected for the number of modes"
+            + " among which the best is picked. Numbers of a mode that is picked as the best of several that are alike"
+            + " flatter by up to a standard error, within the ranges shown.";
     private static final String INITIALISATION =
             "No warm-up: a trial begins when the operator presses send; the fading and"
                     + " the other stations are stationary processes by then.";
     private static final String EXECUTION =
-            "Events run in order of time, ties in the order scheduled; time is counted in"
-                    + " whole nanoseconds. Trials run in parallel; the result does not depend on the number of threads.";
+            "Events run in order of time, ties in the order scheduled; time is counted in whole nanoseconds. Trials"
+                    + " run in parallel; the result does not depend on the number of threads.";
     private static final String SYSTEM =
             "Java 17 or later; the same type of machine and Java give the same bytes, another"
                     + " processor may differ in the last digit of a mathematical function. The run takes seconds to"
@@ -144,7 +147,8 @@ final class StressItems {
 
     private String estimation() {
         return "Independent trials; common skies for all modes. Quantiles: " + OrderedSample.QUANTILE_DEFINITION
-                + ". Intervals with 95 % confidence, from order statistics for quantiles and Wilson's for shares; exact"
+                + ". Intervals made to hold the true value in about 95 of 100 such studies, from order"
+                + " statistics for quantiles and Wilson's for shares; exact"
                 + " sign tests for pairs. " + DIFFERENCES + " " + SPREAD + " " + SIZES + " " + BEST_MODE;
     }
 

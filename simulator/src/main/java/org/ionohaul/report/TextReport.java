@@ -61,6 +61,7 @@ public final class TextReport {
         addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
         lines.addAll(TextWrap.lines(CaseWords.answer(summary), "  ", WIDTH));
         CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        new LimitWords(result.scenario()).ofModes(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", WIDTH));
         CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         CaseWords.differences(result.scenario(), summary, differences, 1)

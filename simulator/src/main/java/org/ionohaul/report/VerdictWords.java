@@ -1,14 +1,13 @@
 package org.ionohaul.report;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ionohaul.analysis.ArrivalLead;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.CauseTime;
-import org.ionohaul.analysis.Failures;
+import org.ionohaul.analysis.Limit;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.SavedTime;
 import org.ionohaul.analysis.Side;
@@ -20,7 +19,6 @@ import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
-import org.ionohaul.statistics.Proportion;
 
 /** What decides a case, in plain words. */
 final class VerdictWords {
@@ -33,14 +31,10 @@ final class VerdictWords {
             case ALONE -> alone(summary.best(), verdict);
             case SURER, SOONER ->
                 summary.leaders().isSole()
-                        ? ahead(summary.best(), next(summary), verdict)
-                        : alike(summary) + arrival(summary.best(), next(summary), verdict.moreArrives());
-            case MIXED, OPEN -> alike(summary) + arrival(summary.best(), next(summary), verdict.moreArrives());
+                        ? ahead(summary.best(), summary.next(), verdict)
+                        : alike(summary) + arrival(summary.best(), summary.next(), verdict.moreArrives());
+            case MIXED, OPEN -> alike(summary) + arrival(summary.best(), summary.next(), verdict.moreArrives());
         };
-    }
-
-    private static ModeSummary next(CaseSummary summary) {
-        return summary.modes().get(summary.ranking().get(1));
     }
 
     private static String alone(ModeSummary mode, Verdict verdict) {
@@ -63,7 +57,8 @@ final class VerdictWords {
                         + second + " can't be told apart; " + first + " is usually through first,";
         if (verdict.reason() == Reason.MORE_ARRIVES) {
             return standing + " mostly because it gets through at all more often," + delivered(best, next)
-                    + ofDeadlines(best, next) + failure(next) + later(second, verdict);
+                    + ofDeadlines(ArrivalLead.of(best, next), best.deadlines().size())
+                    + failure(next) + later(second, verdict);
         }
         return verdict.saved().map(it -> saving(standing, it)).orElse(stop(standing))
                 + arrival(best, next, verdict.moreArrives())
@@ -71,22 +66,14 @@ final class VerdictWords {
     }
 
     /** What "mostly" is measured by. */
-    private static String ofDeadlines(ModeSummary best, ModeSummary next) {
-        int deadlines = best.deadlines().size();
-        if (deadlines == 0) {
-            return "";
-        }
-        double delivered = best.delivered().value() - next.delivered().value();
-        double kept = IntStream.range(0, deadlines)
-                .mapToDouble(i -> best.deadlines().get(i).chance().value()
-                        - next.deadlines().get(i).chance().value())
-                .average()
-                .orElseThrow();
-        return " That is " + points(delivered) + " of 100 trials more; its lead in "
-                + (deadlines == 1
-                        ? "keeping the deadline is "
-                        : "deadlines kept is, in the mean over " + deadlines + ", ")
-                + points(kept) + " of 100.";
+    private static String ofDeadlines(ArrivalLead lead, int deadlines) {
+        return deadlines == 0
+                ? ""
+                : " That is " + points(lead.deliveredShare()) + " of 100 trials more; its lead in "
+                        + (deadlines == 1
+                                ? "keeping the deadline is "
+                                : "deadlines kept is, in the mean over " + deadlines + ", ")
+                        + points(lead.meanDeadlineShare()) + " of 100.";
     }
 
     private static String points(double share) {
@@ -184,23 +171,19 @@ final class VerdictWords {
 
     /** Returns how a mode fails, the most frequent way first; nothing if it never does. */
     private static String failure(ModeSummary mode) {
-        Failures failures = mode.failures();
-        Map<String, Proportion> ways = Map.of(
-                "never gets a link", failures.neverLinked(),
-                "loses its link and gives up", failures.linksLost(),
-                "is broken off by an operator out of patience", failures.outOfPatience(),
-                "is still sending when watching ends", failures.stillSending(),
-                "delivers wrong bytes that no check notices", failures.deliveredWrong());
-        List<String> named = ways.entrySet().stream()
-                .filter(it -> it.getValue().hits() > 0)
-                .sorted(Comparator.comparing((Map.Entry<String, Proportion> it) ->
-                                -it.getValue().hits())
-                        .thenComparing(Map.Entry::getKey))
-                .map(it -> it.getKey() + " (" + OddsText.percent(it.getValue().share()) + " of trials)")
-                .toList();
-        return named.isEmpty()
-                ? ""
-                : " When " + mode.mode().title() + " fails, it "
-                        + named.stream().collect(Collectors.joining(" or ")) + ".";
+        String named = mode.failures().ranked().stream()
+                .map(it -> way(it.limit()) + " (" + OddsText.percent(it.count().share()) + " of trials)")
+                .collect(Collectors.joining(" or "));
+        return named.isEmpty() ? "" : " When " + mode.mode().title() + " fails, it " + named + ".";
+    }
+
+    private static String way(Limit limit) {
+        return switch (limit) {
+            case NO_LINK -> "never gets a link";
+            case LOST_LINKS -> "loses its link and gives up";
+            case PATIENCE -> "is broken off by an operator out of patience";
+            case HORIZON, DEADLINE -> "is still sending when watching ends";
+            case WRONG -> "delivers wrong bytes that no check notices";
+        };
     }
 }

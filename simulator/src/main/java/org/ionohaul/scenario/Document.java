@@ -116,6 +116,28 @@ final class Document {
         notes.add(new Problem(name, slip.line(), slip.column(), "", slip.message(), slip.remedy()));
     }
 
+    /**
+     * Returns this file; if its keys are those of a file of another kind, that is the one problem, and a file that can't be
+     * read stands in for it.
+     *
+     * @param own the keys of the kind that it should be
+     * @param other those of the kind that it may be
+     */
+    Document unlessRather(Group own, Group other, String message, String remedy) {
+        Set<String> names = content.keySet();
+        boolean isRather = names.stream().anyMatch(it -> isOf(other, own, it))
+                && names.stream().noneMatch(it -> isOf(own, other, it));
+        if (!isRather) {
+            return this;
+        }
+        notes.add(new Problem(name, 1, 1, "", message, remedy));
+        return new Document(name, Toml.parse(UNREADABLE), Map.of(), overridePrefix, notes);
+    }
+
+    private static boolean isOf(Group kind, Group notOf, String name) {
+        return kind.names().contains(name) && !notOf.names().contains(name);
+    }
+
     /** Returns the top of the file as a section with the given keys. */
     Section top(Group group) {
         return Section.of(this, "", content, TomlPosition.positionAt(1, 1), group);

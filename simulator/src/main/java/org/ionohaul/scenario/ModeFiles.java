@@ -29,7 +29,12 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
     /** Returns one mode from its file; worthless if that made a problem. */
     static Mode read(Path file, SourceFiles files, Map<String, String> overrides, Notes notes) {
         String name = TomlFolder.nameOf(file);
-        Document document = Document.open(file, files, overrides, PREFIX + name + ".", notes);
+        Document document = Document.open(file, files, overrides, PREFIX + name + ".", notes)
+                .unlessRather(
+                        ModeFormat.TOP,
+                        ScenarioFormat.TOP,
+                        "is a scenario, not a mode file",
+                        "ionohaul check " + file + " says what it means; modes lie in the folder modes beside it");
         Mode mode = ModeReader.read(name, document);
         document.refuseUnusedOverrides();
         return mode;

@@ -146,7 +146,7 @@ public final class ScenarioReader {
         List<Section> transferSections = top.someParts(ScenarioFormat.TRANSFER);
         List<Transfer> transfers = transferReader.transfers(transferSections);
         List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
-        if (notes.problems().isEmpty()) {
+        if (top.isReadable(ScenarioFormat.HORIZON)) {
             transferReader.warnOfHopeless(transferSections, transfers, modes);
         }
         if (!top.has(ScenarioFormat.CLOCK) && (transferReader.usesClock() || reader.usesClock())) {
@@ -183,7 +183,12 @@ public final class ScenarioReader {
     private Document open(Path file, Map<String, String> overrides) {
         Map<String, String> own = new TreeMap<>(overrides);
         own.keySet().removeIf(key -> key.startsWith(ModeFiles.PREFIX));
-        return Document.open(file, files, own, "", notes);
+        return Document.open(file, files, own, "", notes)
+                .unlessRather(
+                        ScenarioFormat.TOP,
+                        ModeFormat.TOP,
+                        "is a mode file, not a scenario",
+                        "ionohaul mode " + file + " shows what the mode can do; a scenario names it under modes");
     }
 
     private ModeFiles modeFilesOf(Path file, Map<String, String> overrides) {

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.ChartPage;
+import org.ionohaul.rendering.DecibelText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.Table;
@@ -45,6 +46,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
         lines.add("");
         lines.addAll(TextWrap.lines(onTheAir(), "", WIDTH));
         lines.add("");
+        lines.addAll(TextWrap.lines(dataRates().caption() + ":", "", WIDTH));
         lines.addAll(new TextTable(dataRates()).lines(WIDTH));
         lines.add("");
         lines.add(needs().caption());
@@ -101,8 +103,9 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
 
     private Table dataRates() {
         return new Table(
-                "Data rates",
-                cells("data rate", "frame", "alone", "longest over", "lasts", "then net"),
+                "Data rates; needs: SNR of a full-power carrier in 3 kHz, as scenarios state it, at which 1 frame in"
+                        + " 10 is lost on a steady path",
+                cells("data rate", "frame", "alone", "longest over", "lasts", "then net", "needs"),
                 card.dataRates().stream()
                         .map(dataRate -> cells(
                                 String.valueOf(dataRate.number()),
@@ -110,7 +113,8 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
                                 seconds(dataRate.frameSeconds()),
                                 dataRate.overFrames() == 1 ? "1 frame" : dataRate.overFrames() + " frames",
                                 seconds(dataRate.overSeconds()),
-                                SizeText.grouped(dataRate.netBitsPerSecond()) + " bit/s"))
+                                SizeText.grouped(dataRate.netBitsPerSecond()) + " bit/s",
+                                DecibelText.need(dataRate.carrierNeedDb())))
                         .toList());
     }
 

@@ -1,6 +1,7 @@
 package org.ionohaul.sheet;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.trial.SkyView;
 
@@ -19,7 +20,9 @@ public final class SkyPage {
                 "sky.html",
                 view.scenario().title() + ": the sky of trial " + view.trial(),
                 "As a meter at each end would show it.",
-                List.of(SkyTables.ends(view)),
+                Stream.of(SkyTables.ends(view), SkyTables.meters(view))
+                        .filter(table -> !table.rows().isEmpty())
+                        .toList(),
                 List.of(SkySection.chart(view)),
                 "Made by ionohaul " + version + " with seed " + view.scenario().seed() + ", trial " + view.trial()
                         + ". The same version, files, seed and trial give the same sky.");

@@ -1,35 +1,29 @@
 package org.ionohaul.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.Deciles;
 import org.ionohaul.channel.End;
-import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.DecibelText;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
-import org.ionohaul.scenario.Mode;
 import org.ionohaul.trial.SkyView;
-import org.ionohaul.waveform.SteadyNeed;
-import org.ionohaul.waveform.Waveforms;
+import org.ionohaul.trial.SteadyNeed;
 
 /** What a sky comes to, end by end and data rate by data rate. */
 final class SkyTables {
-    /** A data rate's need is where one frame in ten is lost. */
-    private static final double LOSS_AT_NEED = 0.1;
-
     private SkyTables() {}
 
     /** Returns what can be said of each end over the whole time. */
     static Table ends(SkyView view) {
         return new Table(
-                "SNR of a full-power carrier in 3 kHz, noise and other stations counted: what half of the time is above,"
-                        + " and the worst and the best tenth of the time begin at; a fade is 10 dB below the mean of the"
-                        + " moment",
+                "SNR of a full-power carrier in 3 kHz, noise and other stations counted: what half of the time is"
+                        + " above, and the worst and the best tenth of the time begin at; a fade is 10 dB below the mean"
+                        + " of the moment",
                 List.of(
                         Cell.of("at"),
                         new Cell("SNR", "middle"),
@@ -54,6 +48,39 @@ final class SkyTables {
                 Cell.of(OddsText.percent(summary.occupiedShare())));
     }
 
+    /** Returns what a meter shows at each end whose levels are stated; without rows where none are. */
+    static Table meters(SkyView view) {
+        return new Table(
+                "What the meter of a set shows, and in brackets dBm in 3 kHz (S9 is -73 dBm, an S-unit 6 dB): a full-power"
+                        + " carrier of the other station, its middle and where the worst and the best tenth of the time"
+                        + " begin; and noise and other stations together",
+                List.of(
+                        Cell.of("at"),
+                        new Cell("signal", "middle"),
+                        new Cell("worst", "tenth"),
+                        new Cell("best", "tenth"),
+                        new Cell("noise", "middle"),
+                        new Cell("loudest", "tenth")),
+                Stream.of(End.values())
+                        .flatMap(end -> view.levels(end).stream().map(it -> meterRow(view, end, it.noiseDbm())))
+                        .toList());
+    }
+
+    /** Levels over time are counted from the noise floor at the trial's beginning. */
+    private static List<Cell> meterRow(SkyView view, End end, double floorDbm) {
+        WatchSummary summary = view.at(end).summary();
+        return Stream.concat(
+                        Stream.of(Cell.of(view.scenario().station(end).name())),
+                        DoubleStream.of(
+                                        summary.signalDb().median(),
+                                        summary.signalDb().low(),
+                                        summary.signalDb().high(),
+                                        summary.disturbanceDb().median(),
+                                        summary.disturbanceDb().high())
+                                .mapToObj(db -> Cell.of(LevelText.brief(floorDbm + db))))
+                .toList();
+    }
+
     /** Returns what stands over an end's strip, such as {@code At Weir Cottage, hearing Flood desk}. */
     static String heading(SkyView view, End end) {
         return "At " + view.scenario().station(end).name() + ", hearing "
@@ -62,12 +89,6 @@ final class SkyTables {
 
     /** Returns what each data rate needs and how much of the time there is less. */
     static Table needs(SkyView view) {
-        List<List<Cell>> rows = new ArrayList<>();
-        for (Mode mode : view.scenario().modes()) {
-            for (int dataRate = 1; dataRate <= mode.dataRates().size(); dataRate++) {
-                rows.add(needRow(view, mode, dataRate));
-            }
-        }
         return new Table(
                 "What each data rate needs on a steady path to lose 1 frame in 10, as SNR of a full-power carrier in 3"
                         + " kHz, and the share of the time in which there is less",
@@ -76,30 +97,17 @@ final class SkyTables {
                         Cell.of("needs"),
                         new Cell("less at", view.scenario().near().name()),
                         new Cell("less at", view.scenario().far().name())),
-                rows);
+                view.scenario().modes().stream()
+                        .flatMap(mode -> SteadyNeed.of(mode).stream())
+                        .map(need -> needRow(view, need))
+                        .toList());
     }
 
-    private static List<Cell> needRow(SkyView view, Mode mode, int dataRate) {
-        double needDb = needDb(mode, dataRate);
+    private static List<Cell> needRow(SkyView view, SteadyNeed need) {
         return List.of(
-                Cell.of(mode.title() + " " + dataRate),
-                Cell.of(Double.isFinite(needDb) ? DecibelText.whole(needDb) : "too much"),
-                Cell.of(shareBelow(view.near(), needDb)),
-                Cell.of(shareBelow(view.far(), needDb)));
-    }
-
-    private static String shareBelow(SkyWatch watch, double needDb) {
-        return OddsText.percent(Double.isFinite(needDb) ? watch.shareBelow(needDb) : 1);
-    }
-
-    /** A mode with a crest factor needs that much more of the carrier. */
-    private static double needDb(Mode mode, int dataRate) {
-        double meterDb = SteadyNeed.snrDb(
-                Waveforms.of(
-                        mode.dataRates().get(dataRate - 1),
-                        mode.emission(),
-                        mode.arq().combining()),
-                LOSS_AT_NEED);
-        return meterDb + mode.emission().crestFactorDb();
+                Cell.of(need.mode().title() + " " + need.dataRate()),
+                Cell.of(DecibelText.need(need.carrierSnrDb())),
+                Cell.of(OddsText.percent(need.shareWithLess(view.near()))),
+                Cell.of(OddsText.percent(need.shareWithLess(view.far()))));
     }
 }

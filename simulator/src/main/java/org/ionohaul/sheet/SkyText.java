@@ -3,9 +3,11 @@ package org.ionohaul.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
+import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeScale;
@@ -47,9 +49,25 @@ public final class SkyText {
         lines.add("");
         lines.addAll(new TextTable(SkyTables.ends(view)).lines(WIDTH));
         lines.add("");
+        addMeters(lines);
+        lines.add("");
         lines.addAll(TextWrap.lines(SkyTables.needs(view).caption() + ":", "", WIDTH));
         lines.addAll(new TextTable(SkyTables.needs(view)).lines(WIDTH));
         return lines;
+    }
+
+    private void addMeters(List<String> lines) {
+        Table meters = SkyTables.meters(view);
+        if (meters.rows().isEmpty()) {
+            lines.addAll(TextWrap.lines(
+                    "What a meter shows in S and dBm can't be told: the scenario states just SNRs. With signal and noise in"
+                            + " place of snr it can.",
+                    "",
+                    WIDTH));
+        } else {
+            lines.addAll(TextWrap.lines(meters.caption() + ":", "", WIDTH));
+            lines.addAll(new TextTable(meters).lines(WIDTH));
+        }
     }
 
     private void addStrip(List<String> lines, SkyWatch watch) {
@@ -61,7 +79,13 @@ public final class SkyText {
         for (double low = rowDb * Math.floor(top / rowDb); low > bottom - rowDb; low -= rowDb) {
             lines.add((String.format(Locale.ROOT, "%6.0f |", low) + row(spans, low, low + rowDb)).stripTrailing());
         }
-        lines.add(("others |" + others(spans)).stripTrailing());
+        addRow(lines, "others |", spans, WatchSummary::occupiedShare);
+        if (watch.summary().droppedOutShare() > 0) {
+            addRow(lines, "drops  |", spans, WatchSummary::droppedOutShare);
+        }
+        if (watch.summary().sporadicShare() > 0) {
+            addRow(lines, "spor.E |", spans, WatchSummary::sporadicShare);
+        }
         lines.add(String.format(Locale.ROOT, "%-" + LABEL + "s", scale.unit()) + labels());
     }
 
@@ -76,10 +100,11 @@ public final class SkyText {
         return row.toString();
     }
 
-    private static String others(List<WatchSummary> spans) {
-        StringBuilder row = new StringBuilder();
-        spans.forEach(it -> row.append(it.occupiedShare() >= 0.5 ? 'x' : it.occupiedShare() > 0 ? '.' : ' '));
-        return row.toString();
+    private static void addRow(
+            List<String> lines, String label, List<WatchSummary> spans, ToDoubleFunction<WatchSummary> share) {
+        StringBuilder row = new StringBuilder(label);
+        spans.stream().mapToDouble(share).forEach(it -> row.append(it >= 0.5 ? 'x' : it > 0 ? '.' : ' '));
+        lines.add(row.toString().stripTrailing());
     }
 
     private String labels() {

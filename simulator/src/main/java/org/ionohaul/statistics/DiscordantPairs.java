@@ -1,7 +1,5 @@
 package org.ionohaul.statistics;
 
-import org.apache.commons.statistics.distribution.BinomialDistribution;
-import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.inference.BinomialTest;
 
@@ -38,46 +36,6 @@ public record DiscordantPairs(int first, int second) {
     }
 
     /**
-     * Returns the two-sided mid-p value, which counts the split seen by half: closer to the nominal rate than the exact
-     * one (M. W. Fagerland, S. Lydersen and P. Laake, BMC Med. Res. Methodol. 13:91, 2013); 1 without pairs.
-     */
-    public double midPValue() {
-        return total() == 0
-                ? 1
-                : exactPValue() - BinomialDistribution.of(total(), 0.5).probability(first);
-    }
-
-    /**
-     * Returns by how many standard deviations the first side hit more often than the second, were both alike; 0 without
-     * pairs. Its square is McNemar's statistic without a correction.
-     */
-    public double standardScore() {
-        return total() == 0 ? 0 : (first - second) / Math.sqrt(total());
-    }
-
-    /** Returns the chi-squared statistic with Yates's correction, one degree of freedom; needs a pair. */
-    public double correctedChiSquared() {
-        double excess = Math.max(0, Math.abs(first - second) - 1);
-        return excess * excess / total();
-    }
-
-    /** Returns the p-value that belongs to {@link #correctedChiSquared()}. */
-    public double correctedPValue() {
-        return ChiSquaredDistribution.of(1).survivalProbability(correctedChiSquared());
-    }
-
-    /**
-     * Returns how many times as often the first side alone hit as the second, with the exact interval that follows from
-     * Clopper and Pearson's for the first side's share; needs a pair of the second kind.
-     *
-     * @param confidence chance that the interval covers the true ratio, above 0, below 1
-     */
-    public Estimate ratio(double confidence) {
-        Estimate share = new Proportion(first, total()).exact(confidence);
-        return new Estimate((double) first / second, odds(share.low()), odds(share.high()));
-    }
-
-    /**
      * Returns how much larger the first side's share of hits is than the second's, with the interval of D. G. Bonett and
      * R. M. Price (Stat. Methods Med. Res. 21:479, 2012): that of Wald with one pair of either kind added.
      *
@@ -96,9 +54,5 @@ public record DiscordantPairs(int first, int second) {
                 Math.sqrt(variance) * NormalDistribution.of(0, 1).inverseSurvivalProbability((1 - confidence) / 2);
         return new Estimate(
                 value, Math.max(-1, Math.min(value, middle - reach)), Math.min(1, Math.max(value, middle + reach)));
-    }
-
-    private static double odds(double share) {
-        return share / (1 - share);
     }
 }

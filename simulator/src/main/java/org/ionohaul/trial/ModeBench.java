@@ -49,6 +49,7 @@ public final class ModeBench {
     private final Timing timing;
     private final Signals signals;
     private final List<FadingSkies> skies;
+    private final List<SteadyNeed> needs;
 
     /** Prepares the bench for a mode. */
     public ModeBench(Mode mode) {
@@ -62,6 +63,7 @@ public final class ModeBench {
                 .map(path -> new FadingSkies(
                         path.paths(), mode.emission().passband(), path == FadingCondition.FLAT ? 1 : BURSTS, SEED))
                 .toList();
+        this.needs = SteadyNeed.of(mode);
     }
 
     /** Returns the data sheet; takes some seconds. */
@@ -88,6 +90,7 @@ public final class ModeBench {
                 frames,
                 waveform.burstNanos(frames) * 1e-9,
                 8e9 * frames * waveform.payloadBytes() / timing.cycleNanos(number, frames),
+                needs.get(number - 1).carrierSnrDb(),
                 unnoticedErrors(new LossOnPath(waveform, skies.get(0))),
                 IntStream.range(0, PATHS.size())
                         .mapToObj(i -> onPath(PATHS.get(i), new LossOnPath(waveform, skies.get(i))))
@@ -95,7 +98,7 @@ public final class ModeBench {
     }
 
     private static double unnoticedErrors(LossOnPath steady) {
-        double needDb = steady.needDb(0.1);
+        double needDb = steady.needDb(SteadyNeed.LOSS);
         return Double.isFinite(needDb) ? steady.unnoticedErrors(needDb) : 0;
     }
 
@@ -106,7 +109,7 @@ public final class ModeBench {
         return new ModeCard.OnPath(
                 path,
                 half - crestDb,
-                bench.needDb(0.1) - crestDb,
+                bench.needDb(SteadyNeed.LOSS) - crestDb,
                 hundredth - crestDb,
                 Double.isInfinite(half) ? List.of() : curve(bench, half, Math.min(hundredth, half + 30)));
     }

@@ -36,6 +36,7 @@ public record ModeCard(
      * @param overFrames most frames of an over
      * @param overSeconds airtime of such an over, in seconds
      * @param netBitsPerSecond user bits a second when such overs and their acknowledgements follow each other undisturbed
+     * @param carrierNeedDb what it needs on a steady path, see {@link SteadyNeed}
      * @param unnoticedErrors on the steady path at which a frame in ten is lost: of the frames delivered, the share that
      *     is wrong because no check noticed
      * @param paths how it fares on each path
@@ -47,6 +48,7 @@ public record ModeCard(
             int overFrames,
             double overSeconds,
             double netBitsPerSecond,
+            double carrierNeedDb,
             double unnoticedErrors,
             List<OnPath> paths) {
         /** Copies the list. */

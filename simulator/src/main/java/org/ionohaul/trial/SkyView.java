@@ -1,8 +1,10 @@
 package org.ionohaul.trial;
 
+import java.util.Optional;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyWatch;
+import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Scenario;
 
 /**
@@ -36,6 +38,11 @@ public record SkyView(Scenario scenario, long trial, double lengthSeconds, SkyWa
     /** Returns what a meter shows at an end. */
     public SkyWatch at(End end) {
         return end == End.NEAR ? near : far;
+    }
+
+    /** Returns the levels at an end when send is pressed; empty if the scenario states just their ratio. */
+    public Optional<Levels> levels(End end) {
+        return new TrialSkies(scenario).levels(end, trial);
     }
 
     /** Returns nanoseconds since pressing send in seconds. */

@@ -3,6 +3,8 @@ package org.ionohaul.trial;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.channel.Sky;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Draws;
 import org.ionohaul.scenario.Mode;
@@ -63,6 +65,22 @@ public final class Trials {
     public SessionResult run(Transfer transfer, Direction direction, Mode mode, long trial, SessionTrace trace) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         return session(wiring, skies.sky(trial), trial, transfer, direction, trace);
+    }
+
+    /**
+     * Runs one session under a sky of the caller's own, with chance of its own.
+     *
+     * @param transfer what is sent; need not be the scenario's
+     * @param mode one of the scenario's modes
+     * @param conditions the sky before its random processes run
+     * @param chance seeds all of its random processes, also when trials share the rest
+     */
+    public SessionResult run(
+            Transfer transfer, Direction direction, Mode mode, SkyConditions conditions, TrialStreams chance) {
+        ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
+        Sky sky = new Sky(conditions, chance);
+        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
+                .run(horizonNanos);
     }
 
     /**

@@ -39,13 +39,13 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
             OptionalDouble low,
             OptionalDouble high) {
         static Bar of(CasePoint point, String label, List<Cell> row) {
-            boolean isNothing = point.standing() == CasePoint.Standing.NOTHING_ARRIVES;
+            boolean isNothing = point.choice() == CasePoint.Choice.NOTHING_ARRIVES;
             Optional<Estimate> ahead = point.margin().filter(it -> !isNothing).map(Margin::bestBefore);
             return new Bar(
                     row.get(0).text(),
                     label,
                     String.join(": ", row.stream().map(Cell::text).toList()),
-                    point.standing() == CasePoint.Standing.CLEAR ? OptionalInt.of(point.best()) : OptionalInt.empty(),
+                    point.choice() == CasePoint.Choice.CLEAR ? OptionalInt.of(point.best()) : OptionalInt.empty(),
                     ahead.map(it -> 100 * it.value()).orElse(isNothing ? 0.0 : 100.0),
                     ahead.map(it -> OptionalDouble.of(100 * it.low())).orElse(OptionalDouble.empty()),
                     ahead.map(it -> OptionalDouble.of(100 * it.high())).orElse(OptionalDouble.empty()));
@@ -64,8 +64,8 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
         return new Chart(
                 id,
                 "Which mode is best, and by how much",
-                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
-                        + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
+                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance"
+                        + " in the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
                 "A bar a value of " + variation.sweeps().get(0).key() + ". The table has the numbers.",
                 new BestStrip(bars),
                 tables.best(caseIndex));

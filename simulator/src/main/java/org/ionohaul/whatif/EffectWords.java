@@ -1,8 +1,7 @@
 package org.ionohaul.whatif;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.OptionalInt;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.TimeText;
@@ -45,14 +44,8 @@ final class EffectWords {
             return "is neither sooner nor later beyond chance" + range(effect);
         }
         String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.clock(Math.abs(seconds));
-        return "is through " + amount + (isSooner(effect) ? " sooner" : " later") + " on the median trial"
+        return "is through " + amount + (effect.isSooner() ? " sooner" : " later") + " on the median trial"
                 + range(effect);
-    }
-
-    /** Which way: the sign of the median, and of the trials where the median rounds to nothing. */
-    private static boolean isSooner(PairedEffect effect) {
-        double seconds = effect.medianChangeSeconds().value();
-        return seconds == 0 ? effect.quickerTrials() > effect.slowerTrials() : seconds < 0;
     }
 
     private static String range(PairedEffect effect) {
@@ -66,23 +59,20 @@ final class EffectWords {
                         ? ordered(
                                 TimeText.clock(Math.abs(change.low())), TimeText.clock(Math.abs(change.high())), change)
                         : PointWords.changeRange(effect))
-                + " with 95 % confidence)";
+                + ")";
     }
 
     private static String ordered(String low, String high, Estimate change) {
         return change.low() >= 0 ? low + " to " + high : high + " to " + low;
     }
 
-    /** The deadline whose chance changes most, if any changes beyond chance. */
     private static Optional<String> deadline(ModePoint point) {
-        List<Estimate> changes = point.effect().deadlineChanges();
-        return IntStream.range(0, changes.size())
-                .filter(i -> changes.get(i).low() > 0 || changes.get(i).high() < 0)
-                .boxed()
-                .max((a, b) -> Double.compare(
-                        Math.abs(changes.get(a).value()),
-                        Math.abs(changes.get(b).value())))
-                .map(i -> deadline(point.deadlines().get(i).deadlineSeconds(), changes.get(i)));
+        OptionalInt most = point.effect().mostChangedDeadline();
+        return most.isEmpty()
+                ? Optional.empty()
+                : Optional.of(deadline(
+                        point.deadlines().get(most.getAsInt()).deadlineSeconds(),
+                        point.effect().deadlineChanges().get(most.getAsInt())));
     }
 
     private static String deadline(double seconds, Estimate change) {

@@ -103,7 +103,7 @@ final class PointRows {
                 scenario.trials(),
                 isPartial,
                 isBest,
-                isBest && point.standing() == CasePoint.Standing.CLEAR));
+                isBest && point.choice() == CasePoint.Choice.CLEAR));
         addLeaders(row, point.leaders(), mode);
         row.add(
                 isBest

@@ -80,7 +80,7 @@ final class SweepMaps {
     }
 
     private SweepMap.Place bestPlace(CasePoint point, String says) {
-        return switch (point.standing()) {
+        return switch (point.choice()) {
             case NOTHING_ARRIVES -> new SweepMap.Place("none", says, OptionalInt.empty(), OptionalDouble.empty());
             case TOO_CLOSE_TO_CALL ->
                 new SweepMap.Place(

@@ -33,7 +33,7 @@ final class TornadoPage {
 
     private WhatIfSection section(int index) {
         String id = "case-" + (index + 1);
-        int told = words.told(index);
+        int told = tornado.told(index);
         return new WhatIfSection(
                 id,
                 cases.get(index).what(),

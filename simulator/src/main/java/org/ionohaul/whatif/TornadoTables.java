@@ -35,7 +35,7 @@ final class TornadoTables {
                         deadlines)
                 .toList();
         return new Table(
-                tornado.scenario().modes().get(mode).title() + ", every change with its 95 % interval",
+                tornado.scenario().modes().get(mode).title() + ", every change with its range",
                 heads,
                 tornado.ranked(caseIndex, mode).stream()
                         .flatMap(bar ->

@@ -43,6 +43,6 @@ public final class TornadoText {
         lines.add("=".repeat(Math.min(WIDTH, name.heading().length())));
         words.sentences(index).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         lines.add("");
-        lines.addAll(new TextTable(new TornadoTables(tornado).ofMode(index, words.told(index))).lines(WIDTH));
+        lines.addAll(new TextTable(new TornadoTables(tornado).ofMode(index, tornado.told(index))).lines(WIDTH));
     }
 }

@@ -38,47 +38,38 @@ final class TornadoWords {
         return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " keys.";
     }
 
-    /** Returns the mode that is told of: the best as the scenario stands. */
-    int told(int caseIndex) {
-        return tornado.reference().cases().get(caseIndex).best();
-    }
-
     /** Returns what a case comes to: what matters most and what it does, then how the scenario stands. */
     List<String> sentences(int caseIndex) {
-        int mode = told(caseIndex);
+        int mode = tornado.told(caseIndex);
         List<String> sentences = new ArrayList<>();
-        if (tornado.reference().cases().get(caseIndex).standing() != CasePoint.Standing.NOTHING_ARRIVES) {
-            List<TornadoBar> ranked = tornado.ranked(caseIndex, mode);
-            TornadoBar most = ranked.get(0);
-            sentences.add(most(ranked, caseIndex, mode));
+        if (tornado.reference().cases().get(caseIndex).choice() != CasePoint.Choice.NOTHING_ARRIVES) {
+            TornadoBar most = tornado.ranked(caseIndex, mode).get(0);
+            sentences.add(most(caseIndex, mode));
             sentences.add(effect(most, most.low(), caseIndex, mode) + " " + effect(most, most.high(), caseIndex, mode));
         }
         sentences.add(stands(caseIndex, mode));
         return sentences;
     }
 
-    private String most(List<TornadoBar> ranked, int caseIndex, int mode) {
+    private String most(int caseIndex, int mode) {
         String title = modes.get(mode).title();
-        TornadoBar most = ranked.get(0);
-        if (!most.isBeyondChance(caseIndex, mode)) {
+        List<String> keys =
+                tornado.mattering(caseIndex).stream().map(TornadoBar::key).toList();
+        if (keys.isEmpty()) {
             return "None of these keys changes the time of " + title + " beyond chance.";
         }
-        List<String> rivals = ranked.stream()
-                .skip(1)
-                .filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode))
-                .map(TornadoBar::key)
-                .toList();
-        return "What matters most for the time of " + title + " is " + most.key()
-                + (rivals.isEmpty()
+        return "What matters most for the time of " + title + " is " + keys.get(0)
+                + (keys.size() == 1
                         ? ""
-                        : ", though chance leaves open whether more than " + String.join(" or ", rivals))
+                        : ", though chance leaves open whether more than "
+                                + String.join(" or ", keys.subList(1, keys.size())))
                 + ".";
     }
 
     private String stands(int caseIndex, int mode) {
         ModePoint point = tornado.reference().cases().get(caseIndex).modes().get(mode);
         return "As it stands: "
-                + switch (tornado.reference().cases().get(caseIndex).standing()) {
+                + switch (tornado.reference().cases().get(caseIndex).choice()) {
                     case NOTHING_ARRIVES -> "no mode gets anything through.";
                     case TOO_CLOSE_TO_CALL ->
                         PointWords.bestSentence(tornado.reference().cases().get(caseIndex), modes) + "; with "

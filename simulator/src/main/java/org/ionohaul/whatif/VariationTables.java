@@ -41,7 +41,7 @@ final class VariationTables {
                 Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "median trial")),
                 deadlineHeads(caseIndex).map(it -> new Cell("change " + it, "of 100 trials"))));
         return new Table(
-                modes.get(mode).title() + ", every number with its 95 % interval",
+                modes.get(mode).title() + ", every number with its range",
                 heads,
                 rows((point, isFirst) ->
                         ofMode(point, point.cases().get(caseIndex).modes().get(mode), isFirst)));
@@ -69,7 +69,7 @@ final class VariationTables {
         List<Cell> heads = joined(Stream.of(
                 Stream.of(keys()),
                 deadlineHeads(caseIndex).map(Cell::of),
-                Stream.of("5 of 10", "9 of 10", "change", "with 95 %").map(Cell::of)));
+                Stream.of("5 of 10", "9 of 10", "change", "range").map(Cell::of)));
         return new Table(
                 modes.get(mode).title(),
                 heads,

@@ -53,7 +53,7 @@ public final class VariationText {
         List<Mode> modes = variation.scenario().modes();
         for (int mode = 0; mode < modes.size(); mode++) {
             lines.add("");
-            if (words.untouched(index).contains(mode)) {
+            if (variation.untouched(index).contains(mode)) {
                 lines.addAll(TextWrap.lines(untouched(index, mode), "  ", WIDTH));
             } else {
                 lines.add("  " + modes.get(mode).title());

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.scenario.Mode;
@@ -46,38 +44,18 @@ final class VariationWords {
     /** Returns what a case comes to: what the change does to a mode, then which mode is best where. */
     List<String> sentences(int caseIndex) {
         List<String> sentences = new ArrayList<>();
-        int mode = told(caseIndex);
+        int mode = variation.told(caseIndex);
         for (int key = 0; key < variation.sweeps().size(); key++) {
-            int at = lastAlong(key);
+            int at = variation.lastAlong(key);
             if (at > 0) {
                 sentences.add(EffectWords.sentence(
                         change(key, at),
                         modes.get(mode).title(),
-                        point(at, caseIndex).modes().get(mode)));
+                        variation.point(at, caseIndex).modes().get(mode)));
             }
         }
         sentences.add(best(caseIndex));
         return sentences;
-    }
-
-    /** The mode whose change is told: the best at first or, if nothing arrives there, at last. */
-    private int told(int caseIndex) {
-        CasePoint first = point(0, caseIndex);
-        return first.standing() == CasePoint.Standing.NOTHING_ARRIVES
-                ? point(variation.points().size() - 1, caseIndex).best()
-                : first.best();
-    }
-
-    private CasePoint point(int index, int caseIndex) {
-        return variation.points().get(index).cases().get(caseIndex);
-    }
-
-    /** Index of the point furthest along a key that was done, the other key at its first value. */
-    private int lastAlong(int key) {
-        List<KeySweep> sweeps = variation.sweeps();
-        int step = key == sweeps.size() - 1 ? 1 : sweeps.get(1).values().size();
-        int done = (variation.points().size() - 1) / step;
-        return step * Math.min(done, sweeps.get(key).values().size() - 1);
     }
 
     private String change(int key, int at) {
@@ -128,16 +106,5 @@ final class VariationWords {
                         .map(it -> it.getKey() + " at " + it.getValue())
                         .collect(Collectors.joining("; "))
                 + ".";
-    }
-
-    /** Returns the modes that the change does nothing to, in any trial of a case. */
-    List<Integer> untouched(int caseIndex) {
-        return IntStream.range(0, modes.size())
-                .filter(mode -> variation.points().stream()
-                        .map(it -> it.cases().get(caseIndex).modes().get(mode))
-                        .noneMatch(it -> it.effect().changesAnything()
-                                || it.effect().deadlineChanges().stream().anyMatch(change -> change.value() != 0)))
-                .boxed()
-                .toList();
     }
 }

@@ -64,17 +64,18 @@ public record WhatIfPage(
         return List.of(
                 new MethodItem(
                         "The same skies",
-                        "Trial number 7 has the same fading, noise and other stations at every value and with every mode"
-                                + " (common random numbers), as far as the value itself does not change them. So a small"
-                                + " effect shows that would drown among trials drawn anew."),
+                        "Trial number 7 has the same fading, noise and other stations at every value and with every"
+                                + " mode (common random numbers), as far as the value itself does not change them. So a"
+                                + " small effect shows that would drown among trials drawn anew."),
                 new MethodItem("Change", PointWords.CHANGE),
                 new MethodItem("Best mode", PointWords.BEST),
                 new MethodItem(
                         "Small print",
-                        "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in the"
-                                + " simulation goes (95 % confidence intervals): distribution-free from order"
-                                + " statistics for times and their changes, Wilson's for chances, that of Bonett and Price"
-                                + " for changes of chances. With many values some intervals will miss the truth. They say"
-                                + " nothing about a scenario that describes the wrong sky."));
+                        "Ranges are made to hold the true value in about 95 of 100 such studies, as far as chance in"
+                                + " the simulation goes (made to hold the true value in about 95 of 100 such studies):"
+                                + " distribution-free from order statistics for times and their changes, Wilson's for"
+                                + " chances, that of Bonett and Price for changes of chances. With many values some"
+                                + " intervals will miss the truth. They say nothing about a scenario that describes the"
+                                + " wrong sky."));
     }
 }

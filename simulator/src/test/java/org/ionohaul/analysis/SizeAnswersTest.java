@@ -89,7 +89,7 @@ final class SizeAnswersTest {
                 List.of(
                         repeat(() -> InventedStudy.steady(20 * random.nextDouble(), 50, 100_000)),
                         repeat(() -> InventedStudy.steady(120 + 20 * random.nextDouble(), 200, 100_000))));
-        Crossing crossing = answers.duels().get(0).crossings().get(0);
+        Crossing crossing = answers.pairs().get(0).crossings().get(0);
         assertEquals("hare", crossing.firstBelow());
         assertEquals("tortoise", crossing.firstAbove());
         assertTrue(crossing.bytes().low() < 8000 && 8000 < crossing.bytes().high(), crossing.toString());
@@ -100,17 +100,17 @@ final class SizeAnswersTest {
 
     @Test
     void modesThatNeverChangePlacesDoNotCross() {
-        SizeDuel duel = answers(
+        SizeComparison pair = answers(
                         10_000,
                         List.of("hare", "tortoise"),
                         List.of(
                                 same(InventedStudy.steady(10, 100, 10_000)),
                                 same(InventedStudy.steady(20, 50, 10_000))))
-                .duels()
+                .pairs()
                 .get(0);
-        assertEquals(List.of(), duel.crossings());
-        assertEquals(List.of(new ProvenLead("hare", 1000, 10_000)), duel.proven());
-        assertTrue(duel.leads().stream().allMatch(it -> it.atLeast().firsts().first() == TRIALS));
+        assertEquals(List.of(), pair.crossings());
+        assertEquals(List.of(new ProvenLead("hare", 1000, 10_000)), pair.proven());
+        assertTrue(pair.leads().stream().allMatch(it -> it.atLeast().firsts().first() == TRIALS));
     }
 
     @Test
@@ -119,7 +119,7 @@ final class SizeAnswersTest {
         SizeAnswers answers = answers(2000, List.of("a", "b", "c"), List.of(same, same, same));
         assertEquals(
                 List.of("a b", "a c", "b c"),
-                answers.duels().stream()
+                answers.pairs().stream()
                         .map(it -> it.first() + " " + it.second())
                         .toList());
     }
@@ -166,7 +166,7 @@ final class SizeAnswersTest {
     @Test
     void aPromiseSaysWhatLimitsItAndHowManyTrialsItNeeds() {
         Promise promise = promises().largestFile(600, 0.9);
-        assertEquals(Optional.of(Limit.TIME), promise.limit());
+        assertEquals(Optional.of(Limit.DEADLINE), promise.limits().largest());
         assertEquals(29, promise.fewestTrials());
         assertTrue(promise.areTrialsEnough() && promise.safeBytes() > 0, promise.toString());
         Promise tooSure = promises().largestFile(600, 0.995);
@@ -184,8 +184,10 @@ final class SizeAnswersTest {
         PromiseTable table = PromiseTable.of(
                         InventedStudy.oneFileStudy(2000, List.of("hare"), List.of(sessions)), Direction.UPLOAD)
                 .get(0);
-        assertEquals(Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limit());
-        assertEquals(Optional.of(Limit.TIME), table.largestFile(90, 0.5).limit());
+        assertEquals(
+                Optional.of(Limit.NO_LINK), table.largestFile(200, 0.5).limits().largest());
+        assertEquals(
+                Optional.of(Limit.DEADLINE), table.largestFile(90, 0.5).limits().largest());
     }
 
     /**
@@ -213,7 +215,7 @@ final class SizeAnswersTest {
                             () -> false)
                     .run();
             Estimate bytes = SizeAnswers.of(result, Direction.UPLOAD)
-                    .duels()
+                    .pairs()
                     .get(0)
                     .crossings()
                     .get(0)
@@ -224,7 +226,7 @@ final class SizeAnswersTest {
     }
 
     /** Sends what the answers ask for until they ask for nothing more, as {@code study} does. */
-    private static SizeDuel lookedAtClosely(
+    private static SizeComparison lookedAtClosely(
             Scenario first, LongFunction<List<SessionResult>> sessionsByBytes, List<Scenario> sent) {
         StudyResult all = sizes(first, sessionsByBytes);
         Optional<Scenario> more = SizeAnswers.toBeSent(all);
@@ -233,7 +235,7 @@ final class SizeAnswersTest {
             all = all.with(sizes(more.get(), sessionsByBytes));
             more = SizeAnswers.toBeSent(all);
         }
-        return SizeAnswers.of(all, Direction.UPLOAD).duels().get(0);
+        return SizeAnswers.of(all, Direction.UPLOAD).pairs().get(0);
     }
 
     private static StudyResult sizes(Scenario scenario, LongFunction<List<SessionResult>> sessionsByBytes) {
@@ -261,19 +263,19 @@ final class SizeAnswersTest {
         int right = 0;
         for (int study = 0; study < studies; study++) {
             List<Scenario> sent = new ArrayList<>();
-            SizeDuel duel = lookedAtClosely(
+            SizeComparison pair = lookedAtClosely(
                     SizeTransfers.in(InventedStudy.scenario(60, ONE_WAY, "hare", "tortoise"), 200_000, 3600),
                     bytes -> List.of(
                             InventedStudy.inOvers(20 * random.nextDouble(), 200, bytes, 3000),
                             InventedStudy.inOvers(200 + 20 * random.nextDouble(), 400, bytes, 3000)),
                     sent);
             assertTrue(sent.get(0).transfers().stream().anyMatch(it -> it.totalBytes() == 80_000), sent::toString);
-            Estimate bytes = duel.crossings().get(0).bytes();
+            Estimate bytes = pair.crossings().get(0).bytes();
             covered += bytes.low() <= 80_000 && 80_000 <= bytes.high() ? 1 : 0;
-            right += duel.proven().size() == 2
-                            && duel.proven().get(0).mode().equals("hare")
-                            && duel.proven().get(0).toBytes() < 80_000
-                            && duel.proven().get(1).fromBytes() > 80_000
+            right += pair.proven().size() == 2
+                            && pair.proven().get(0).mode().equals("hare")
+                            && pair.proven().get(0).toBytes() < 80_000
+                            && pair.proven().get(1).fromBytes() > 80_000
                     ? 1
                     : 0;
         }
@@ -291,7 +293,7 @@ final class SizeAnswersTest {
         int studies = 60;
         int covered = 0;
         for (int study = 0; study < studies; study++) {
-            SizeDuel duel = lookedAtClosely(
+            SizeComparison pair = lookedAtClosely(
                     SizeTransfers.in(InventedStudy.scenario(60, ONE_WAY, "hare", "tortoise"), 40_000, 3600),
                     bytes -> List.of(
                             InventedStudy.inOvers(20 * random.nextDouble(), 50, bytes, 1000),
@@ -301,11 +303,11 @@ final class SizeAnswersTest {
                                     bytes,
                                     1000)),
                     new ArrayList<>());
-            covered += duel.crossings().size() == 2
-                            && duel.crossings().get(0).firstBelow().equals("hare")
-                            && holds(duel.crossings().get(0).bytes(), 8000)
-                            && duel.crossings().get(1).firstBelow().equals("tortoise")
-                            && holds(duel.crossings().get(1).bytes(), 22_000)
+            covered += pair.crossings().size() == 2
+                            && pair.crossings().get(0).firstBelow().equals("hare")
+                            && holds(pair.crossings().get(0).bytes(), 8000)
+                            && pair.crossings().get(1).firstBelow().equals("tortoise")
+                            && holds(pair.crossings().get(1).bytes(), 22_000)
                     ? 1
                     : 0;
         }
@@ -347,7 +349,7 @@ final class SizeAnswersTest {
                             () -> false)
                     .run();
             crossed += SizeAnswers.of(result, Direction.UPLOAD)
-                            .duels()
+                            .pairs()
                             .get(0)
                             .crossings()
                             .isEmpty()

@@ -14,6 +14,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.InventedStudy;
 import org.ionohaul.study.ModeTrials;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialRow;
 import org.ionohaul.study.TrialSource;
 import org.ionohaul.trial.UncertainDraws;
 import org.junit.jupiter.api.Test;
@@ -68,6 +69,16 @@ final class SpreadSplitTest {
     void whereEverythingIsKnownThereIsOnlyLuck() {
         Scenario known = scenario(List.of());
         assertEquals(Optional.empty(), SpreadSplit.of(known, DEADLINES, trials(known)));
+    }
+
+    @Test
+    void whereNoTrialDiffersThereIsNothingToSplit() {
+        ModeTrials alike = new ModeTrials(
+                trials(scenario).mode(),
+                IntStream.range(0, 200)
+                        .mapToObj(i -> TrialRow.of(i, InventedStudy.gaveUp(60)))
+                        .toList());
+        assertEquals(Optional.empty(), SpreadSplit.of(scenario, DEADLINES, alike));
     }
 
     private static ModeTrials trials(Scenario scenario) {

@@ -76,10 +76,10 @@ final class VariationTest {
         assertEquals(0, after.modes().get(0).effect().deadlineChanges().get(1).value());
         // The tortoise takes 65 s, never within 60 s: 8 to none (sign test, p = 2/2^8) is beyond chance, 5 to none is
         // not.
-        assertEquals(CasePoint.Standing.CLEAR, after.standing());
+        assertEquals(CasePoint.Choice.CLEAR, after.choice());
         assertEquals(
-                CasePoint.Standing.TOO_CLOSE_TO_CALL,
-                done.points().get(0).cases().get(0).standing());
+                CasePoint.Choice.TOO_CLOSE_TO_CALL,
+                done.points().get(0).cases().get(0).choice());
         assertEquals(0.8, after.margin().orElseThrow().bestBefore().value(), 1e-12);
         assertEquals(0.8, after.margin().orElseThrow().deadlineLeads().get(0).value(), 1e-12);
     }

@@ -3,6 +3,7 @@ package org.ionohaul.cli;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -112,6 +113,29 @@ final class MainTest {
         assertTrue(Files.isDirectory(folder.resolve("river-watch-7")));
     }
 
+    /** The base case stays where it is, each question has a folder of its own, and the terminal says what it was. */
+    @Test
+    void aWhatIfNeverTakesThePlaceOfTheFilesOwnResults() throws IOException {
+        assertEquals(ExitCode.DONE, run(study("--trials", "10")), err::toString);
+        assertFalse(out.toString().contains("What if:"), out::toString);
+        String base = Files.readString(folder.resolve("river-watch-41/summary.json"));
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "near.snr=9 dB")), err::toString);
+        assertTrue(
+                out.toString().contains("What if: near.snr = 9 dB (the rest as in the file)\n\nRiver watch"),
+                out::toString);
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "near.snr=9_dB")), err::toString);
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "trials=9")), err::toString);
+        try (Stream<Path> folders = Files.list(folder)) {
+            List<String> names =
+                    folders.map(it -> it.getFileName().toString()).sorted().toList();
+            assertEquals(3, names.size(), names::toString);
+            assertEquals("river-watch-41", names.get(0));
+            assertTrue(names.get(1).startsWith("river-watch-41-near.snr-9_dB"), names::toString);
+            assertTrue(names.get(2).startsWith("river-watch-41-near.snr-9_dB"), names::toString);
+        }
+        assertNotEquals(base, Files.readString(folder.resolve("river-watch-41/summary.json")), "9 trials of the file");
+    }
+
     @Test
     void anInterruptedStudyKeepsWhatIsDoneAndSaysSo() throws IOException {
         assertEquals(ExitCode.PARTIAL, run(study("--trials", "100")));
@@ -212,7 +236,7 @@ final class MainTest {
                 run("promise", DEMO.toString(), "--trials", "10", "--size", "2 kB", "--by", "5 min"),
                 err::toString);
         assertTrue(out.toString().contains("2 kB within 5 min: on at least "), out::toString);
-        assertTrue(out.toString().contains("else mostly"), out::toString);
+        assertTrue(out.toString().contains("it was still being sent"), out::toString);
     }
 
     @Test
@@ -224,6 +248,7 @@ final class MainTest {
                     err::toString);
             assertTrue(out.toString().contains("The scenario ends at its horizon of 1 h"), out::toString);
         }
+        out.toString().lines().forEach(line -> assertTrue(line.length() <= 80, line));
     }
 
     @Test

@@ -58,6 +58,23 @@ final class NewCommandTest {
         assertEquals(2, scenario.modes().size());
     }
 
+    /** A time of day is the next one after pressing send; four deadlines are watched, a day at most. */
+    @ParameterizedTest
+    @CsvSource({"18:05, 18:35, 1800, 7200", "23:50, by 00:10, 1200, 4800", "06:00, 22:00, 57600, 86400"})
+    void aDeadlineMayBeATimeOfDay(String clock, String by, double deadlineSeconds, double horizonSeconds)
+            throws ScenarioProblems {
+        assertEquals(ExitCode.DONE, run("--clock", clock, "--by", by), err::toString);
+        Scenario scenario = ScenarioReader.read(file());
+        assertEquals(List.of(deadlineSeconds), scenario.transfers().get(0).deadlinesSeconds());
+        assertEquals(horizonSeconds, scenario.horizonSeconds());
+    }
+
+    @Test
+    void theTimeOfSendingIsNoDeadline() {
+        assertEquals(ExitCode.BAD_INPUT, run("--clock", "18:00", "--by", "18:00"));
+        assertTrue(err.toString().startsWith("--by: "), err::toString);
+    }
+
     @ParameterizedTest
     @CsvSource({"70 km, mid-latitude-disturbed-nvis, 604 km", "800 km, mid-latitude-moderate, 1000 km"})
     void thePathFollowsFromTheDistance(String ground, String condition, String path) throws IOException {

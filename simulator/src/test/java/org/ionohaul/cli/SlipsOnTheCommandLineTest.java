@@ -135,7 +135,12 @@ final class SlipsOnTheCommandLineTest {
         };
         assertEquals(ExitCode.DONE, run(study), err::toString);
         assertTrue(err.toString().startsWith("--set: far.power: \"20 kW\" is unusual"), err::toString);
-        assertTrue(
-                Files.readString(folder.resolve("river-watch-41/summary.json")).contains("20 kW"));
+        try (Stream<Path> folders = Files.list(folder)) {
+            Path results = folders.filter(
+                            it -> it.getFileName().toString().startsWith("river-watch-41-far.power-20_kW"))
+                    .findFirst()
+                    .orElseThrow();
+            assertTrue(Files.readString(results.resolve("summary.json")).contains("20 kW"));
+        }
     }
 }

@@ -14,7 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
-import org.ionohaul.cli.TellingTrial.Candidate;
+import org.ionohaul.analysis.TrialPick;
+import org.ionohaul.analysis.TrialPick.Candidate;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
@@ -110,17 +111,17 @@ final class TraceCommandTest {
     @Test
     void theMedianIsTheMiddleOneAndASessionThatNeverDeliveredIsLater() {
         List<Candidate> candidates = List.of(candidate(0, 50, 0), candidate(1, 10, 0), candidate(2, -1, 2));
-        assertEquals(0, TellingTrial.MEDIAN.among(candidates).orElseThrow().trial());
-        assertEquals(0, TellingTrial.SLOWEST.among(candidates).orElseThrow().trial());
-        assertEquals(2, TellingTrial.LOST.among(candidates).orElseThrow().trial());
-        assertEquals(Optional.empty(), TellingTrial.LOST.among(candidates.subList(0, 2)));
-        assertEquals(Optional.empty(), TellingTrial.SLOWEST.among(candidates.subList(2, 3)));
+        assertEquals(0, TrialPick.MEDIAN.among(candidates).orElseThrow().trial());
+        assertEquals(0, TrialPick.SLOWEST.among(candidates).orElseThrow().trial());
+        assertEquals(2, TrialPick.LOST.among(candidates).orElseThrow().trial());
+        assertEquals(Optional.empty(), TrialPick.LOST.among(candidates.subList(0, 2)));
+        assertEquals(Optional.empty(), TrialPick.SLOWEST.among(candidates.subList(2, 3)));
     }
 
     @Test
     void ofLostLinksTheOneThatGotThroughAllTheSameIsTheMostTelling() {
         List<Candidate> candidates = List.of(candidate(0, -1, 5), candidate(1, 20, 1), candidate(2, 30, 3));
-        assertEquals(2, TellingTrial.LOST.among(candidates).orElseThrow().trial());
+        assertEquals(2, TrialPick.LOST.among(candidates).orElseThrow().trial());
     }
 
     private static Candidate candidate(long trial, long deliveredNanos, int linksLost) {

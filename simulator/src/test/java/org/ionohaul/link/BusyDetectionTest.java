@@ -1,7 +1,6 @@
 package org.ionohaul.link;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.List;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
-import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.waveform.SteadyReception;
 import org.junit.jupiter.api.Test;
 
@@ -21,6 +19,10 @@ final class BusyDetectionTest {
     private final List<Long> sent = new ArrayList<>();
 
     private List<Long> callsAt(long busyDetectionNanos, long... tenths) {
+        return sentAt(busyDetectionNanos, Message.CALL, tenths);
+    }
+
+    private List<Long> sentAt(long busyDetectionNanos, Message message, long... tenths) {
         Radio radio = new Radio(new StationTimes(0, 0, 0, 0), FoldBack.NEVER, busyDetectionNanos);
         Reception steady = new SteadyReception(10);
         ChannelWatch visitor = (end, from, until) -> from >= 5 * SECOND && until < 8 * SECOND;
@@ -34,7 +36,7 @@ final class BusyDetectionTest {
         });
         for (long tenth : tenths) {
             link.engine()
-                    .schedule(tenth * SECOND / 10, () -> link.station(End.NEAR).answer(Message.CALL, 0, 0));
+                    .schedule(tenth * SECOND / 10, () -> link.station(End.NEAR).answer(message, 0, 0));
         }
         link.engine().run();
         return sent;
@@ -50,6 +52,19 @@ final class BusyDetectionTest {
         callsAt(0, 58);
         assertEquals(1, sent.size());
         assertTrue(sent.get(0) >= 80, sent::toString);
+    }
+
+    /** It has sent until 6.0 s and may look at 7.0 s, when it has listened for just a second. */
+    @Test
+    void whoHasListenedForJustLongEnoughNotices() {
+        callsAt(NEED, 59, 70);
+        assertEquals(2, sent.size());
+        assertTrue(sent.get(1) >= 80, sent::toString);
+    }
+
+    @Test
+    void onlyCallsAndOversWait() {
+        assertEquals(List.of(62L), sentAt(0, Message.POLL, 62));
     }
 
     @Test
@@ -70,10 +85,5 @@ final class BusyDetectionTest {
         callsAt(NEED, 59, 71);
         assertEquals(2, sent.size());
         assertTrue(sent.get(1) >= 80, sent::toString);
-    }
-
-    @Test
-    void aTimeBelowZeroIsRefused() {
-        assertThrows(OutOfRange.class, () -> new Radio(new StationTimes(0, 0, 0, 0), FoldBack.NEVER, -1));
     }
 }

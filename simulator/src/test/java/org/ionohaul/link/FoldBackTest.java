@@ -2,7 +2,6 @@ package org.ionohaul.link;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -10,7 +9,6 @@ import java.util.List;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
-import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.waveform.SteadyReception;
 import org.junit.jupiter.api.Test;
 
@@ -88,11 +86,66 @@ final class FoldBackTest {
     }
 
     @Test
-    void whatCanNotBeIsRefused() {
-        assertThrows(OutOfRange.class, () -> new FoldBack(0, 3, 0));
-        assertThrows(OutOfRange.class, () -> new FoldBack(1, Double.NaN, 0));
-        assertThrows(OutOfRange.class, () -> new FoldBack(1, 41, 0));
-        assertThrows(OutOfRange.class, () -> new FoldBack(1, 3, -1));
+    void aLoweredSignalIsWeakerFromThenOnAndNothingElseIsOtherwise() {
+        Burst burst = key(new Transmitter(new FoldBack(20 * SECOND, 10, 0)), 0, 80 * SECOND);
+        Reception full = new Moving();
+        Reception lowered = LoweredReception.of(full, burst, 5 * SECOND);
+        double[] signal = new double[2];
+        double[] disturbance = new double[2];
+        for (long atSeconds : List.of(24L, 25L)) {
+            double power = atSeconds < 25 ? 1 : 0.1;
+            lowered.powers(atSeconds * SECOND, signal, disturbance);
+            assertEquals(6 * power, signal[0], 1e-12);
+            assertEquals(8 * power, signal[1], 1e-12);
+            assertEquals(3, disturbance[1]);
+            assertEquals(7 * power, lowered.meanSignal(atSeconds * SECOND), 1e-12);
+        }
+        assertEquals(2, lowered.subBands());
+        assertEquals(11, lowered.steadyNanos());
+        assertEquals(12, lowered.noiseSteadyNanos());
+        assertEquals(1.5, lowered.dopplerSpreadHz());
+        assertEquals(0.25, lowered.shareBeyond(0.5, 2));
+    }
+
+    /** A reception of numbers that can be told apart. */
+    private record Moving() implements Reception {
+        @Override
+        public int subBands() {
+            return 2;
+        }
+
+        @Override
+        public void powers(long atNanos, double[] signal, double[] disturbance) {
+            signal[0] = 6;
+            signal[1] = 8;
+            disturbance[0] = 2;
+            disturbance[1] = 3;
+        }
+
+        @Override
+        public long steadyNanos() {
+            return 11;
+        }
+
+        @Override
+        public long noiseSteadyNanos() {
+            return 12;
+        }
+
+        @Override
+        public double meanSignal(long atNanos) {
+            return 7;
+        }
+
+        @Override
+        public double dopplerSpreadHz() {
+            return 1.5;
+        }
+
+        @Override
+        public double shareBeyond(double reachSeconds, double symbolSeconds) {
+            return reachSeconds / symbolSeconds;
+        }
     }
 
     private static Burst key(Transmitter transmitter, long atNanos, long durationNanos) {

@@ -63,6 +63,11 @@ final class PlainLink {
                 0);
     }
 
+    /** Returns a burst of frames of 0.1 s that need so much. */
+    static Waveform threshold(int payloadBytes, double needDb) {
+        return new Threshold(payloadBytes, needDb);
+    }
+
     /** Returns two stations alone that hear each other at 0 dB. */
     static Link pair(LinkParts parts, long propagationNanos, LinkTrace trace) {
         Reception steady = new SteadyReception(0);

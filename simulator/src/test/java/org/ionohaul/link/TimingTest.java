@@ -3,6 +3,8 @@ package org.ionohaul.link;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.ionohaul.channel.End;
+import org.ionohaul.rate.DesignRates;
+import org.ionohaul.rate.LossCurves;
 import org.junit.jupiter.api.Test;
 
 /** Times added by hand: short bursts last 100 ms, frames of an over 100 ms each, up to eight an over. */
@@ -42,6 +44,26 @@ final class TimingTest {
         assertEquals(6 * ((800 + 191 + 60) * MILLI + 1), timing.supervisionNanos());
     }
 
+    /** A margin of 50 ms: 50 ms longer waits, after which the near end is deaf for 10 ms more, the far one no longer. */
+    @Test
+    void aMarginIsWaitedForAndNotWaitedForAgain() {
+        Timing patient = new Timing(withMargin(50 * MILLI), NEAR, FAR, 3 * MILLI);
+        assertEquals((3 + 3 + 85 + 100 + 50) * MILLI + 1, patient.waitNanos(End.NEAR, Message.ACKNOWLEDGEMENT));
+        assertEquals(0, patient.deafAfterSilenceNanos(End.NEAR));
+        assertEquals(10 * MILLI, patient.deafAfterSilenceNanos(End.FAR));
+        assertEquals(6 * ((800 + 241 + 15) * MILLI + 1), patient.supervisionNanos());
+    }
+
+    @Test
+    void theMakersKnowWhatEachDataRateBringsOnTheLink() {
+        LossCurves curves = new LossCurves(new double[4][1], new double[4][1]);
+        assertEquals(4, timing.dataRateCount());
+        DesignRates rates = timing.designRates(curves);
+        for (int dataRate = 1; dataRate <= 4; dataRate++) {
+            assertEquals(8 * 5 * Math.pow(2, dataRate) / 1.006, rates.cleanBytesPerSecond(dataRate), 1e-9);
+        }
+    }
+
     @Test
     void anOverIsNeverLongerThanTheRulesAllowUnlessOneFrameAloneIs() {
         assertEquals(8, timing.mostFrames(1));
@@ -55,20 +77,27 @@ final class TimingTest {
     }
 
     private int withLongestOver(long nanos) {
+        return rules(nanos, 0).mostFrames(mode.signals().dataRate(1));
+    }
+
+    private ModeSpec withMargin(long nanos) {
+        return new ModeSpec(mode.signals(), rules(mode.arq().longestOverNanos(), nanos), mode.ratePolicy());
+    }
+
+    private ArqRules rules(long longestOverNanos, long marginNanos) {
         ArqRules plain = mode.arq();
         return new ArqRules(
-                        plain.scheme(),
-                        plain.windowFrames(),
-                        plain.shortOverFrames(),
-                        plain.longOverFrames(),
-                        nanos,
-                        plain.combining(),
-                        plain.storeFrames(),
-                        plain.answerToSilence(),
-                        plain.silencesToLost(),
-                        plain.listensFirst(),
-                        plain.marginNanos(),
-                        plain.cycleNanos())
-                .mostFrames(mode.signals().dataRate(1));
+                plain.scheme(),
+                plain.windowFrames(),
+                plain.shortOverFrames(),
+                plain.longOverFrames(),
+                longestOverNanos,
+                plain.combining(),
+                plain.storeFrames(),
+                plain.answerToSilence(),
+                plain.silencesToLost(),
+                plain.listensFirst(),
+                marginNanos,
+                plain.cycleNanos());
     }
 }

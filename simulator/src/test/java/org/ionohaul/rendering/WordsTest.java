@@ -24,7 +24,10 @@ final class WordsTest {
         "1, 10 seconds",
         "61, 70 seconds",
         "120, 2 minutes",
-        "120.1, 3 minutes",
+        "120.1, 2 minutes 30 seconds",
+        "245, 4 minutes 30 seconds",
+        "571, 10 minutes",
+        "601, 11 minutes",
         "1020, 17 minutes"
     })
     void aPlanIsRoundedUpToTheSafeSide(double seconds, String expected) {

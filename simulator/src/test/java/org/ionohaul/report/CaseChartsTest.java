@@ -127,8 +127,32 @@ final class CaseChartsTest {
                 assertEquals(
                         times.rows().get(mode).get(i).line(),
                         line.get("says").get(at).asString());
+                assertEquals(
+                        times.rows().get(mode).get(i).text(),
+                        clock(line.get("median").get(at)));
+                assertEquals(
+                        times.rows().get(mode).get(i).detail(),
+                        clock(line.get("ninth").get(at)));
+                assertEquals(
+                        clock(findings.sizes()
+                                .get(0)
+                                .curves()
+                                .get(mode)
+                                .points()
+                                .get(at)
+                                .tenthSeconds()
+                                .value()),
+                        clock(line.get("tenth").get(at)));
             }
         }
+    }
+
+    private static String clock(JsonNode seconds) {
+        return clock(seconds.isNull() ? Double.POSITIVE_INFINITY : seconds.asDouble());
+    }
+
+    private static String clock(double seconds) {
+        return Double.isFinite(seconds) ? TimeText.clock(seconds) : "-";
     }
 
     @Test

@@ -97,6 +97,25 @@ public final class FabricatedStudy {
         return result(TRIALS, 95, seconds);
     }
 
+    /** Returns the study with an operator at the near end who breaks off after so many seconds. */
+    public static StudyResult impatient(double patienceSeconds) {
+        StudyResult result = result();
+        Scenario patient = result.scenario();
+        Scenario scenario = new Scenario(
+                patient.name(),
+                patient.title(),
+                patient.seed(),
+                patient.trials(),
+                patient.horizonSeconds(),
+                patient.distanceMetres(),
+                patient.transfers(),
+                patient.modes(),
+                new StationDescription(patient.near().name(), patient.near().radio(), patienceSeconds),
+                patient.far(),
+                patient.sky());
+        return new StudyResult(scenario, result.cases(), result.trialsAsked(), result.trialsDone());
+    }
+
     private static StudyResult result(int trialsDone, int quickDelivers, int secondsLater) {
         Scenario scenario = scenario();
         List<CaseTrials> cases = new ArrayList<>();

@@ -3,13 +3,16 @@ package org.ionohaul.report;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.ionohaul.analysis.FilePromises;
+import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
 /** Promises of a study made up without simulating. */
 final class PromiseReportTest {
     @Test
     void theDeadlineAskedForStandsAmongRoundOnesAndTheConfidenceAmongTheUsual() {
-        List<String> lines = new PromiseReport(FabricatedStudy.result(), 0.75).largestFiles(540);
+        List<String> lines = sizes(0.75);
         String text = String.join("\n", lines);
         for (String deadline : List.of("3 min", "5 min", "7 min", "9 min", "10 min", "15 min")) {
             assertTrue(lines.stream().anyMatch(line -> line.startsWith("  " + deadline + " ")), text);
@@ -20,19 +23,29 @@ final class PromiseReportTest {
 
     @Test
     void theSmallPrintSaysThatSizesAndTimesAreSafe() {
-        String sizes = text(new PromiseReport(FabricatedStudy.result(), 0.9).largestFiles(540));
-        String times = text(PromiseReport.ofFile(FabricatedStudy.result(), 0.9));
+        String sizes = text(sizes(0.9));
+        String times = text(file(0.9));
         assertTrue(sizes.contains("Sizes are safe"), sizes);
         assertTrue(times.contains("Times are safe") && !times.contains("Sizes are safe"), times);
     }
 
     @Test
     void onTooFewTrialsNothingIsPromisedButTheNumberOfTrialsNeeded() {
-        String sizes = text(new PromiseReport(FabricatedStudy.result(), 0.99).largestFiles(540));
-        String times = text(PromiseReport.ofFile(FabricatedStudy.result(), 0.99));
+        String sizes = text(sizes(0.99));
+        String times = text(file(0.99));
         // 1 - 0.05 / 2 with two modes: ln 0.025 / ln 0.99 = 367.04.
         assertTrue(sizes.contains("368 are needed") && sizes.contains("?"), sizes);
         assertTrue(times.contains("368 are needed") && times.contains("?"), times);
+    }
+
+    private static List<String> sizes(double confidence) {
+        StudyResult study = FabricatedStudy.result();
+        return PromiseReport.ofSizes(study, SizePromises.of(study, 540, confidence));
+    }
+
+    private static List<String> file(double confidence) {
+        StudyResult study = FabricatedStudy.result();
+        return PromiseReport.ofFile(study, FilePromises.of(study, confidence));
     }
 
     /** Without the line breaks of a terminal. */

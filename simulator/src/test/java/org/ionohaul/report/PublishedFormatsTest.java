@@ -8,12 +8,15 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.ionohaul.analysis.Findings;
 import org.ionohaul.whatif.FabricatedVariation;
 import org.ionohaul.whatif.VariationCsv;
 import org.junit.jupiter.api.Test;
@@ -28,10 +31,14 @@ final class PublishedFormatsTest {
     @TempDir
     private Path folder = Path.of("");
 
-    private String summary(int trials) throws IOException {
-        Path file = folder.resolve("summary.json");
-        new SummaryJson(FabricatedStudy.findings(trials)).writeTo(file);
-        return Files.readString(file);
+    private static String summary(int trials) throws IOException {
+        return summary(FabricatedStudy.findings(trials));
+    }
+
+    static String summary(Findings findings) throws IOException {
+        ByteArrayOutputStream stream = new ByteArrayOutputStream();
+        new SummaryJson(findings).writeTo(stream);
+        return stream.toString(StandardCharsets.UTF_8);
     }
 
     private static String schemaText() throws IOException {

@@ -7,9 +7,9 @@ import java.util.stream.LongStream;
 import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
-import org.ionohaul.analysis.SizeDuel;
-import org.ionohaul.analysis.SizeDuel.Lead;
-import org.ionohaul.analysis.SizeDuel.Reading;
+import org.ionohaul.analysis.SizeComparison;
+import org.ionohaul.analysis.SizeComparison.Lead;
+import org.ionohaul.analysis.SizeComparison.Reading;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
@@ -25,9 +25,9 @@ final class SizeTablesTest {
     @Test
     void whereTheOrderCantBeToldTheSentenceSaysSo() {
         assertEquals(
-                "hare is usually through first with files of 2 kB to 5 kB, tortoise with files of 20 kB; they change places"
-                        + " at about 11 kB (8 kB to 15 kB). Which is first with files smaller than 2 kB or larger than 20 kB"
-                        + " can't be told beyond chance.",
+                "hare is usually through first with files of 2 kB to 5 kB, tortoise with files of 20 kB; they change"
+                        + " places at about 11 kB (8 kB to 15 kB). Which is first with files smaller than 2 kB or larger"
+                        + " than 20 kB can't be told beyond chance.",
                 sentence(
                         List.of(new ProvenLead("hare", 2000, 5000), new ProvenLead("tortoise", 20_000, 20_000)),
                         List.of(new Crossing("hare", "tortoise", new Estimate(11_000, 8000, 15_000)))));
@@ -36,9 +36,9 @@ final class SizeTablesTest {
     @Test
     void twoChangesOfPlacesAreToldInTurn() {
         assertEquals(
-                "hare is usually through first with files of 1 kB to 2 kB, tortoise with files of 5 kB to 10 kB, hare again"
-                        + " with files of 20 kB to 50 kB; they change places at about 3 kB (2.5 kB to 4 kB) and at about"
-                        + " 15 kB (12 kB to 18 kB).",
+                "hare is usually through first with files of 1 kB to 2 kB, tortoise with files of 5 kB to 10 kB, hare"
+                        + " again with files of 20 kB to 50 kB; they change places at about 3 kB (2.5 kB to 4 kB) and at"
+                        + " about 15 kB (12 kB to 18 kB).",
                 sentence(
                         List.of(
                                 new ProvenLead("hare", 1000, 2000),
@@ -57,8 +57,8 @@ final class SizeTablesTest {
     }
 
     private static String sentence(List<ProvenLead> proven, List<Crossing> crossings) {
-        SizeDuel duel = new SizeDuel("hare", "tortoise", LEADS, proven, crossings);
-        return SizeTables.crossings(new SizeAnswers(Direction.UPLOAD, 60, List.of(), List.of(duel)))
+        SizeComparison pair = new SizeComparison("hare", "tortoise", LEADS, proven, crossings);
+        return SizeTables.crossings(new SizeAnswers(Direction.UPLOAD, 60, List.of(), List.of(pair)))
                 .get(0);
     }
 }

@@ -28,9 +28,9 @@ final class SpreadWordsTest {
                         input("sky.path.1.delay", 0.02, 0.004)),
                 List.of("far.snr"));
         assertEquals(
-                "Why trials differ with Hare: 60 % (55-65 %) luck and combinations of what is not known, 35 % (30-40 %) not"
-                        + " knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth most: it"
-                        + " would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
+                "Why trials differ with Hare: 60 % (55-65 %) luck and combinations of what is not known, 35 % (30-40"
+                        + " %) not knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth"
+                        + " most: it would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
                 SpreadWords.sentence("Hare", List.of(600.0), split));
     }
 
@@ -45,14 +45,25 @@ final class SpreadWordsTest {
                         + " would move"));
     }
 
+    /** All trials keep the second deadline, so that nothing moves its chance. */
+    @Test
+    void aDeadlineThatEveryTrialKeepsIsNoReasonToMeasure() {
+        SpreadSplit split = new SpreadSplit(
+                share(0.6),
+                List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(share(0.24), new Estimate(0, 0, 0)))),
+                List.of("far.snr"));
+        assertTrue(SpreadWords.sentence("Hare", List.of(600.0, 1500.0), split)
+                .endsWith("it would move the chance of 10 min by some 24 of 100 (19 to 29) either way."));
+    }
+
     /** With one unknown input there are no combinations: what it does not explain is luck. */
     @Test
     void whereNothingMattersNoMeasurementIsAdvised() {
         SpreadSplit split = new SpreadSplit(share(0.97), List.of(input("far.snr", 0.03, 0.2)), List.of());
         assertEquals(
                 "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. Which"
-                        + " measurement would move the chance of a deadline most these trials do not tell: one moves it by at"
-                        + " most 29 of 100 either way.",
+                        + " measurement would move the chance of a deadline most these trials do not tell: one moves it by"
+                        + " at most 29 of 100 either way.",
                 SpreadWords.sentence("Hare", List.of(600.0), split));
     }
 
@@ -61,9 +72,8 @@ final class SpreadWordsTest {
         Estimate none = new Estimate(0, 0, 0);
         SpreadSplit split = new SpreadSplit(
                 share(0.6), List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(none))), List.of());
-        assertTrue(
-                SpreadWords.sentence("Hare", List.of(600.0), split)
-                        .endsWith(
-                                "No measurement is seen to matter for a deadline: each is kept on all of these trials or on none."));
+        assertTrue(SpreadWords.sentence("Hare", List.of(600.0), split)
+                .endsWith("No measurement is seen to matter for a deadline: each is kept on all of these trials"
+                        + " or on none."));
     }
 }

@@ -32,7 +32,8 @@ final class SlipsTest {
                         + " | write what compression leaves: \"22 %\" if the file shrinks 4.5 times",
                 "transfer.1.files.1.compression | 45 | 45 would make the file larger, not smaller"
                         + " | did you mean \"45 %\"?",
-                "distance | 64000 km | must be from 0 to 50,000 km, once round the Earth and up and down, but is \"64000 km\" | ``",
+                "distance | 64000 km | must be from 0 to 50,000 km, once round the Earth and up and down, but is"
+                        + " \"64000 km\" | ``",
                 "near.snr | S7 | \"S7\" is a meter reading, not a ratio in dB"
                         + " | state signal and noise in place of snr, such as signal = \"S7\" and noise = \"S3\"",
                 "near.snr | 20..10 dB | \"20..10 dB\" runs from high to low | write the lower end first",
@@ -44,15 +45,14 @@ final class SlipsTest {
                         + " | write a time such as \"20 min\" (units: s, min, h, ms, µs, us)",
                 "transfer.1.deadlines | [\"17:30\"] | lies beyond the horizon: by then no trial is watched any more"
                         + " | raise the horizon or take the deadline out",
-                "modes.brisk-comb.rate-policy.start-level | 1 | is called modes.brisk-comb.rate-policy.start-rate now | ``",
+                "modes.brisk-comb.rate-policy.start-level | 1 | is called modes.brisk-comb.rate-policy.start-rate now"
+                        + " | ``",
                 "modes.brisk-comb.level.1.payload | 1 B | is called modes.brisk-comb.rate.1.payload now | ``",
-                "modes.brisk-comb.rate-policy.bad-share | 45 | must be above 0 and at most 1, but is 45 | did you mean \"45 %\"?"
+                "modes.brisk-comb.rate-policy.bad-share | 45 | must be above 0 and at most 1, but is 45 | did you mean"
+                        + " \"45 %\"?"
             })
     void aValueIsRefusedInWordsThatHelp(String key, String value, String message, String remedy) {
-        List<Problem> problems = problems(Map.of(key, value));
-        assertEquals(message, problems.get(0).message());
-        assertEquals(remedy, problems.get(0).remedy());
-        assertEquals(1, problems.size(), problems::toString);
+        assertRefused(message, remedy, WrittenScenario.in(folder).problems(Map.of(key, value)));
     }
 
     @ParameterizedTest
@@ -62,15 +62,18 @@ final class SlipsTest {
             value = {
                 "7 | \"7\" has no unit | did you mean \"S7\"?",
                 "S12 | \"S12\" is no meter reading | a meter shows S1 to S9, then S9+10 and so on up to S9+99",
-                "S9+60 | \"S9+60\" can't be | noise in 3 kHz lies between -140 dBm, that of a resistor, and S9+40, above any"
-                        + " city's (ITU-R P.372)",
-                "-97 dB | \"-97 dB\" is a ratio in dB, not a level in dBm | write what the meter shows, such as \"S7\", or a"
-                        + " level such as \"-97 dBm\""
+                "S9+60 | \"S9+60\" can't be | noise in 3 kHz lies between -140 dBm, that of a resistor, and S9+40,"
+                        + " above any city's (ITU-R P.372)",
+                "-97 dB | \"-97 dB\" is a ratio in dB, not a level in dBm | write what the meter shows, such as"
+                        + " \"S7\", or a level such as \"-97 dBm\""
             })
     void aNoiseIsRefusedInWordsThatHelp(String noise, String message, String remedy) {
         WrittenScenario scenario = WrittenScenario.in(folder)
                 .replacing("[near]", "snr = \"14 dB\"", "signal = \"s7\"\nnoise = \"" + noise + "\"");
-        List<Problem> problems = scenario.problems();
+        assertRefused(message, remedy, scenario.problems());
+    }
+
+    private static void assertRefused(String message, String remedy, List<Problem> problems) {
         assertEquals(message, problems.get(0).message());
         assertEquals(remedy, problems.get(0).remedy());
         assertEquals(1, problems.size(), problems::toString);
@@ -188,11 +191,5 @@ final class SlipsTest {
                 problems.stream()
                         .map(it -> it.key() + ": " + it.message() + ": " + it.remedy())
                         .toList());
-    }
-
-    private List<Problem> problems(Map<String, String> overrides) {
-        Path file = WrittenScenario.in(folder).written();
-        return assertThrows(ScenarioProblems.class, () -> ScenarioReader.read(file, overrides))
-                .problems();
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -33,38 +34,27 @@ final class WarningsTest {
                 "near.station.relay | 15 s | \"15 s\" is unusual: usually from 0 s to 1 s",
                 "transfer.1.files.1.compression | 120 % | \"120 %\" is unusual: usually from 1 % to 100 %",
                 "transfer.1.deadlines | [\"1 s\"] | [\"1 s\"] is unusual: hardly any link is open within 5 s",
-                "transfer.1.files.1.size | 19 MB | \"note\" can't be through within the horizon, not even at the highest data"
-                        + " rate of any mode",
+                "transfer.1.files.1.size | 19 MB | \"note\" can't be through within the horizon, not even at the"
+                        + " highest data rate of any mode",
                 "sky.frequency | 50 MHz | \"50 MHz\" is unusual: usually from 1.6 MHz to 30 MHz",
                 "modes.brisk-comb.emission.bandwidth | 2.2 Hz | \"2.2 Hz\" is unusual: usually from 10 Hz to 48 kHz"
             })
     void whatHardlyAnybodyMeansIsWarnedOf(String key, String value, String message) throws ScenarioProblems {
-        List<Warning> warnings = warnings(WrittenScenario.in(folder), Map.of(key, value));
-        assertEquals(
-                List.of(message),
-                warnings.stream().map(it -> it.told().message()).toList());
+        assertEquals(List.of(message), WrittenScenario.in(folder).warnings(Map.of(key, value)));
     }
 
     @Test
     void muchNoiseIsWarnedOf() throws ScenarioProblems {
         WrittenScenario noisy = WrittenScenario.in(folder)
                 .replacing("[near]", "snr = \"14 dB\"", "signal = \"S9+40\"\nnoise = \"S9+20\"");
-        assertEquals(
-                List.of("\"S9+20\" is unusual: usually from -140 dBm to S9+10"),
-                warnings(noisy, Map.of()).stream()
-                        .map(it -> it.told().message())
-                        .toList());
+        assertEquals(List.of("\"S9+20\" is unusual: usually from -140 dBm to S9+10"), noisy.warnings(Map.of()));
     }
 
     @Test
     void aPointFarFromWhatIsWatchedIsWarnedOf() throws ScenarioProblems {
         WrittenScenario scenario = WrittenScenario.in(folder)
                 .with("[sky]", "condition = \"moderate\"\ntrend = [{ at = \"08:10\", rise = \"0 dB\" }]");
-        assertEquals(
-                List.of("\"08:10\" lies more than 3 hours before pressing send"),
-                warnings(scenario, Map.of()).stream()
-                        .map(it -> it.told().message())
-                        .toList());
+        assertEquals(List.of("\"08:10\" lies more than 3 hours before pressing send"), scenario.warnings(Map.of()));
     }
 
     @Test
@@ -73,16 +63,17 @@ final class WarningsTest {
         Map<String, String> byTheClock = Map.of("transfer.1.deadlines", "[\"12:30\"]");
         assertEquals(
                 List.of("is left out, so times of day are counted from sending at 12:00"),
-                warnings(scenario, byTheClock).stream()
-                        .map(it -> it.told().message())
-                        .toList());
-        assertEquals(List.of(), warnings(scenario, Map.of()));
+                scenario.warnings(byTheClock));
+        assertEquals(List.of(), scenario.warnings(Map.of()));
     }
 
     @Test
     void aWarningTellsItsPlaceAndWhatToDo() throws ScenarioProblems {
         WrittenScenario scenario = WrittenScenario.in(folder).replacing("", "300 km", "30000 km");
-        String text = warnings(scenario, Map.of()).get(0).text();
+        String text = ScenarioReader.understand(SourceFiles.DISK, scenario.written(), Map.of())
+                .warnings()
+                .get(0)
+                .text();
         assertEquals(
                 folder.resolve("test.toml") + ":4:1: distance: \"30000 km\" is unusual: usually from 0 km to 22000 km\n"
                         + "    change it unless you mean it",
@@ -102,7 +93,7 @@ final class WarningsTest {
     @MethodSource("org.ionohaul.scenario.ShippedFilesTest#modeFiles")
     void noShippedModeIsWarnedOf(Path mode) throws ScenarioProblems {
         Map<String, String> changes = Map.of("modes", "[\"" + TomlFolder.nameOf(mode) + "\"]");
-        assertEquals(List.of(), warnings(WrittenScenario.in(folder), changes));
+        assertEquals(List.of(), WrittenScenario.in(folder).warnings(changes));
     }
 
     /** Who mends the problem should not have to come back for the oddity. */
@@ -111,25 +102,25 @@ final class WarningsTest {
         WrittenScenario scenario = WrittenScenario.in(folder)
                 .replacing("", "300 km", "30000 km")
                 .replacing("[near]", "snr = \"14 dB\"", "snr = \"fine\"");
-        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> warnings(scenario, Map.of()));
+        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> scenario.warnings(Map.of()));
         assertEquals(1, refused.problems().size());
         assertEquals(
                 List.of("\"30000 km\" is unusual: usually from 0 km to 22000 km"),
-                refused.warnings().stream().map(it -> it.told().message()).toList());
+                WrittenScenario.messages(refused.warnings()));
     }
 
     /** A horizon that can't be read is stood in for; what does not fit into the stand-in is no oddity of the file. */
     @Test
     void nothingIsWarnedOfThatFollowsFromAStandIn() {
         WrittenScenario scenario = WrittenScenario.in(folder);
-        Map<String, String> changes = Map.of("horizon", "soon", "transfer.1.files.1.size", "19 MB");
-        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> warnings(scenario, changes));
+        Map<String, String> tooMuch = Map.of("modes", "[\"slow-whistle\"]", "transfer.1.files.1.size", "1 MB");
+        Map<String, String> unread = new HashMap<>(tooMuch);
+        unread.put("horizon", "soon");
+        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> scenario.warnings(unread));
         assertEquals(List.of(), refused.warnings());
-    }
-
-    private static List<Warning> warnings(WrittenScenario scenario, Map<String, String> changes)
-            throws ScenarioProblems {
-        return ScenarioReader.understand(SourceFiles.DISK, scenario.written(), changes)
-                .warnings();
+        Map<String, String> read = new HashMap<>(tooMuch);
+        read.put("near.snr", "fine");
+        ScenarioProblems other = assertThrows(ScenarioProblems.class, () -> scenario.warnings(read));
+        assertEquals(1, other.warnings().size());
     }
 }

@@ -63,12 +63,27 @@ record WrittenScenario(Path folder, Map<String, String> parts) {
 
     /** Writes the files and returns what is wrong with them; nothing if they can be used. */
     List<Problem> problems() {
+        return problems(Map.of());
+    }
+
+    /** Returns the same when some keys are set on the command line. */
+    List<Problem> problems(Map<String, String> changes) {
         try {
-            read();
+            ScenarioReader.read(written(), changes);
             return List.of();
         } catch (ScenarioProblems e) {
             return e.problems();
         }
+    }
+
+    /** Writes the files and returns what is told of them as unusual when some keys are set on the command line. */
+    List<String> warnings(Map<String, String> changes) throws ScenarioProblems {
+        return messages(
+                ScenarioReader.understand(SourceFiles.DISK, written(), changes).warnings());
+    }
+
+    static List<String> messages(List<Warning> warnings) {
+        return warnings.stream().map(it -> it.told().message()).toList();
     }
 
     /** Writes the files and returns the scenario's. */

@@ -209,6 +209,21 @@ final class MechanismTest {
     }
 
     @Test
+    void aBeatThatLeavesNoTimeForAnAnswerLosesTheLinkAndNothingElse() {
+        bench.near = new StationTimes(0, 400 * Bench.MILLI, 0, 10 * Bench.MILLI);
+        bench.propagation = 150 * Bench.MILLI;
+        bench.rules = new SessionRules(3, Bench.SECOND, 1, 3, true, 0, true, 0);
+        for (long cycleMillis : List.of(17L, 1200L)) {
+            heard.overNanos.clear();
+            bench.cycle = cycleMillis * Bench.MILLI;
+            SessionResult result = run();
+            // Relays of 400 ms after an over of 1 s that has arrived 150 ms later.
+            assertEquals(List.of(1550L, 1550L, 1550L, 1550L), heard.millisBetweenOvers());
+            assertEquals(Ending.LINK_LOST, result.ending());
+        }
+    }
+
+    @Test
     void combinedCopiesSucceedWithTheChanceOfTheirEvidenceTogether() {
         // A copy is worth 0.4, two together 0.8, three 1: decoded by the first copy in 40 %, by the second in 80 %, by
         // the

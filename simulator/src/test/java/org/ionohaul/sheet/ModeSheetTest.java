@@ -45,6 +45,7 @@ final class ModeSheetTest {
                                 8,
                                 9.5,
                                 312,
+                                6.5,
                                 0,
                                 List.of(path(paths[0], -3, 2, 4), path(paths[1], 3, 11, 21))),
                         new ModeCard.DataRate(
@@ -54,6 +55,7 @@ final class ModeSheetTest {
                                 1,
                                 0.75,
                                 1234,
+                                NEVER,
                                 unnoticedErrors,
                                 List.of(path(paths[0], 7, 8, 9), path(paths[1], 14, 25, NEVER)))),
                 List.of(new ModeCard.ErrorFree(1000, 31, 33), new ModeCard.ErrorFree(50_000, NEVER, NEVER)));

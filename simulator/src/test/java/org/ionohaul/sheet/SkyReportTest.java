@@ -8,11 +8,18 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.report.FabricatedStudy;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.trial.SkyView;
+import org.ionohaul.trial.TrialSkies;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,6 +41,41 @@ final class SkyReportTest {
         Table needs = SkyTables.needs(FabricatedStudy.sky());
         assertEquals(2 * 3, needs.rows().size(), "modes x data rates");
         needs.rows().forEach(row -> assertTrue(row.get(1).text().endsWith(" dB"), row::toString));
+    }
+
+    /** S7 is -85 dBm and S3 is -109 dBm (IARU Region 1 R.1); three decibels of noise more from the start make it -106. */
+    @Test
+    void levelsAreShownAsAMeterShowsThem() throws IOException, ScenarioProblems {
+        String text = """
+                title = "Meters"
+                horizon = "10 min"
+                distance = "100 km"
+                modes = ["brisk-comb"]
+                sky = { condition = "flat" }
+                [[transfer]]
+                name = "text"
+                files = [{ name = "text", size = "1 kB" }]
+                directions = ["upload"]
+                [near]
+                name = "Weir"
+                signal = "S7"
+                noise = "S3"
+                noise-schedule = [{ at = "0 min", rise = "3 dB" }]
+                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
+                [far]
+                name = "Desk"
+                snr = "12 dB"
+                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
+                """;
+        String mode = Files.readString(Path.of("../scenarios/modes/brisk-comb.toml"));
+        SourceFiles files = SourceFiles.of(Map.of("meters.toml", text, "modes/brisk-comb.toml", mode));
+        Scenario scenario = ScenarioReader.read(files, Path.of("meters.toml"), Map.of());
+        SkyView view = SkyView.of(scenario, 0, new TrialSkies(scenario).sky(0), 600);
+        assertEquals(
+                List.of(List.of("Weir", "S7 (-85)", "S7 (-85)", "S7 (-85)", "S4 (-106)", "S4 (-106)")),
+                SkyTables.meters(view).rows().stream().map(SkyReportTest::texts).toList());
+        assertTrue(String.join("\n", new SkyText(view).lines()).contains("S7 (-85)"));
+        assertTrue(String.join(" ", new SkyText(FabricatedStudy.sky()).lines()).contains("just SNRs"));
     }
 
     @Test

@@ -280,8 +280,14 @@ public final class InventedStudy {
     /** The result of trials of one transfer, one way, given as one list of sessions a mode. */
     public static CaseTrials oneCase(
             List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
+        return study(deadlines, modes, sessionsByMode).cases().get(0);
+    }
+
+    /** The study of that one case. */
+    public static StudyResult study(
+            List<Double> deadlines, List<String> modes, List<List<SessionResult>> sessionsByMode) {
         Transfer transfer = new Transfer("letter", LETTER.files(), List.of(Direction.UPLOAD), deadlines);
-        return oneTransfer(transfer, modes, sessionsByMode).cases().get(0);
+        return oneTransfer(transfer, modes, sessionsByMode);
     }
 
     /** The result of trials of one file of so many bytes, one way, given as one list of sessions a mode. */

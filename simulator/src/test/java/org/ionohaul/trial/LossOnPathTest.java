@@ -53,6 +53,15 @@ final class LossOnPathTest {
     }
 
     @Test
+    void aNeedBeyondTheCeilingIsInfinite() {
+        FadingSkies steady = new FadingSkies(FadingCondition.FLAT.paths(), EMISSION.passband(), 1, SEED);
+        ModelledFrame limited = ModelledFrame.ofBytes(
+                Coding.oneByOne(Modulation.QAM64, 3000, 0.75), new Receiver(1, 0, 0, 10), 0, 100, 0, 0);
+        Waveform waveform = Waveforms.of(new BurstShape(0, -150, limited), EMISSION, Combining.NONE);
+        assertEquals(Double.POSITIVE_INFINITY, new LossOnPath(waveform, steady).needDb(0.5));
+    }
+
+    @Test
     void lossFallsWithSnrAndNeedsRiseAsLessMayBeLost() {
         FadingSkies poor = new FadingSkies(FadingCondition.POOR.paths(), EMISSION.passband(), 200, SEED);
         LossOnPath bench = new LossOnPath(oneByte(-150), poor);

@@ -8,9 +8,16 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.DeadlineChance;
+import org.ionohaul.analysis.Leaders;
+import org.ionohaul.analysis.Limits;
+import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
+import org.ionohaul.analysis.Verdict;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
@@ -30,7 +37,7 @@ final class WhatIfTest {
                 any,
                 any,
                 any,
-                List.of(new DeadlineChance(600, new Proportion(1, 2), any)),
+                List.of(new DeadlineChance(600, new Proportion(1, 2), any, new Limits(Map.of()))),
                 new PairedEffect(seconds, quicker, slower, pValue, List.of(deadline), 0.1));
     }
 
@@ -38,19 +45,33 @@ final class WhatIfTest {
         return EffectWords.sentence("With x = 2", "Hare", point);
     }
 
+    /** Without deadlines the surer mode may be the later one: then it is told how much more often it gets through. */
+    @Test
+    void theMarginOfAModeThatIsSurerAndLaterIsToldWithoutDeadlines() {
+        Estimate often = new Estimate(0.7, 0.6, 0.8);
+        Estimate seldom = new Estimate(0.2, 0.1, 0.3);
+        Margin margin =
+                new Margin(1, Verdict.Standing.SURER, seldom, often, seldom, List.of(), new Estimate(0.1, 0.05, 0.15));
+        ModePoint mode = new ModePoint(often, often, often, List.of(), new PairedEffect(often, 0, 0, 1, List.of(), 1));
+        CasePoint point =
+                new CasePoint(List.of(mode, mode), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
+        assertEquals(
+                "gets through on +10 % (+5 to +15) against Tough",
+                PointWords.margin(point, FabricatedStudy.result().scenario().modes(), List.of()));
+    }
+
     @Test
     void aChangeIsToldWithItsUncertainty() {
         Estimate nothing = new Estimate(0, -0.1, 0.1);
         assertEquals(
-                "With x = 2, Hare is through 1:30 sooner on the median trial (1:00 to 2:00 with 95 % confidence) and"
+                "With x = 2, Hare is through 1:30 sooner on the median trial (1:00 to 2:00) and"
                         + " keeps 10 min on 12 more of 100 trials (5 to 19).",
                 sentence(changed(new Estimate(-90, -120, -60), 80, 10, 1e-9, new Estimate(0.12, 0.05, 0.19))));
         assertEquals(
-                "With x = 2, Hare is through less than a second later on the median trial (0:00 to 0:01 with 95 %"
-                        + " confidence).",
+                "With x = 2, Hare is through less than a second later on the median trial (0:00 to" + " 0:01).",
                 sentence(changed(new Estimate(0.2, 0.1, 1), 1, 30, 1e-6, nothing)));
         assertEquals(
-                "With x = 2, nothing changes for Hare that could not be chance (-0:05 to +0:09 with 95 % confidence).",
+                "With x = 2, nothing changes for Hare that could not be chance (-0:05 to +0:09).",
                 sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, nothing)));
         assertEquals(
                 "With x = 2, not one trial differs for Hare.",

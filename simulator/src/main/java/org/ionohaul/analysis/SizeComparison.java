@@ -2,6 +2,7 @@ package org.ionohaul.analysis;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
@@ -29,7 +30,7 @@ import org.ionohaul.study.SizeGrid;
  * @param proven the sizes at which one is ahead beyond chance, rising, by turns; empty if none is anywhere
  * @param crossings where they change places, one between each two of these
  */
-public record SizeDuel(
+public record SizeComparison(
         String first, String second, List<Lead> leads, List<ProvenLead> proven, List<Crossing> crossings) {
     private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
 
@@ -86,14 +87,26 @@ public record SizeDuel(
     }
 
     /** Copies the lists. */
-    public SizeDuel {
+    public SizeComparison {
         leads = List.copyOf(leads);
         proven = List.copyOf(proven);
         crossings = List.copyOf(crossings);
     }
 
+    /** Returns the smallest size at which it is told who is first, if smaller ones are open; needs a proven lead. */
+    public OptionalLong openBelow() {
+        long smallest = proven.get(0).fromBytes();
+        return smallest > leads.get(0).bytes() ? OptionalLong.of(smallest) : OptionalLong.empty();
+    }
+
+    /** Returns the largest size at which it is told who is first, if larger ones are open; needs a proven lead. */
+    public OptionalLong openAbove() {
+        long largest = proven.get(proven.size() - 1).toBytes();
+        return largest < leads.get(leads.size() - 1).bytes() ? OptionalLong.of(largest) : OptionalLong.empty();
+    }
+
     /** Compares two modes over trials under the same skies. */
-    static SizeDuel of(SizeTimes first, SizeTimes second) {
+    static SizeComparison of(SizeTimes first, SizeTimes second) {
         List<Lead> leads = IntStream.range(0, first.sizes())
                 .mapToObj(size -> lead(first, second, size))
                 .toList();
@@ -102,9 +115,9 @@ public record SizeDuel(
         return of(firstName, secondName, leads);
     }
 
-    private static SizeDuel of(String first, String second, List<Lead> leads) {
+    private static SizeComparison of(String first, String second, List<Lead> leads) {
         List<Run> runs = runs(leads);
-        return new SizeDuel(
+        return new SizeComparison(
                 first,
                 second,
                 leads,

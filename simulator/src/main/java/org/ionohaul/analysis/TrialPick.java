@@ -1,4 +1,4 @@
-package org.ionohaul.cli;
+package org.ionohaul.analysis;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,12 +9,12 @@ import org.ionohaul.session.Ending;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 
-/** Which of many trials is worth telling. */
-enum TellingTrial {
+/** Which of many trials is picked to be told. */
+public enum TrialPick {
     /** The one in the middle, by time of delivery. */
     MEDIAN {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             List<Candidate> inOrder = new ArrayList<>(candidates);
             inOrder.sort(Comparator.comparingLong(Candidate::deliveredNanos).thenComparingLong(Candidate::trial));
             return Optional.of(inOrder.get((inOrder.size() - 1) / 2));
@@ -23,7 +23,7 @@ enum TellingTrial {
     /** The last one to deliver. */
     SLOWEST {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return candidates.stream()
                     .filter(it -> it.result().deliveredNanos().isPresent())
                     .max(Comparator.comparingLong(Candidate::deliveredNanos));
@@ -32,7 +32,7 @@ enum TellingTrial {
     /** One that lost its link: the one that got through in spite of most losses, else the one that held most. */
     LOST {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return lost(candidates)
                     .filter(it -> it.result().outcome() == Outcome.CLOSED)
                     .max(Comparator.comparingInt(it -> it.result().linksLost()))
@@ -42,7 +42,7 @@ enum TellingTrial {
     /** One whose calls were never answered: the first. */
     NEVER_LINKED {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return candidates.stream()
                     .filter(it -> it.result().ending().isWithoutLink())
                     .findFirst();
@@ -51,21 +51,21 @@ enum TellingTrial {
     /** One that gave up after it lost its link: the one that held most. */
     GAVE_UP {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return failed(candidates, Ending.LINK_LOST);
         }
     },
     /** One that an operator broke off: the one that held most. */
     OUT_OF_PATIENCE {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return failed(candidates, Ending.OUT_OF_PATIENCE);
         }
     },
     /** One that was still at it at the horizon: the one that held most. */
     HORIZON {
         @Override
-        Optional<Candidate> among(List<Candidate> candidates) {
+        public Optional<Candidate> among(List<Candidate> candidates) {
             return failed(candidates, Ending.AT_HORIZON);
         }
     };
@@ -76,7 +76,7 @@ enum TellingTrial {
      * @param trial its number
      * @param result what its session came to
      */
-    record Candidate(long trial, SessionResult result) {
+    public record Candidate(long trial, SessionResult result) {
         long deliveredNanos() {
             return result.deliveredNanos().orElse(Long.MAX_VALUE);
         }
@@ -93,7 +93,7 @@ enum TellingTrial {
      * @param candidates trials in order of their number, at least one
      * @return the trial; empty if none is of the kind
      */
-    abstract Optional<Candidate> among(List<Candidate> candidates);
+    public abstract Optional<Candidate> among(List<Candidate> candidates);
 
     private static Optional<Candidate> failed(List<Candidate> candidates, Ending way) {
         return candidates.stream()

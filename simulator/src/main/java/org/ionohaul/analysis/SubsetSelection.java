@@ -1,6 +1,7 @@
 package org.ionohaul.analysis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,14 +16,14 @@ import org.ionohaul.statistics.RunningMean;
 /**
  * Which of several modes is best under common skies, and which can't be told apart from it.
  *
- * <p>A mode is out only if another is better beyond chance; those that are left hold the truly best one in 95 of 100
- * studies (subset selection, as in S. S. Gupta, Technometrics 7, 1965, and J. C. Hsu's multiple comparisons with the best,
- * Ann. Stat. 9, 1981). Each pair may err with the accepted rate over the number of other modes, and {@link HolmCorrection}
+ * <p>A mode is out only if another is better beyond chance, one that no mode is better than; those that are left hold the
+ * truly best one in 95 of 100 studies (subset selection, as in S. S. Gupta, Technometrics 7, 1965, and J. C. Hsu's multiple
+ * comparisons with the best, Ann. Stat. 9, 1981). Each pair may err with the accepted rate over the number of other modes, and {@link HolmCorrection}
  * holds that over all tests of a pair. So a mode is named alone that is no better than another, overall or for any
  * deadline, in at most 5 of 100 studies, also where all are alike: there K (K - 1) / 2 pairs err with 5 / (K - 1) of 100
  * each, and K - 1 of them must err for a name.
  */
-final class Contest {
+final class SubsetSelection {
     private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
 
     /** Tests of each mode against each that comes after it in the scenario. */
@@ -40,7 +41,7 @@ final class Contest {
      * @param deadlinesSeconds deadlines, in seconds after pressing send
      * @param ties how modes rank that beat and are beaten alike
      */
-    Contest(List<double[]> seconds, List<Double> deadlinesSeconds, Comparator<Integer> ties) {
+    SubsetSelection(List<double[]> seconds, List<Double> deadlinesSeconds, Comparator<Integer> ties) {
         this.seconds = List.copyOf(seconds);
         modes = seconds.size();
         this.deadlinesSeconds = List.copyOf(deadlinesSeconds);
@@ -57,6 +58,25 @@ final class Contest {
                         .thenComparingInt(mode -> -winsLessLosses(mode))
                         .thenComparing(ties))
                 .toList();
+    }
+
+    /**
+     * Returns which modes keep one deadline most often, as far as they can be told apart.
+     *
+     * @param seconds for each mode, its completion time on each trial, infinite if it never came; at least one mode
+     * @param deadlineSeconds the deadline, in seconds after pressing send
+     */
+    static Leaders ofDeadline(List<double[]> seconds, double deadlineSeconds) {
+        List<Integer> kept = seconds.stream()
+                .map(it -> (int)
+                        Arrays.stream(it).filter(at -> at <= deadlineSeconds).count())
+                .toList();
+        return new SubsetSelection(
+                        seconds,
+                        List.of(deadlineSeconds),
+                        Comparator.comparingInt((Integer mode) -> -kept.get(mode))
+                                .thenComparing(Comparator.naturalOrder()))
+                .leaders(0);
     }
 
     /**
@@ -112,8 +132,12 @@ final class Contest {
     private Leaders leaders(Function<PairTests, Side> better, Function<PairTests, List<DiscordantPairs>> chances) {
         List<Integer> unbeaten =
                 ranking.stream().filter(mode -> beaters(mode, better) == 0).toList();
-        // Each of three modes may come first more often than the next: then none is best.
-        List<Integer> leaders = unbeaten.isEmpty() ? ranking : unbeaten;
+        // A mode that only one beats which is beaten itself can still not be told apart from the best. Each of three
+        // modes may come first more often than the next: then none is best.
+        List<Integer> leaders = ranking.stream()
+                .filter(mode -> unbeaten.stream()
+                        .noneMatch(it -> !it.equals(mode) && better.apply(tests(it, mode)) == Side.FIRST))
+                .toList();
         return new Leaders(leaders, alike(leaders, chances));
     }
 
