@@ -184,10 +184,7 @@ final class RunsCommand implements Callable<Integer> {
 
     private ResultFolder folder(RunQuestion question) {
         return new ResultFolder(out.resolve(choice.folderName(
-                question.scenario(),
-                "runs",
-                question.transfer().name(),
-                NamedChoice.word(question.direction()))));
+                question.scenario(), "runs", question.transfer().name(), NamedChoice.word(question.direction()))));
     }
 
     /** Prints first, so that minutes of work are not lost to a full disk. */

@@ -117,8 +117,7 @@ public final class Plans {
     private Optional<Plan> afterAll(DesignResult round) {
         double errorRate = findings.question().errorRate();
         double decided = round.odds(better, 1 - better).decided();
-        OptionalInt needed =
-                odds(decided, share(round).low()).pairsNeeded(errorRate, power, FEASIBLE_RUNS_EACH);
+        OptionalInt needed = odds(decided, share(round).low()).pairsNeeded(errorRate, power, FEASIBLE_RUNS_EACH);
         if (needed.isEmpty()) {
             return Optional.empty();
         }
@@ -148,8 +147,7 @@ public final class Plans {
                 high = middle;
             }
         }
-        SignTestStops stops =
-                SignTestStops.atSafeLead(high, findings.question().errorRate());
+        SignTestStops stops = SignTestStops.atSafeLead(high, findings.question().errorRate());
         double decided = round.odds(better, 1 - better).decided();
         return Optional.of(plan(
                 round,

@@ -50,7 +50,8 @@ public final class RunsPage {
                         .filter(it -> !it.isEmpty())
                         .toList(),
                 Stream.of(Rule.values()).map(this::chart).toList(),
-                RunsWords.READING + " " + RunsWords.RANGES + " " + StudyWords.CAUTION + " Made by ionohaul " + answer.provenance().version() + " with seed "
+                RunsWords.READING + " " + RunsWords.RANGES + " " + StudyWords.CAUTION + " Made by ionohaul "
+                        + answer.provenance().version() + " with seed "
                         + question.scenario().seed() + " and "
                         + answer.findings().trialsDone()
                         + " comparisons. The same version, files, seed and numbers give the same page, whatever the number of"

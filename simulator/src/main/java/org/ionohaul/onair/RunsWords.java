@@ -160,7 +160,8 @@ final class RunsWords {
     }
 
     private static String occasions(Estimate chance) {
-        return OddsText.odds(chance.value()) + " occasions (" + OddsText.percentRange(chance.low(), chance.high()) + ")";
+        return OddsText.odds(chance.value()) + " occasions (" + OddsText.percentRange(chance.low(), chance.high())
+                + ")";
     }
 
     /** One mode under all names: what is above a fair share is the order's doing. */
@@ -212,7 +213,8 @@ final class RunsWords {
         }
         Plan plan = plans.get(0);
         return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode (" + order(plan.order()) + "), told by "
-                + way(plan.way()) + ": " + TimeText.given(MINUTE * Math.ceil(plan.airSeconds() / MINUTE)) + " on the air on "
+                + way(plan.way()) + ": " + TimeText.given(MINUTE * Math.ceil(plan.airSeconds() / MINUTE))
+                + " on the air on "
                 + (plan.evenings() == 1
                         ? "one evening, whose later runs meet a later sky."
                         : plan.evenings() + " evenings.");

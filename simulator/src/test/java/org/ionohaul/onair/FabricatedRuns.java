@@ -59,7 +59,9 @@ final class FabricatedRuns {
                 asked.errorRate(),
                 asked.seed(),
                 asked.designs().stream().filter(isTried).toList());
-        Truth truth = Truth.of(question.criterion(), IntStream.range(0, meanSeconds.length)
+        Truth truth = Truth.of(
+                question.criterion(),
+                IntStream.range(0, meanSeconds.length)
                         .mapToObj(mode -> times(skies, mode))
                         .toArray(double[][]::new));
         List<Verdicts> verdicts =

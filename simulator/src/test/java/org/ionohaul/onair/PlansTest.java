@@ -52,9 +52,10 @@ final class PlansTest {
         int kept = 0;
         int planned = 0;
         for (int repeat = 0; repeat < repeats; repeat++) {
-            List<Plan> plans = FabricatedRuns.answer(25, repeat, PlansTest::isWorkedOut, 250, 750).plans().get(0).stream()
-                    .filter(Plan::isWorkedOut)
-                    .toList();
+            List<Plan> plans =
+                    FabricatedRuns.answer(25, repeat, PlansTest::isWorkedOut, 250, 750).plans().get(0).stream()
+                            .filter(Plan::isWorkedOut)
+                            .toList();
             if (!plans.isEmpty()) {
                 Plan plan = plans.get(0);
                 SignTestStops stops = plan.way() == Plan.Way.STOPPING
@@ -65,8 +66,7 @@ final class PlansTest {
             }
         }
         assertTrue(planned > 0.9 * repeats, "planned " + planned);
-        assertTrue(
-                kept >= planned * 0.95 - 4 * Math.sqrt(planned * 0.95 * 0.05), "kept " + kept + " of " + planned);
+        assertTrue(kept >= planned * 0.95 - 4 * Math.sqrt(planned * 0.95 * 0.05), "kept " + kept + " of " + planned);
     }
 
     private static boolean isWorkedOut(Design design) {
