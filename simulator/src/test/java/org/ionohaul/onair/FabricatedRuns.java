@@ -40,7 +40,7 @@ final class FabricatedRuns {
                 scenario,
                 comparisons,
                 scenario.modes().subList(0, meanSeconds.length),
-                scenario.transfers().get(0),
+                scenario.transfers().get(1),
                 Direction.UPLOAD,
                 new Criterion(OptionalDouble.empty()),
                 0,

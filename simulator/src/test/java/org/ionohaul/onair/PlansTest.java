@@ -16,7 +16,7 @@ final class PlansTest {
     /** The first mode wins 3 of 4 rounds: what is worked out from rounds seen holds the exact chance in its range. */
     @Test
     void whatAPlanPromisesIsWhatItsTestDoes() throws ScenarioProblems {
-        RunAnswer answer = FabricatedRuns.answer(400, 250, 750);
+        RunAnswer answer = FabricatedRuns.answer(400, 0, PlansTest::isWorkedOut, 250, 750);
         for (int power = 0; power < RunAnswer.POWERS.size(); power++) {
             List<Plan> plans = answer.plans().get(power);
             assertEquals(
@@ -83,7 +83,7 @@ final class PlansTest {
     /** Two runs of 250 and 750 s in the mean: a round of any order costs 1,000 s on the air, within 4 standard errors. */
     @Test
     void airTimeIsThatOfAllRuns() throws ScenarioProblems {
-        RunAnswer answer = FabricatedRuns.answer(400, 250, 750);
+        RunAnswer answer = FabricatedRuns.answer(400, 0, PlansTest::isWorkedOut, 250, 750);
         Plan paired = first(answer.plans().get(0), Plan.Way.PAIRED);
         double error = Math.hypot(250, 750) / Math.sqrt(400 * OVER_EVENINGS);
         assertEquals(1000, paired.airSeconds() / paired.runsEach(), 4 * error);
