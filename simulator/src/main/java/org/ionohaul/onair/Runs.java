@@ -4,15 +4,18 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.IntUnaryOperator;
 
-/**
- * What runs in some order came to.
- *
- * @param throughSeconds for each name, the times of its runs in the order made, infinite if one never got through
- * @param airNanos how long all sessions were together
- * @param eveningNanos how long the longest evening was, from its first run to the end of its last
- * @param evenings how many evenings there were
- */
-record Runs(double[][] throughSeconds, long airNanos, long eveningNanos, int evenings) {
+/** What runs in some order came to. */
+final class Runs {
+    private final double[][] throughSeconds;
+    private final long airNanos;
+    private final long eveningNanos;
+
+    private Runs(double[][] throughSeconds, long airNanos, long eveningNanos) {
+        this.throughSeconds = throughSeconds;
+        this.airNanos = airNanos;
+        this.eveningNanos = eveningNanos;
+    }
+
     /**
      * When runs are made.
      *
@@ -53,6 +56,21 @@ record Runs(double[][] throughSeconds, long airNanos, long eveningNanos, int eve
                 at += run.endedNanos() + timetable.gapNanos();
             }
         }
-        return new Runs(throughSeconds, airNanos, eveningNanos, order.size());
+        return new Runs(throughSeconds, airNanos, eveningNanos);
+    }
+
+    /** Returns for each name the times of its runs in the order made, infinite if one never got through. */
+    double[][] throughSeconds() {
+        return throughSeconds;
+    }
+
+    /** Returns how long all sessions were together. */
+    long airNanos() {
+        return airNanos;
+    }
+
+    /** Returns how long the longest evening was, from its first run to the end of its last. */
+    long eveningNanos() {
+        return eveningNanos;
     }
 }

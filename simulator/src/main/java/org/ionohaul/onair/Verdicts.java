@@ -2,45 +2,76 @@ package org.ionohaul.onair;
 
 import java.util.List;
 
-/**
- * What one comparison of each design came to. Arrays are filled while it is made and then left alone.
- *
- * @param modes how many modes were compared
- * @param named by design and rule, the mode that was named, or {@link Rule#NOBODY}
- * @param selfNamed the same where one mode was compared with itself
- * @param roundsWon by design and pair of modes, the rounds that the first won
- * @param airNanos by design, how long all sessions were together
- * @param eveningNanos by design, how long the longest evening was
- * @param stopNamed by design on which stopping is tried and way of stopping, the mode that was named
- * @param stopSelfNamed the same where one mode was compared with itself
- * @param stopRounds the rounds made until then
- */
-record Verdicts(
-        int modes,
-        byte[] named,
-        byte[] selfNamed,
-        byte[] roundsWon,
-        long[] airNanos,
-        long[] eveningNanos,
-        byte[] stopNamed,
-        byte[] stopSelfNamed,
-        byte[] stopRounds) {
+/** What one comparison of each design came to. Its arrays are filled while it is made and then left alone. */
+final class Verdicts {
     private static final List<Rule> RULES = List.of(Rule.values());
     private static final List<Stop> STOPS = List.of(Stop.values());
 
+    private final int modes;
+    private final byte[] named;
+    private final byte[] selfNamed;
+    private final byte[] roundsWon;
+    private final long[] airNanos;
+    private final long[] eveningNanos;
+    private final byte[] stopNamed;
+    private final byte[] stopSelfNamed;
+    private final byte[] stopRounds;
+
+    private Verdicts(int modes, int designs, int stops) {
+        this.modes = modes;
+        named = new byte[designs * RULES.size()];
+        selfNamed = new byte[designs * RULES.size()];
+        roundsWon = new byte[designs * modes * modes];
+        airNanos = new long[designs];
+        eveningNanos = new long[designs];
+        stopNamed = new byte[stops];
+        stopSelfNamed = new byte[stops];
+        stopRounds = new byte[stops];
+    }
+
     static Verdicts none(Comparisons of) {
-        int designs = of.designs().size();
-        int stops = of.stopped().size() * STOPS.size();
         return new Verdicts(
-                of.modes(),
-                new byte[designs * RULES.size()],
-                new byte[designs * RULES.size()],
-                new byte[designs * of.modes() * of.modes()],
-                new long[designs],
-                new long[designs],
-                new byte[stops],
-                new byte[stops],
-                new byte[stops]);
+                of.modes(), of.designs().size(), of.stopped().size() * STOPS.size());
+    }
+
+    /** Returns by design and rule, the mode that was named, or {@link Rule#NOBODY}. */
+    byte[] named() {
+        return named;
+    }
+
+    /** Returns the same where one mode was compared with itself. */
+    byte[] selfNamed() {
+        return selfNamed;
+    }
+
+    /** Returns by design and pair of modes, the rounds that the first won. */
+    byte[] roundsWon() {
+        return roundsWon;
+    }
+
+    /** Returns by design, how long all sessions were together. */
+    long[] airNanos() {
+        return airNanos;
+    }
+
+    /** Returns by design, how long the longest evening was. */
+    long[] eveningNanos() {
+        return eveningNanos;
+    }
+
+    /** Returns by design on which stopping is tried and way of stopping, the mode that was named. */
+    byte[] stopNamed() {
+        return stopNamed;
+    }
+
+    /** Returns the same where one mode was compared with itself. */
+    byte[] stopSelfNamed() {
+        return stopSelfNamed;
+    }
+
+    /** Returns the rounds made until then. */
+    byte[] stopRounds() {
+        return stopRounds;
     }
 
     int at(int design, Rule rule) {

@@ -39,7 +39,7 @@ final class ComparisonsTest {
     @ParameterizedTest
     @EnumSource(RunOrder.class)
     void theSignTestIsTheBinomialDistributionInEveryOrder(RunOrder order) {
-        MadeUpEvenings skies = new MadeUpEvenings(new double[] {300, 700}, 0);
+        MadeUpEvenings skies = new MadeUpEvenings(List.of(300.0, 700.0), 0);
         assertEquals(0.7, skies.firstSooner());
         Comparisons comparisons = of(skies, 2, SOONER, new Design(0, order, 10), new Design(0, order, 1));
         List<Verdicts> verdicts = made(comparisons, COMPARISONS);
@@ -56,7 +56,7 @@ final class ComparisonsTest {
     /** A tenth of the runs never gets through: 81 rounds of 100 go by time, 9 to either side, one to neither. */
     @Test
     void aRunThatFailsLosesItsRound() {
-        MadeUpEvenings skies = new MadeUpEvenings(new double[] {300, 700}, 0.1);
+        MadeUpEvenings skies = new MadeUpEvenings(List.of(300.0, 700.0), 0.1);
         Comparisons comparisons = of(skies, 2, SOONER, new Design(0, RunOrder.BY_LOT, 10));
         DesignResult result = DesignResult.of(comparisons, 0, made(comparisons, COMPARISONS));
         PairedOdds odds = new PairedOdds(0.81 * 0.7 + 0.09, 0.81 * 0.3 + 0.09);
@@ -72,7 +72,7 @@ final class ComparisonsTest {
         double first = 1 - Math.exp(-deadline / 150);
         double second = 1 - Math.exp(-deadline / 700);
         Comparisons comparisons = of(
-                new MadeUpEvenings(new double[] {150, 700}, 0),
+                new MadeUpEvenings(List.of(150.0, 700.0), 0),
                 2,
                 new Criterion(OptionalDouble.of(deadline)),
                 new Design(0, RunOrder.ROUND_AN_EVENING, 10));
@@ -85,7 +85,7 @@ final class ComparisonsTest {
     @Test
     void stoppingEarlyIsWhatTheExactSumsSay() {
         Comparisons comparisons =
-                of(new MadeUpEvenings(new double[] {200, 800}, 0), 2, SOONER, new Design(0, RunOrder.TAKING_TURNS, 10));
+                of(new MadeUpEvenings(List.of(200.0, 800.0), 0), 2, SOONER, new Design(0, RunOrder.TAKING_TURNS, 10));
         List<StopResult> results = StopResult.all(comparisons, made(comparisons, COMPARISONS));
         assertEquals(3, results.size());
         for (StopResult result : results) {
@@ -103,7 +103,7 @@ final class ComparisonsTest {
     @Test
     void ofThreeLikeModesNoTestNamesOneTooOften() {
         Comparisons comparisons = of(
-                new MadeUpEvenings(new double[] {300, 300, 300}, 0.1), 3, SOONER, new Design(0, RunOrder.BY_LOT, 10));
+                new MadeUpEvenings(List.of(300.0, 300.0, 300.0), 0.1), 3, SOONER, new Design(0, RunOrder.BY_LOT, 10));
         DesignResult result = DesignResult.of(comparisons, 0, made(comparisons, COMPARISONS));
         for (Rule rule : List.of(Rule.PAIRED, Rule.UNPAIRED)) {
             int named = result.by(rule).named().stream().mapToInt(it -> it).sum();

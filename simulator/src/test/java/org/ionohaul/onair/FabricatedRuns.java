@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.scenario.Direction;
@@ -46,7 +47,7 @@ final class FabricatedRuns {
                 0,
                 180,
                 0.05);
-        MadeUpEvenings made = new MadeUpEvenings(meanSeconds, 0);
+        MadeUpEvenings made = new MadeUpEvenings(DoubleStream.of(meanSeconds).boxed().toList(), 0);
         LongFunction<Evening> skies = trial -> made.apply(trial + 100_000_000L * chances);
         Comparisons asked = question.ways();
         Comparisons comparing = new Comparisons(

@@ -1,5 +1,6 @@
 package org.ionohaul.onair;
 
+import java.util.List;
 import java.util.function.LongFunction;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.random.Purpose;
@@ -11,14 +12,14 @@ import org.ionohaul.random.TrialStreams;
  * @param meanSeconds for each mode, its mean time
  * @param failing share of the runs, of either mode, that never get through
  */
-record MadeUpEvenings(double[] meanSeconds, double failing) implements LongFunction<Evening> {
+record MadeUpEvenings(List<Double> meanSeconds, double failing) implements LongFunction<Evening> {
     private static final long SEED = 8;
 
     @Override
     public Evening apply(long trial) {
         return (mode, repeat, startNanos) -> {
             UniformRandomProvider chance = new TrialStreams(SEED, trial).open(Purpose.DECODING, mode, repeat);
-            double seconds = -meanSeconds[mode] * Math.log(1 - chance.nextDouble());
+            double seconds = -meanSeconds.get(mode) * Math.log(1 - chance.nextDouble());
             return new Run(
                     chance.nextDouble() < failing ? Double.POSITIVE_INFINITY : seconds, Math.round(1e9 * seconds));
         };
@@ -26,6 +27,6 @@ record MadeUpEvenings(double[] meanSeconds, double failing) implements LongFunct
 
     /** Returns how often the first of two modes is sooner than the second: rates compete. */
     double firstSooner() {
-        return meanSeconds[1] / (meanSeconds[0] + meanSeconds[1]);
+        return meanSeconds.get(1) / (meanSeconds.get(0) + meanSeconds.get(1));
     }
 }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +18,7 @@ final class TruthTest {
     private static final Criterion DEADLINE = new Criterion(OptionalDouble.of(200));
 
     private static Truth truth(Criterion criterion, int number, double... means) {
-        MadeUpEvenings skies = new MadeUpEvenings(means, 0);
+        MadeUpEvenings skies = new MadeUpEvenings(DoubleStream.of(means).boxed().toList(), 0);
         double[][] seconds = new double[means.length][];
         for (int mode = 0; mode < means.length; mode++) {
             int its = mode;
