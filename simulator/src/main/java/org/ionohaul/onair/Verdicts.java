@@ -30,8 +30,7 @@ final class Verdicts {
     }
 
     static Verdicts none(Comparisons of) {
-        return new Verdicts(
-                of.modes(), of.designs().size(), of.stopped().size() * STOPS.size());
+        return new Verdicts(of.modes(), of.designs().size(), of.stopped().size() * STOPS.size());
     }
 
     /** Returns by design and rule, the mode that was named, or {@link Rule#NOBODY}. */

@@ -47,7 +47,8 @@ final class FabricatedRuns {
                 0,
                 180,
                 0.05);
-        MadeUpEvenings made = new MadeUpEvenings(DoubleStream.of(meanSeconds).boxed().toList(), 0);
+        MadeUpEvenings made =
+                new MadeUpEvenings(DoubleStream.of(meanSeconds).boxed().toList(), 0);
         LongFunction<Evening> skies = trial -> made.apply(trial + 100_000_000L * chances);
         Comparisons asked = question.ways();
         Comparisons comparing = new Comparisons(
