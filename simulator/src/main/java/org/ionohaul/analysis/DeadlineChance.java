@@ -15,6 +15,17 @@ public record DeadlineChance(double deadlineSeconds, Proportion count, Estimate 
     /** From so many late trials of all on it is told what kept them. */
     private static final double LEAST_LATE = 0.1;
 
+    /**
+     * Returns the share of trials that keep it at least, which holds in 95 of 100 studies, whichever mode is picked: exact and
+     * one-sided.
+     *
+     * @param modes among how many modes is picked (Bonferroni)
+     */
+    public double safeShare(int modes) {
+        double errorRate = (1 - Estimate.CONFIDENCE) / modes;
+        return count.exact(1 - 2 * errorRate).low();
+    }
+
     /** Returns whether a good part of the trials were late, and something kept more of them than the deadline. */
     public boolean isLimitedOtherwise() {
         return 1 - count.share() >= LEAST_LATE

@@ -26,8 +26,13 @@ public interface DerivedReception extends Reception {
     }
 
     @Override
-    default long noiseSteadyNanos() {
-        return original().noiseSteadyNanos();
+    default void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        original().bursts(fromNanos, toNanos, bursts);
+    }
+
+    @Override
+    default double frequencyErrorHz(long atNanos) {
+        return original().frequencyErrorHz(atNanos);
     }
 
     @Override

@@ -10,10 +10,17 @@ import org.ionohaul.limits.OutOfRange;
  *     peak power, when the trial begins and before trend and schedules
  * @param noiseRiseDb rise of this end's noise floor over the clock, in dB
  * @param impulses impulsive noise at this end
+ * @param atmospherics how unevenly the floor comes, its mean power given
  * @param interference other stations heard at this end, each entry an independent population
+ * @param gainControl what this end's receiver can hear at once
  */
 public record EndConditions(
-        double snrDb, Schedule noiseRiseDb, ImpulsiveNoise impulses, List<Interference> interference) {
+        double snrDb,
+        Schedule noiseRiseDb,
+        ImpulsiveNoise impulses,
+        AtmosphericNoise atmospherics,
+        List<Interference> interference,
+        GainControl gainControl) {
     /** Over three a second: more is noise, and takes too long to draw. */
     private static final double MOST_OVERS_PER_HOUR = 12_000;
 
@@ -39,6 +46,11 @@ public record EndConditions(
         OutOfRange.unless(Math.abs(snrDb) < 200, "snrDb", "must be within 200 dB", snrDb);
     }
 
+    /** Makes an end whose floor is even and whose receiver hears the weakest beside the strongest. */
+    public EndConditions(double snrDb, Schedule noiseRiseDb, ImpulsiveNoise impulses, List<Interference> interference) {
+        this(snrDb, noiseRiseDb, impulses, AtmosphericNoise.NONE, interference, GainControl.NONE);
+    }
+
     /** Returns an end with nothing but a Gaussian floor at the given SNR in 3 kHz, in dB. */
     public static EndConditions quiet(double snrDb) {
         return new EndConditions(snrDb, Schedule.NONE, ImpulsiveNoise.NONE, List.of());
@@ -46,6 +58,7 @@ public record EndConditions(
 
     /** Returns these conditions for a trial that begins so many seconds later; may be negative. */
     EndConditions startingAfter(double seconds) {
-        return new EndConditions(snrDb, noiseRiseDb.startingAfter(seconds), impulses, interference);
+        return new EndConditions(
+                snrDb, noiseRiseDb.startingAfter(seconds), impulses, atmospherics, interference, gainControl);
     }
 }

@@ -8,7 +8,9 @@ import org.ionohaul.random.TrialStreams;
 /** What disturbs reception at one end in one trial: the floor over the clock, impulses, other stations. */
 final class NoiseAtEnd {
     private final Level floor;
-    private final Impulses impulses;
+    private final double between;
+    private final SlottedNoise impulses;
+    private final SlottedNoise crashes;
     private final Occupancy occupancy;
 
     NoiseAtEnd(End end, EndConditions conditions, TrialStreams streams) {
@@ -17,23 +19,32 @@ final class NoiseAtEnd {
                 conditions.noiseRiseDb(),
                 SlowVariation.NONE,
                 streams.openBlock(Purpose.SLOW_VARIATION, 1 + element, 0));
-        this.impulses = new Impulses(conditions.impulses(), streams, element);
+        this.between = conditions.atmospherics().between();
+        this.impulses = SlottedNoise.impulses(conditions.impulses(), streams, element);
+        this.crashes = SlottedNoise.crashes(conditions.atmospherics(), streams, element);
         this.occupancy = new Occupancy(visits(conditions.interference(), streams, element));
     }
 
     /** Returns the noise power without other stations, relative to the floor when the trial begins. */
     double noise(long atNanos) {
-        return floor(atNanos) * impulses.rise(atNanos);
+        return floor(atNanos) * (between + impulses.power(atNanos) + crashes.power(atNanos));
     }
 
-    /** Returns the noise floor without impulses, relative to the floor when the trial begins. */
+    /** Returns the noise between impulses and crashes, relative to the floor when the trial begins. */
+    double between(long atNanos) {
+        return floor(atNanos) * between;
+    }
+
+    /** Tells of the impulses and crashes in a stretch of time, not empty; powers as those of the noise. */
+    void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        double floor = floor(fromNanos + (toNanos - fromNanos) / 2);
+        impulses.tell(fromNanos, toNanos, floor, bursts);
+        crashes.tell(fromNanos, toNanos, floor, bursts);
+    }
+
+    /** Returns the mean noise power without impulses, relative to the floor when the trial begins. */
     double floor(long atNanos) {
         return floor.ratio(atNanos);
-    }
-
-    /** Returns the length of an impulse in nanoseconds, {@code Long.MAX_VALUE} where there are none. */
-    long steadyNanos() {
-        return impulses.slotNanos();
     }
 
     /** Returns all that disturbs reception in 3 kHz, relative to the floor when the trial begins. */
@@ -43,8 +54,13 @@ final class NoiseAtEnd {
 
     /** Returns the power of other stations together, relative to the floor when the trial begins. */
     double others(long atNanos) {
+        return othersIn(occupancy.spanAt(atNanos));
+    }
+
+    /** Returns the same during a span of the occupancy. */
+    double othersIn(int span) {
         double power = 0;
-        for (Over over : occupancy.on(occupancy.spanAt(atNanos))) {
+        for (Over over : occupancy.on(span)) {
             power += over.power();
         }
         return power;

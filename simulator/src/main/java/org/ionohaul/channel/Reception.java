@@ -16,7 +16,8 @@ public interface Reception {
     /**
      * Fills in what is heard at an instant in each sub-band, as powers over one common reference: the signal as if it
      * filled the passband evenly with the sender's full peak power (a waveform with a crest factor scales it down), noise
-     * and interference as if their density at the sub-band filled 3 kHz. {@link SinrMeter} makes ratios of them.
+     * and interference as if their density at the sub-band filled 3 kHz. Impulses and crashes come on top, see {@link
+     * #bursts}. {@link SinrMeter} makes ratios of all of it.
      *
      * @param atNanos the instant, in nanoseconds since the trial began, zero or more
      * @param signal receives the signal power of each sub-band, zero or more; length {@link #subBands()}
@@ -36,9 +37,16 @@ public interface Reception {
      */
     double meanSignal(long atNanos);
 
-    /** Returns how long impulsive noise stays unchanged, in nanoseconds, positive; {@code Long.MAX_VALUE} without any. */
-    default long noiseSteadyNanos() {
-        return Long.MAX_VALUE;
+    /**
+     * Tells what bursts of noise add to the disturbance, evenly over the band, in a stretch of time: none, unless there are
+     * impulses, crashes of static or a receiver that is overrun.
+     *
+     * @param fromNanos when the stretch begins, in nanoseconds since the trial began, zero or more
+     * @param toNanos when it ends, not included; later than its beginning
+     * @param bursts is filled anew
+     */
+    default void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        bursts.clear();
     }
 
     /**
@@ -46,6 +54,14 @@ public interface Reception {
      * spreads and how far they are shifted against each other. Zero or more.
      */
     double dopplerSpreadHz();
+
+    /**
+     * Returns by how much the sender's frequency lies above the receiver's at an instant, in Hz: what a receiver has to find
+     * and correct by itself.
+     */
+    default double frequencyErrorHz(long atNanos) {
+        return 0;
+    }
 
     /**
      * Returns the share of the mean power that comes too late for a receiver (or too early, if it prefers the later path),

@@ -53,7 +53,8 @@ public final class Sky {
 
     /** Returns the same as {@link #reception}, through the passband as it is cut; it also tells its power transfer. */
     SkyReception transferTo(End receiver, Passband passband) {
-        return new SkyReception(conditions, conditions.at(receiver).snrDb(), level, noise(receiver), gains, passband);
+        EndConditions end = conditions.at(receiver);
+        return new SkyReception(conditions, end.snrDb(), level, noise(receiver), end.gainControl(), gains, passband);
     }
 
     /** Returns the gain of the path with the given number. */

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param far what the far end receives
  * @param dropOuts times at which the sky wave drops out
  * @param sporadicE times at which sporadic E carries it
+ * @param nearFrequency by how much the near station's frequency lies off, for sending and for receiving
+ * @param farFrequency by how much that of the far station does
  * @param groundWave the wave along the ground, whose level comes on top of that of the sky wave; empty where none is heard
  */
 public record SkyConditions(
@@ -23,6 +25,8 @@ public record SkyConditions(
         EndConditions far,
         Spells dropOuts,
         Spells sporadicE,
+        FrequencyError nearFrequency,
+        FrequencyError farFrequency,
         Optional<GroundWave> groundWave) {
     /** Copies the list and checks that there is a path. */
     public SkyConditions {
@@ -32,14 +36,29 @@ public record SkyConditions(
         }
     }
 
-    /** Makes a sky of a sky wave without spells. */
+    /** Makes a sky of a sky wave without spells, between stations on one frequency. */
     public SkyConditions(
             List<PropagationPath> paths,
             SlowVariation slowVariation,
             Schedule trendDb,
             EndConditions near,
             EndConditions far) {
-        this(paths, slowVariation, trendDb, near, far, Spells.NONE, Spells.NONE, Optional.empty());
+        this(
+                paths,
+                slowVariation,
+                trendDb,
+                near,
+                far,
+                Spells.NONE,
+                Spells.NONE,
+                FrequencyError.NONE,
+                FrequencyError.NONE,
+                Optional.empty());
+    }
+
+    /** Returns by how much the frequencies of the stations differ at an instant, in Hz, whichever is the higher. */
+    public double frequencyErrorHz(long atNanos) {
+        return Math.abs(nearFrequency.hertzAt(atNanos) - farFrequency.hertzAt(atNanos));
     }
 
     /** Returns all paths as they arrive: the ground wave first, if there is one, then those of the sky wave. */
@@ -63,7 +82,12 @@ public record SkyConditions(
                 slowVariation,
                 trendDb.startingAfter(seconds),
                 near.startingAfter(seconds),
-                far.startingAfter(seconds));
+                far.startingAfter(seconds),
+                dropOuts,
+                sporadicE,
+                nearFrequency.startingAfter(seconds),
+                farFrequency.startingAfter(seconds),
+                groundWave);
     }
 
     /**
@@ -78,9 +102,20 @@ public record SkyConditions(
                 snrDb - trendDb.levelDb(0) + stated.noiseRiseDb().levelDb(0),
                 stated.noiseRiseDb(),
                 stated.impulses(),
-                stated.interference());
+                stated.atmospherics(),
+                stated.interference(),
+                stated.gainControl());
         return new SkyConditions(
-                paths, slowVariation, trendDb, end == End.NEAR ? other : near, end == End.NEAR ? far : other);
+                paths,
+                slowVariation,
+                trendDb,
+                end == End.NEAR ? other : near,
+                end == End.NEAR ? far : other,
+                dropOuts,
+                sporadicE,
+                nearFrequency,
+                farFrequency,
+                groundWave);
     }
 
     /**

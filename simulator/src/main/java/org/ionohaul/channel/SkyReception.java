@@ -11,9 +11,11 @@ final class SkyReception implements Reception {
     private static final double STEADY_SHARE = 1.0 / 8;
 
     private final double snr;
+    private final SkyConditions conditions;
     private final SkyWaveLevel level;
     private final double groundRatio;
     private final NoiseAtEnd noise;
+    private final GainAtEnd gain;
     private final PathGain[] paths;
     private final Passband passband;
     private final double widestSpreadHz;
@@ -32,6 +34,7 @@ final class SkyReception implements Reception {
      * @param snrDb mean SNR in 3 kHz at the end that listens, in dB
      * @param level what becomes of the sky wave's level over time
      * @param noise what disturbs this end
+     * @param gainControl what its receiver can hear at once
      * @param paths gain of each path as they arrive
      * @param passband through which it listens
      */
@@ -40,12 +43,15 @@ final class SkyReception implements Reception {
             double snrDb,
             SkyWaveLevel level,
             NoiseAtEnd noise,
+            GainControl gainControl,
             PathGain[] paths,
             Passband passband) {
         this.snr = Decibels.toRatio(snrDb);
+        this.conditions = conditions;
         this.level = level;
         this.groundRatio = conditions.groundWave().map(GroundWave::ratio).orElse(0.0);
         this.noise = noise;
+        this.gain = new GainAtEnd(gainControl, noise);
         this.paths = paths;
         this.passband = passband;
         this.widestSpreadHz = conditions.widestDopplerSpreadHz();
@@ -68,7 +74,7 @@ final class SkyReception implements Reception {
         }
         transfer(atNanos, signal);
         double mean = meanSignal(atNanos);
-        double noisePower = noise.noise(atNanos);
+        double noisePower = noise.between(atNanos) + gain.ownNoise(atNanos, mean * transferred(signal));
         for (int band = 0; band < interference.length; band++) {
             // In the deepest notch rounding can leave the transfer a hair below zero.
             signal[band] = mean * Math.abs(signal[band]);
@@ -83,8 +89,15 @@ final class SkyReception implements Reception {
     }
 
     @Override
-    public long noiseSteadyNanos() {
-        return noise.steadyNanos();
+    public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        bursts.clear();
+        noise.bursts(fromNanos, toNanos, bursts);
+        gain.overruns(fromNanos, toNanos, bursts);
+    }
+
+    @Override
+    public double frequencyErrorHz(long atNanos) {
+        return conditions.frequencyErrorHz(atNanos);
     }
 
     @Override
@@ -111,6 +124,15 @@ final class SkyReception implements Reception {
             weigh(level.ratio(atNanos));
         }
         response.write(gains, transfer);
+    }
+
+    /** Returns the mean power transfer of the band. */
+    private double transferred(double[] transfer) {
+        double sum = 0;
+        for (double power : transfer) {
+            sum += power;
+        }
+        return sum / transfer.length;
     }
 
     /** Gives ground wave and sky wave the shares of the mean power that they have at the sky wave's level of the moment. */

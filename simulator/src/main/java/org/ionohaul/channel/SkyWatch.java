@@ -29,6 +29,7 @@ public final class SkyWatch {
     private final int[] fades;
     private final double[] fadedShare;
     private final List<Over> overs;
+    private final SkyConditions conditions;
 
     /**
      * Watches a sky.
@@ -54,6 +55,7 @@ public final class SkyWatch {
         readMeter(sky, end, carrier);
         countFades(carrier, Math.toIntExact(LOOKS * stepNanos / fineNanos));
         overs = sky.noise(end).occupancy().before(lengthNanos);
+        conditions = sky.conditions();
     }
 
     private void readMeter(Sky sky, End end, SkyReception carrier) {
@@ -81,6 +83,11 @@ public final class SkyWatch {
                 wasFaded = isFaded;
             }
         }
+    }
+
+    /** Returns what is fixed about the sky that is watched. */
+    public SkyConditions conditions() {
+        return conditions;
     }
 
     /** Returns how many samples there are, 1 or more. */

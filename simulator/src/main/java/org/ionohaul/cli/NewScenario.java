@@ -38,9 +38,10 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
     private static final double DEADLINES_WATCHED = 4;
 
     private static final String STEEP_WHY =
-            "A steep path: echoes 7 ms apart, each spread by 1 Hz (ITU-R F.1487, mid latitudes,"
-                    + " disturbed, near-vertical\n# incidence): the hard case, so that an answer errs on the safe side. On a calm day"
-                    + " try \"mid-latitude-quiet\".";
+            "A steep path: echoes 7 ms apart, each spread by 1 Hz (ITU-R F.1487, mid latitudes, disturbed,"
+                    + " near-vertical\n"
+                    + "# incidence): the hard case, so that an answer errs on the safe side. On a calm day try"
+                    + " \"mid-latitude-quiet\".";
     private static final String FLAT_WHY =
             "Echoes 1 ms apart, each spread by 0.5 Hz (ITU-R F.1487, mid latitudes, moderate)."
                     + " On a bad day try\n# \"mid-latitude-disturbed\", far north \"high-latitude-moderate\".";

@@ -11,7 +11,7 @@ import org.ionohaul.scenario.PlainText;
  * through here and come out as {@link PlainText}; ends of lines pass.
  */
 final class PlainWriter extends FilterWriter {
-    private PlainWriter(Writer out) {
+    PlainWriter(Writer out) {
         super(out);
     }
 

@@ -26,10 +26,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sky",
         description = {
-            "Shows one trial's sky as a meter at each end would, so that you can see whether the file says what you meant.",
+            "Shows one trial's sky as a meter at each end would, so that you can see whether the file says what you"
+                    + " meant.",
             "",
-            "Prints a strip of SNR for each end, and how much of the time each data rate has too little. With --out, also"
-                    + " writes sky.csv and, with the picture, sky.html.",
+            "Prints a strip of SNR for each end, and how much of the time each data rate has too little. With --out,"
+                    + " also writes sky.csv and, with the picture, sky.html.",
             ""
         },
         mixinStandardHelpOptions = true)

@@ -33,9 +33,9 @@ import picocli.CommandLine.Spec;
             "Simulates a scenario many times, with each mode under the same skies, and says how soon and how surely the"
                     + " files are through.",
             "",
-            "Prints a summary and writes a folder of results: report.html (open it in any browser; it needs no network),"
-                    + " summary.json and trials.csv. The same file and seed give the same results, whatever the number of"
-                    + " threads. Ctrl-C ends early with what is done.",
+            "Prints a summary and writes a folder of results: report.html (open it in any browser; it needs no"
+                + " network), summary.json and trials.csv. The same file and seed give the same results, whatever the"
+                + " number of threads. Ctrl-C ends early with what is done.",
             ""
         },
         mixinStandardHelpOptions = true)

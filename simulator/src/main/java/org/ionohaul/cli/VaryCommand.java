@@ -31,13 +31,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "vary",
         description = {
-            "Simulates a scenario once for each value of one or two keys, under the same skies, and says what the change"
-                    + " does to every mode and which mode is best where.",
+            "Simulates a scenario once for each value of one or two keys, under the same skies, and says what the"
+                    + " change does to every mode and which mode is best where.",
             "",
             "Give the values as a range, --set near.snr=\"6..18 dB\", or with their number, \"6..18 dB : 5\", or as a"
-                    + " list, --set near.congestion=\"quiet-band | busy-evening\". Any key of the scenario or, as"
-                    + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
-                    + " is uncertain.",
+                + " list, --set near.congestion=\"quiet-band | busy-evening\". Any key of the scenario or, as"
+                + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
+                + " is uncertain.",
             "",
             "Writes a folder of results: report.html with pictures (open it in any browser; it needs no network), and"
                     + " vary.csv, or tornado.csv with --tornado. Ctrl-C ends early with the values that are complete.",
@@ -127,8 +127,8 @@ final class VaryCommand implements Callable<Integer> {
             if (!SameCases.of(scenarios.get(scenarios.size() - 1)).equals(SameCases.of(scenarios.get(0)))) {
                 throw new ParameterException(
                         spec.commandLine(),
-                        "--set: what is compared must be the same at every value: the same modes, transfers, directions and"
-                                + " number of deadlines. Not so with " + point.changes() + ".");
+                        "--set: what is compared must be the same at every value: the same modes, transfers,"
+                                + " directions and number of deadlines. Not so with " + point.changes() + ".");
             }
         }
         return scenarios;

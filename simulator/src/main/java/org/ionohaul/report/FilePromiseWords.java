@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.Leaders;
 import org.ionohaul.analysis.ModeSummary;
@@ -54,12 +55,14 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
 
     private String chance(double deadline) {
         String within = size() + " within " + TimeText.given(deadline) + ": ";
-        if (summary().modes().stream().allMatch(it -> share(it).value() == 0)) {
+        if (summary().modes().stream().allMatch(it -> chance(it).count().hits() == 0)) {
             return within + "on none of the simulated trials, with any mode.";
         }
         Leaders leaders = summary().deadlineLeaders().get(0);
-        Estimate share = share(summary().modes().get(leaders.first()));
-        return within + "on at least " + OddsText.percent(share.low()) + " of trials with "
+        DeadlineChance first = chance(summary().modes().get(leaders.first()));
+        Estimate share = first.chance();
+        return within + "on at least "
+                + OddsText.percent(first.safeShare(summary().modes().size())) + " of trials with "
                 + title(leaders.first()) + " (" + OddsText.percent(share.value()) + " of those simulated; "
                 + OddsText.percentRange(share.low(), share.high()) + ")."
                 + alike(leaders);
@@ -73,16 +76,16 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
                 .orElse("");
     }
 
-    private static Estimate share(ModeSummary mode) {
-        return mode.deadlines().get(0).chance();
+    private static DeadlineChance chance(ModeSummary mode) {
+        return mode.deadlines().get(0);
     }
 
     private Table chances(double deadline) {
         List<List<Cell>> rows = summary().modes().stream()
                 .map(mode -> List.of(
                         Cell.of(mode.mode().title()),
-                        Cells.chance(share(mode)),
-                        Cell.of(limits.reason(mode.deadlines().get(0).limits()))))
+                        Cells.chance(chance(mode).chance()),
+                        Cell.of(limits.reason(chance(mode).limits()))))
                 .toList();
         return new Table(
                 "Chance by mode, and what kept the other trials",

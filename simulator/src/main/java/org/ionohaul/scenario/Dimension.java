@@ -44,6 +44,7 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
             unit("kHz", "1e3").inThousands(),
             unit("MHz", "1e6"),
             unit("mHz", "1e-3"));
+    static final Dimension DRIFT = of("a drift", "1 Hz/min", true, unit("Hz/min", "1"));
     static final Dimension SYMBOL_RATE = of("a symbol rate", "120 Bd", false, unit("Bd", "1"), unit("kBd", "1e3"));
     static final Dimension GAIN = of("an antenna gain", "-3 dBi", true, unit("dBi", "1"));
     static final Dimension ABSOLUTE_LEVEL = of("a level in dBm", "-97 dBm", true, unit("dBm", "1"));
@@ -64,8 +65,8 @@ record Dimension(String words, String example, boolean mayBeNegative, List<Unit>
     static final Dimension WIDENING =
             of("a widening of belief", "0.4 dB/√s", false, unit("dB/√s", "1"), unit("dB/sqrt(s)", "1"));
 
-    private static final List<Dimension> ALL =
-            List.of(TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, GAIN, ABSOLUTE_LEVEL, POWER, DISTANCE, RATE, WIDENING);
+    private static final List<Dimension> ALL = List.of(
+            TIME, SIZE, RATIO, FREQUENCY, SYMBOL_RATE, GAIN, ABSOLUTE_LEVEL, POWER, DISTANCE, RATE, WIDENING, DRIFT);
     private static final Pattern TERM =
             Pattern.compile("(" + WrittenNumber.PATTERN + ")\\s*([^\\s\\d+\\-−–.,][^\\s\\d]*)?\\s*");
 

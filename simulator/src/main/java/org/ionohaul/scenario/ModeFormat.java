@@ -4,7 +4,9 @@ import java.util.List;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Excision;
 import org.ionohaul.waveform.FrameCheck;
+import org.ionohaul.waveform.ImpulseDefence;
 import org.ionohaul.waveform.MeasuredFrame.Measurement;
 import org.ionohaul.waveform.Modulation;
 
@@ -144,6 +146,16 @@ final class ModeFormat {
                     "26 dB",
                     "The receiver's own residual distortion: it never sees a better SINR than this, even on a path at rest.")
             .usually("5 dB", "60 dB");
+    static final Key<Double> FREQUENCY_TOLERANCE = Key.of(
+                    "frequency-tolerance",
+                    "frequencyToleranceHz",
+                    Kind.quantity(Dimension.FREQUENCY),
+                    "40 Hz",
+                    "By how much the stations' frequencies may differ before anything is lost: up to there the receiver finds"
+                            + " and follows the other's by itself. MIL-STD-188-110 asks for 75 Hz of its serial tone (from"
+                            + " memory); filters for narrow tones take less.")
+            .otherwise("75 Hz")
+            .usually("0 Hz", "500 Hz");
     static final Key<Double> PREAMBLE = Key.of(
                     "preamble",
                     "preambleSeconds",
@@ -158,6 +170,32 @@ final class ModeFormat {
                     "-4 dB",
                     "SNR in 3 kHz at which half of the preambles are found on a steady path.")
             .usually("-80 dB", "30 dB");
+    static final Key<Excision> EXCISION = Key.of(
+            "excision",
+            "excision",
+            Kind.choice(Excision.class),
+            "notch",
+            "What the receiver does about a narrow signal in its band, for preamble and data alike: none (a carrier on the"
+                    + " channel counts with all its strength), weighting (each carrier counts by its own noise, but a strong"
+                    + " signal leaks into the others), notch (a filter takes it out with its part of the band). Left out:"
+                    + " weighting with several carriers, none with one.");
+    static final Key<ImpulseDefence> IMPULSE_DEFENCE = Key.of(
+                    "impulse-defence",
+                    "impulseDefence",
+                    Kind.choice(ImpulseDefence.class),
+                    "blanker",
+                    "What the receiver does about clicks and crashes louder than its limit: none, limiter (cuts them down),"
+                            + " blanker (leaves them out). No standard demands any.")
+            .otherwise("none");
+    static final Key<Double> IMPULSE_LIMIT = Key.of(
+                    "impulse-limit",
+                    "impulseLimitDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "10 dB",
+                    "How far over the mean power of all it hears a sample must stand for that, 0 or more. Clicks that are no"
+                            + " louder than signal and limit together pass.")
+            .otherwise("10 dB")
+            .usually("3 dB", "30 dB");
     static final Group WAVEFORM = burst(
             "waveform",
             "What holds for every burst below that does not say otherwise itself; may be left out, as may any key in it.");
@@ -338,9 +376,13 @@ final class ModeFormat {
                 TRACKING,
                 GAP,
                 CEILING,
+                FREQUENCY_TOLERANCE,
                 MEASURED_LOSS,
                 PREAMBLE,
-                DETECTION);
+                DETECTION,
+                EXCISION,
+                IMPULSE_DEFENCE,
+                IMPULSE_LIMIT);
     }
 
     private static Kind<Measurement> measurement() {

@@ -11,7 +11,9 @@ import org.ionohaul.session.SessionRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
 import org.ionohaul.waveform.Emission;
+import org.ionohaul.waveform.Excision;
 import org.ionohaul.waveform.FrameShape;
+import org.ionohaul.waveform.FrontEnd;
 import org.ionohaul.waveform.MeasuredFrame;
 import org.ionohaul.waveform.ModelledFrame;
 import org.ionohaul.waveform.Receiver;
@@ -70,7 +72,19 @@ final class ModeReader {
     }
 
     private static BurstShape burst(Section section) {
-        return section.build(() -> new BurstShape(section.get(PREAMBLE), section.get(DETECTION), frame(section)));
+        return section.build(
+                () -> new BurstShape(section.get(PREAMBLE), section.get(DETECTION), frontEnd(section), frame(section)));
+    }
+
+    /** Soft decisions on several carriers need the noise of each; one carrier tells nothing of its noise in parts. */
+    private static FrontEnd frontEnd(Section section) {
+        Excision excision =
+                section.find(EXCISION).orElseGet(() -> hasCarriers(section) ? Excision.WEIGHTING : Excision.NONE);
+        return new FrontEnd(excision, section.get(IMPULSE_DEFENCE), section.get(IMPULSE_LIMIT));
+    }
+
+    private static boolean hasCarriers(Section section) {
+        return !section.has(MEASURED_LOSS) && section.get(CARRIERS) > 1;
     }
 
     private static FrameShape frame(Section section) {
@@ -86,7 +100,11 @@ final class ModeReader {
         Coding coding = new Coding(
                 section.get(MODULATION), section.get(CARRIERS), section.get(SYMBOL_RATE), section.get(CODE_RATE));
         Receiver receiver = new Receiver(
-                section.get(DELAY_TOLERANCE), section.get(TRACKING), section.get(GAP), section.get(CEILING));
+                section.get(DELAY_TOLERANCE),
+                section.get(TRACKING),
+                section.get(GAP),
+                section.get(CEILING),
+                section.get(FREQUENCY_TOLERANCE));
         int payloadBytes = section.get(PAYLOAD);
         int bits = section.find(FRAME_BITS).orElseGet(() -> bitsOfBytes(payloadBytes, section.get(OVERHEAD)));
         double interleaver = section.get(INTERLEAVER);

@@ -179,6 +179,67 @@ final class ScenarioFormat {
     static final Group IMPULSES =
             Group.of("impulses", "Impulsive noise over the steady floor.", IMPULSE_SHARE, IMPULSE_RISE, IMPULSE_SLOT);
 
+    static final Key<Double> VOLTAGE_DEVIATION = Key.of(
+                    "vd",
+                    "voltageDeviationDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "6 dB",
+                    "How much it crackles: root mean square over mean of the envelope in 3 kHz (Vd of ITU-R P.372); 1.05 dB is"
+                            + " even hiss, 4 dB distant static, 8 dB a thunderstorm near by (from memory).")
+            .usually("1.05 dB", "12 dB");
+    static final Key<Double> CRASHES_UNDER_WAY = Key.of(
+                    "under-way",
+                    "underWay",
+                    Kind.share(),
+                    "10 %",
+                    "Mean number of crashes under way at once, from 1 % to 100 % (Middleton's impulsive index): small for few"
+                            + " and loud ones.")
+            .otherwise(0.1);
+    static final Key<Double> CRASH = Key.of(
+                    "crash",
+                    "crashSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "20 ms",
+                    "For how long a crash keeps its level, 0.1 ms or more.")
+            .otherwise("20 ms")
+            .usually("0.1 ms", "1 s");
+    static final Group ATMOSPHERICS = Group.of(
+            "atmospherics",
+            "Static of thunderstorms: the noise stated, but louder in crashes and lower between them. Even noise if left out.",
+            VOLTAGE_DEVIATION,
+            CRASHES_UNDER_WAY,
+            CRASH);
+
+    static final Key<Double> GAIN_RANGE = Key.of(
+                    "range",
+                    "rangeDb",
+                    Kind.quantity(Dimension.RATIO),
+                    "50 dB",
+                    "How far below the strongest signal in its 3 kHz the receiver still hears: weaker ones drown in its own"
+                            + " noise and distortion; above 0.")
+            .usually("30 dB", "100 dB");
+    static final Key<Double> ATTACK = Key.of(
+                    "attack",
+                    "attackSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "5 ms",
+                    "How long it is overrun when somebody louder begins, until the gain has followed, 0 or more.")
+            .usually("0 s", "100 ms");
+    static final Key<Double> GAIN_RECOVERY = Key.of(
+                    "recovery",
+                    "recoverySeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "300 ms",
+                    "In what time the gain comes back by 20 dB after a strong signal ended, 0 or more.")
+            .usually("0 s", "5 s");
+    static final Group GAIN_CONTROL = Group.of(
+            "gain-control",
+            "The receiver's automatic gain control, by which a strong neighbour blocks a weak signal. Without it the receiver"
+                    + " hears the weakest beside the strongest. Deafness after its own overs is station.recovery.",
+            GAIN_RANGE,
+            ATTACK,
+            GAIN_RECOVERY);
+
     static final Key<Uncertain> VISITS = Key.of(
                     "visits",
                     "visitsPerHour",
@@ -298,6 +359,30 @@ final class ScenarioFormat {
             FOLD_BACK_AFTER,
             FOLD_BACK_DROP,
             FOLD_BACK_COOLING);
+
+    static final Key<Uncertain> TUNING_OFFSET = Key.of(
+                    "offset",
+                    "offsetHz",
+                    Kind.uncertain(Dimension.FREQUENCY),
+                    "20 Hz",
+                    "By how much it lies above the frequency agreed on when send is pressed. A set without a warmed reference"
+                            + " errs by 2 or 3 parts in a million, some 20 Hz at 7 MHz (common practice, no source).")
+            .otherwise("0 Hz ± 20 Hz")
+            .usually("-200 Hz", "200 Hz");
+    static final Key<Uncertain> TUNING_DRIFT = Key.of(
+                    "drift",
+                    "driftHzPerMinute",
+                    Kind.uncertain(Dimension.DRIFT),
+                    "1 Hz/min",
+                    "By how much more each minute, as a set does that warms up.")
+            .otherwise("0 Hz/min")
+            .usually("-20 Hz/min", "20 Hz/min");
+    static final Group TUNING = Group.of(
+            "tuning",
+            "How far this station is off the frequency, for sending and receiving alike; what counts is by how much the two"
+                    + " stations differ, against the frequency-tolerance of each mode. Right on it if left out.",
+            TUNING_OFFSET,
+            TUNING_DRIFT);
 
     static final Key<String> END_NAME =
             Key.of("name", "name", Kind.name(), "Weir Cottage", "What people call the station.");
@@ -505,6 +590,6 @@ final class ScenarioFormat {
                         ANTENNA_GAIN,
                         CONGESTION,
                         PATIENCE)
-                .with(NOISE_POINT, IMPULSES, INTERFERENCE, STATION, FOLD_BACK);
+                .with(NOISE_POINT, IMPULSES, ATMOSPHERICS, INTERFERENCE, GAIN_CONTROL, STATION, FOLD_BACK, TUNING);
     }
 }

@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.ionohaul.channel.AtmosphericNoise;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.FrequencyError;
+import org.ionohaul.channel.GainControl;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
@@ -58,6 +61,8 @@ final class SkyReader {
         Spells sporadicE = spells(sky, ScenarioFormat.SPORADIC_E, SkyReader::sporadicE);
         Optional<Described<GroundWave>> groundWave =
                 sky.findPart(ScenarioFormat.GROUND_WAVE).map(it -> groundWave(it, levels.dayToDayDb()));
+        Described<FrequencyError> nearFrequency = tuning(near);
+        Described<FrequencyError> farFrequency = tuning(far);
         warnOfDrawnTwice(sky, document.uncertainKeys());
         Described<SkyConditions> conditions = draws -> new SkyConditions(
                 all(paths, draws),
@@ -67,8 +72,24 @@ final class SkyReader {
                 farEnd.in(draws),
                 dropOuts,
                 sporadicE,
+                nearFrequency.in(draws),
+                farFrequency.in(draws),
                 groundWave.map(it -> it.in(draws)));
         return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
+    }
+
+    private static Described<FrequencyError> tuning(Section end) {
+        Optional<Section> stated = end.findPart(ScenarioFormat.TUNING);
+        if (stated.isEmpty()) {
+            return draws -> FrequencyError.NONE;
+        }
+        Section part = stated.get();
+        return part.build(() -> {
+            Input offset = part.input(ScenarioFormat.TUNING_OFFSET);
+            Input drift = part.input(ScenarioFormat.TUNING_DRIFT);
+            Described<FrequencyError> described = draws -> new FrequencyError(offset.in(draws), drift.in(draws));
+            return described.tried();
+        });
     }
 
     private static Spells spells(Section sky, Group group, Function<Section, Spells> reading) {
@@ -170,13 +191,19 @@ final class SkyReader {
         Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
+        AtmosphericNoise atmospherics = end.findPart(ScenarioFormat.ATMOSPHERICS)
+                .map(SkyReader::atmospherics)
+                .orElse(AtmosphericNoise.NONE);
+        GainControl gainControl = end.findPart(ScenarioFormat.GAIN_CONTROL)
+                .map(SkyReader::gainControl)
+                .orElse(GainControl.NONE);
         end.build(() -> levels.snrDb(at, end, other));
         List<Described<Interference>> interference = interference(end, levels.noiseDbm(at));
         return end.build(() -> {
             Described<Double> snrDb = levels.snrDb(at, end, other);
             List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
-            Described<EndConditions> described =
-                    draws -> new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(others, draws));
+            Described<EndConditions> described = draws -> new EndConditions(
+                    snrDb.in(draws), noiseRise.in(draws), impulses, atmospherics, all(others, draws), gainControl);
             return described.tried();
         });
     }
@@ -197,6 +224,20 @@ final class SkyReader {
                 impulses.get(ScenarioFormat.IMPULSE_SHARE),
                 impulses.get(ScenarioFormat.IMPULSE_RISE),
                 impulses.get(ScenarioFormat.IMPULSE_SLOT)));
+    }
+
+    private static AtmosphericNoise atmospherics(Section noise) {
+        return noise.build(() -> new AtmosphericNoise(
+                noise.get(ScenarioFormat.VOLTAGE_DEVIATION),
+                noise.get(ScenarioFormat.CRASHES_UNDER_WAY),
+                noise.get(ScenarioFormat.CRASH)));
+    }
+
+    private static GainControl gainControl(Section gain) {
+        return gain.build(() -> new GainControl(
+                gain.get(ScenarioFormat.ATTACK),
+                gain.get(ScenarioFormat.GAIN_RECOVERY),
+                gain.get(ScenarioFormat.GAIN_RANGE)));
     }
 
     private static Described<Interference> visitors(

@@ -147,6 +147,19 @@ public final class ScenarioSheet {
                     percent(conditions.impulses().probability()) + " of the time, "
                             + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
         }
+        if (conditions.atmospherics().isUneven()) {
+            addLine(
+                    lines,
+                    "static",
+                    "Vd " + decibels(conditions.atmospherics().voltageDeviationDb(), "dB")
+                            + " in 3 kHz; the noise stated is its mean");
+        }
+        if (conditions.gainControl().isLimited()) {
+            addLine(
+                    lines,
+                    "receiver",
+                    "hears " + decibels(conditions.gainControl().rangeDb(), "dB") + " below the strongest signal");
+        }
         for (int population = 0; population < conditions.interference().size(); population++) {
             addLine(lines, "others", others(end, population));
         }
@@ -191,6 +204,7 @@ public final class ScenarioSheet {
                             + drawn(skies, it -> path(it, i).powerDb(), it -> decibels(it, "dB")) + ", Doppler spread "
                             + drawn(skies, it -> path(it, i).dopplerSpreadHz(), it -> plain(it) + " Hz"));
         });
+        addTuning(lines);
         addSkyWave(lines);
         addGroundWave(lines);
         ToDoubleFunction<SkyConditions> trend = it ->
@@ -201,6 +215,34 @@ public final class ScenarioSheet {
                     "trend",
                     drawn(skies, trend, it -> decibels(it, "dB")) + " from " + clock(0) + " to the horizon");
         }
+    }
+
+    private void addTuning(List<String> lines) {
+        ToDoubleFunction<SkyConditions> atSend = it -> it.frequencyErrorHz(0);
+        ToDoubleFunction<SkyConditions> atHorizon =
+                it -> it.frequencyErrorHz(Math.round(1e9 * scenario.horizonSeconds()));
+        if (skies.stream().allMatch(it -> atSend.applyAsDouble(it) == 0 && atHorizon.applyAsDouble(it) == 0)) {
+            return;
+        }
+        addLine(
+                lines,
+                "tuning",
+                "apart by " + drawn(skies, atSend, ScenarioSheet::hertz) + " when send is pressed, by "
+                        + drawn(skies, atHorizon, ScenarioSheet::hertz) + " at the horizon; nothing is lost up to "
+                        + scenario.modes().stream()
+                                .map(it -> hertz(toleranceHz(it)) + " with " + it.title())
+                                .collect(Collectors.joining(", ")));
+    }
+
+    private static double toleranceHz(Mode mode) {
+        return mode.dataRates().stream()
+                .mapToDouble(it -> it.frame().frequencyToleranceHz())
+                .min()
+                .orElseThrow();
+    }
+
+    private static String hertz(double frequency) {
+        return plain(Math.rint(10 * frequency) / 10) + " Hz";
     }
 
     private void addSkyWave(List<String> lines) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.ionohaul.channel.End;
+import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
 import org.ionohaul.rendering.Table;
@@ -41,6 +42,7 @@ public final class SkyText {
                         + " Others: x: mostly there, .: now and then.",
                 "",
                 WIDTH));
+        addSteady(lines, view.near().conditions());
         for (End end : End.values()) {
             lines.add("");
             lines.add(SkyTables.heading(view, end));
@@ -67,6 +69,31 @@ public final class SkyText {
         } else {
             lines.addAll(TextWrap.lines(meters.caption() + ":", "", WIDTH));
             lines.addAll(new TextTable(meters).lines(WIDTH));
+        }
+    }
+
+    /** What doesn't show in the strips, or shows as something else. */
+    private void addSteady(List<String> lines, SkyConditions sky) {
+        sky.groundWave()
+                .ifPresent(wave -> lines.addAll(TextWrap.lines(
+                        String.format(
+                                Locale.ROOT,
+                                "Both hear a ground wave, %.0f dB relative to the sky wave as stated, %.1f ms before it.",
+                                wave.levelDb(),
+                                1000 * wave.leadSeconds()),
+                        "",
+                        WIDTH)));
+        double atFirstHz = sky.frequencyErrorHz(0);
+        double atLastHz = sky.frequencyErrorHz(Math.round(1e9 * view.lengthSeconds()));
+        if (atFirstHz > 0 || atLastHz > 0) {
+            lines.addAll(TextWrap.lines(
+                    String.format(
+                            Locale.ROOT,
+                            "Their frequencies are %.0f Hz apart at first, %.0f Hz at the end.",
+                            atFirstHz,
+                            atLastHz),
+                    "",
+                    WIDTH));
         }
     }
 

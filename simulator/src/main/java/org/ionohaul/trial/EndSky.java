@@ -3,6 +3,7 @@ package org.ionohaul.trial;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.Reception;
+import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.statistics.OrderedSample;
 
@@ -19,14 +20,13 @@ public record EndSky(double middleSinrDb, double worstTenthSinrDb, double occupi
 
     static EndSky of(Sky sky, End end, double lengthSeconds) {
         Reception carrier = sky.reception(end, new Passband(Reception.NOISE_BANDWIDTH_HZ, 1));
-        double[] signal = new double[1];
-        double[] disturbance = new double[1];
+        SinrMeter meter = new SinrMeter();
         double[] decibels = new double[LOOKS];
         int occupied = 0;
         for (int look = 0; look < LOOKS; look++) {
             long atNanos = Math.round(1e9 * lengthSeconds * (look + 0.5) / LOOKS);
-            carrier.powers(atNanos, signal, disturbance);
-            decibels[look] = 10 * Math.log10(signal[0] / disturbance[0]);
+            meter.listen(carrier, atNanos);
+            decibels[look] = 10 * Math.log10(meter.sinr(0));
             occupied += sky.isOccupied(end, atNanos, 0) ? 1 : 0;
         }
         OrderedSample seen = OrderedSample.of(decibels);

@@ -1,6 +1,7 @@
 package org.ionohaul.trial;
 
 import org.ionohaul.channel.DerivedReception;
+import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 
 /**
@@ -35,6 +36,16 @@ record SessionMoment(long startNanos, long repeat) {
         @Override
         public double meanSignal(long atNanos) {
             return original.meanSignal(startNanos + atNanos);
+        }
+
+        @Override
+        public double frequencyErrorHz(long atNanos) {
+            return original.frequencyErrorHz(startNanos + atNanos);
+        }
+
+        @Override
+        public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+            original.bursts(startNanos + fromNanos, startNanos + toNanos, bursts);
         }
     }
 }

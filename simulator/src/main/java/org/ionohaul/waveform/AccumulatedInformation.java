@@ -20,6 +20,11 @@ record AccumulatedInformation(InformationDensity density, NormalApproximation co
     }
 
     @Override
+    public boolean decidesOneByOne() {
+        return false;
+    }
+
+    @Override
     public double evidence(double meanRating) {
         return meanRating;
     }

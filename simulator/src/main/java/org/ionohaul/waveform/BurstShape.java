@@ -7,9 +7,10 @@ import org.ionohaul.limits.OutOfRange;
  *
  * @param preambleSeconds length of the preamble, zero or more
  * @param detectionSnrDb SNR in 3 kHz at which the preamble is found in half of the cases on a steady path, in dB
+ * @param frontEnd how the receiver keeps interference and impulses out, for preamble and frames
  * @param frame the frames that follow
  */
-public record BurstShape(double preambleSeconds, double detectionSnrDb, FrameShape frame) {
+public record BurstShape(double preambleSeconds, double detectionSnrDb, FrontEnd frontEnd, FrameShape frame) {
     /** Checks the preamble. */
     public BurstShape {
         OutOfRange.unless(
@@ -18,5 +19,10 @@ public record BurstShape(double preambleSeconds, double detectionSnrDb, FrameSha
                 "must be from 0 to 1 h",
                 preambleSeconds);
         OutOfRange.unless(Math.abs(detectionSnrDb) < 200, "detectionSnrDb", "must be finite", detectionSnrDb);
+    }
+
+    /** Makes a burst for a plain receiver. */
+    public BurstShape(double preambleSeconds, double detectionSnrDb, FrameShape frame) {
+        this(preambleSeconds, detectionSnrDb, FrontEnd.PLAIN, frame);
     }
 }

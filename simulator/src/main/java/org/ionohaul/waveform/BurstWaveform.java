@@ -28,17 +28,23 @@ final class BurstWaveform implements Waveform {
 
     private final BurstShape shape;
     private final Hearing hearing;
+    private final Mistuning mistuning;
+    private final Listening listening;
     private final FrameModel frameModel;
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
+    private final BlindMetric metric;
     private final SinrMeter meter = new SinrMeter();
 
-    BurstWaveform(BurstShape shape, Hearing hearing, FrameModel frameModel) {
+    BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
         FrameShape frame = shape.frame();
         this.shape = shape;
         this.hearing = hearing;
+        this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
+        this.listening = listening;
         this.frameModel = frameModel;
+        this.metric = new BlindMetric(hearing.separation());
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -64,11 +70,12 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        double step = Math.min(step(reception), (double) reception.noiseSteadyNanos());
         double spanNanos = (double) preambleNanos;
-        double mean = meter.mean(reception, startNanos, spanNanos, samples(step, spanNanos));
-        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanNanos / NANOS_PER_SECOND);
-        double snrDb = Decibels.ofRatio(mean * hearing.meanPower() * coherent);
+        listening.hear(reception, startNanos, spanNanos, samples(step(reception), spanNanos));
+        double spanSeconds = spanNanos / NANOS_PER_SECOND;
+        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanSeconds)
+                * Mistuning.coherentPower(mistuning.excessHz(reception, startNanos), spanSeconds);
+        double snrDb = Decibels.ofRatio(listening.correlated() * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
     }
@@ -84,12 +91,11 @@ final class BurstWaveform implements Waveform {
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
         double rating = 0;
+        Reception heard = mistuning.heard(reception, startNanos, startNanos + burstNanos(frames));
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap
-                    / frameNanos
-                    * meanRating(reception, startNanos + preambleNanos + (long) from, late, motion);
+            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
         }
         return frameModel.evidence(rating);
     }
@@ -120,15 +126,52 @@ final class BurstWaveform implements Waveform {
     }
 
     private double meanRating(Reception reception, long fromNanos, double late, double motion) {
-        int samples = samples(step(reception), blockNanos);
+        listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
-        for (int i = 0; i < samples; i++) {
-            meter.listen(reception, fromNanos + (long) ((i + 0.5) / samples * blockNanos));
-            for (int band = 0; band < meter.subBands(); band++) {
-                sum += frameModel.rating(hearing.esN0(meter.sinr(band), meter.unfadedSinr(band), late, motion));
+        for (int i = 0; i < listening.instants(); i++) {
+            HeardInstant heard = listening.at(i);
+            if (frameModel.decidesOneByOne()) {
+                sum += ratingOneByOne(heard, late, motion);
+            } else {
+                sum += ratingTogether(heard, late, motion);
             }
         }
-        return sum / (samples * meter.subBands());
+        return sum / (listening.instants() * listening.subBands());
+    }
+
+    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
+        double sum = listening.subBands() * heard.blanked() * frameModel.rating(0);
+        for (int level = 0; level < heard.levels(); level++) {
+            double left = heard.amplitude(level) * heard.amplitude(level);
+            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
+                sum += heard.share(level)
+                        * frameModel.rating(esN0(heard, band, heard.noise(level, band) / left, late, motion));
+            }
+        }
+        return sum;
+    }
+
+    private double ratingTogether(HeardInstant heard, double late, double motion) {
+        double sum = 0;
+        for (int band = 0; band < listening.subBands(); band++) {
+            double quiet = listening.quietNoise(band);
+            double esN0 = esN0(heard, band, quiet, late, motion);
+            if (heard.isStruck()) {
+                metric.begin(heard.blanked());
+                for (int level = 0; level < heard.levels(); level++) {
+                    double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
+                    metric.add(
+                            heard.share(level), heard.amplitude(level), esN0 / esN0(heard, band, noise, late, motion));
+                }
+                esN0 = metric.evenEsN0(esN0);
+            }
+            sum += frameModel.rating(esN0);
+        }
+        return sum;
+    }
+
+    private double esN0(HeardInstant heard, int band, double noise, double late, double motion) {
+        return hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion);
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

@@ -14,6 +14,11 @@ record CharacterBlock(EffectiveSinr elements, int characters) implements FrameMo
     }
 
     @Override
+    public boolean decidesOneByOne() {
+        return elements.decidesOneByOne();
+    }
+
+    @Override
     public double evidence(double meanRating) {
         return elements.evidence(meanRating);
     }

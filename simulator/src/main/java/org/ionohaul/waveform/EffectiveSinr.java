@@ -10,9 +10,11 @@ import java.util.function.DoubleUnaryOperator;
  *
  * @param ratings rating of a symbol by Es/N0, never falling
  * @param success probability of decoding by effective Es/N0
+ * @param decidesOneByOne whether symbols are decided one by one
  * @param adds whether copies are added before decoding (their SINRs add), or only the newest counts
  */
-record EffectiveSinr(RatioTable ratings, DoubleUnaryOperator success, boolean adds) implements FrameModel {
+record EffectiveSinr(RatioTable ratings, DoubleUnaryOperator success, boolean decidesOneByOne, boolean adds)
+        implements FrameModel {
     @Override
     public double rating(double esN0) {
         return ratings.at(esN0);

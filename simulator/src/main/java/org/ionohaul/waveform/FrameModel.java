@@ -12,6 +12,12 @@ interface FrameModel {
      */
     double rating(double esN0);
 
+    /**
+     * Returns whether symbols are decided one by one, each at the noise of its moment; otherwise a decoder weighs all
+     * together, and takes the noise as even in time.
+     */
+    boolean decidesOneByOne();
+
     /** Returns the evidence of one copy whose symbols have this mean rating. */
     double evidence(double meanRating);
 

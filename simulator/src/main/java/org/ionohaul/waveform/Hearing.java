@@ -9,9 +9,10 @@ import org.ionohaul.channel.Reception;
  * @param meanPower mean over peak power of the emission, above 0, at most 1
  * @param energyPerSinr Es/N0 for each unit of SINR in 3 kHz
  * @param gap by what the receiver's gap divides Es/N0, as a factor
+ * @param separation how far neighbouring symbols lie apart, see {@link Modulation#separation()}
  * @param distortion what the receiver adds to the noise
  */
-record Hearing(double meanPower, double energyPerSinr, double gap, Distortion distortion) {
+record Hearing(double meanPower, double energyPerSinr, double gap, double separation, Distortion distortion) {
     private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1e-9);
 
     static Hearing of(FrameShape frame, Emission emission) {
@@ -21,10 +22,15 @@ record Hearing(double meanPower, double energyPerSinr, double gap, Distortion di
                     meanPower * Reception.NOISE_BANDWIDTH_HZ / modelled.coding().symbolRateBd();
             Receiver receiver = modelled.receiver();
             Distortion distortion = new Distortion(receiver, modelled.coding().symbolSeconds());
-            return new Hearing(meanPower, energy, Decibels.toRatio(-receiver.gapDb()), distortion);
+            return new Hearing(
+                    meanPower,
+                    energy,
+                    Decibels.toRatio(-receiver.gapDb()),
+                    modelled.coding().modulation().separation(),
+                    distortion);
         }
         // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
-        return new Hearing(meanPower, meanPower, 1, NO_DISTORTION);
+        return new Hearing(meanPower, meanPower, 1, Modulation.QPSK.separation(), NO_DISTORTION);
     }
 
     /**

@@ -32,6 +32,11 @@ public record MeasuredFrame(
         }
     }
 
+    @Override
+    public double frequencyToleranceHz() {
+        return Receiver.USUAL_TOLERANCE_HZ;
+    }
+
     /** Copies the measurements and checks their order. */
     public MeasuredFrame {
         losses = List.copyOf(losses);

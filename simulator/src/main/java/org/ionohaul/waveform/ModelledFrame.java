@@ -33,6 +33,11 @@ public record ModelledFrame(
                 informationBits);
     }
 
+    @Override
+    public double frequencyToleranceHz() {
+        return receiver.frequencyToleranceHz();
+    }
+
     /**
      * Returns a frame of whole bytes under one check sum, whose airtime follows from its coding.
      *

@@ -13,6 +13,11 @@ record SummedFrame(FrameModel perfect, double passedShare) implements FrameModel
     }
 
     @Override
+    public boolean decidesOneByOne() {
+        return perfect.decidesOneByOne();
+    }
+
+    @Override
     public double evidence(double meanRating) {
         return perfect.evidence(meanRating);
     }

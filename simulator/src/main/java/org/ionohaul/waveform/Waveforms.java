@@ -18,7 +18,11 @@ public final class Waveforms {
      * @return a waveform with working memory of its own, for one thread
      */
     public static Waveform of(BurstShape burst, Emission emission, Combining combining) {
-        return new BurstWaveform(burst, Hearing.of(burst.frame(), emission), frameModel(burst.frame(), combining));
+        return new BurstWaveform(
+                burst,
+                Hearing.of(burst.frame(), emission),
+                Listening.of(burst, emission),
+                frameModel(burst.frame(), combining));
     }
 
     private static FrameModel frameModel(FrameShape frame, Combining combining) {
@@ -26,7 +30,7 @@ public final class Waveforms {
             return modelled(modelled, combining);
         }
         LossCurve curve = new LossCurve(((MeasuredFrame) frame).losses());
-        return new EffectiveSinr(GaussianRatings.TABLE, curve::success, addsCopies(combining));
+        return new EffectiveSinr(GaussianRatings.TABLE, curve::success, false, addsCopies(combining));
     }
 
     private static FrameModel modelled(ModelledFrame frame, Combining combining) {
@@ -44,14 +48,14 @@ public final class Waveforms {
         }
         DoubleUnaryOperator success = esN0 -> code.successProbability(
                 density.bits().at(esN0), density.dispersion().at(esN0));
-        return new EffectiveSinr(density.bits(), success, addsCopies(combining));
+        return new EffectiveSinr(density.bits(), success, false, addsCopies(combining));
     }
 
     private static FrameModel uncoded(ModelledFrame frame, Combining combining) {
         RatioTable survival = UncodedSurvival.of(frame.coding().modulation());
         int bits = frame.informationBits();
         EffectiveSinr wholeFrame =
-                new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), addsCopies(combining));
+                new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), true, addsCopies(combining));
         return frame.check() == FrameCheck.FOUR_OF_SEVEN
                 ? new CharacterBlock(wholeFrame, ConstantRatioCode.characters(bits))
                 : wholeFrame;

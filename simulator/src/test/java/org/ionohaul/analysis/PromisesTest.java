@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.session.Ending;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.InventedStudy;
 import org.ionohaul.study.StudyResult;
 import org.junit.jupiter.api.Test;
@@ -19,6 +22,10 @@ import org.junit.jupiter.api.Test;
 final class PromisesTest {
     private static final double ACCEPTED = 0.05;
     private static final double SURE = 0.9;
+    private static final double DEADLINE = 175;
+    /** Share of trials that keep it: 1 - (2 - 1.5)^2 / 2. */
+    private static final double KEPT = 0.875;
+
     private static final List<String> THREE = List.of("a", "b", "c");
 
     private final UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(811L);
@@ -38,7 +45,8 @@ final class PromisesTest {
                 sessions.get(mode).add(InventedStudy.delivered(seconds(common, factors[mode])));
             }
         }
-        return FilePromises.of(InventedStudy.oneCase(List.of(), THREE.subList(0, factors.length), sessions), SURE);
+        return FilePromises.of(
+                InventedStudy.oneCase(List.of(DEADLINE), THREE.subList(0, factors.length), sessions), SURE);
     }
 
     private static double limit(double accepted, int studies) {
@@ -47,7 +55,7 @@ final class PromisesTest {
 
     /**
      * Modes alike: the time promised is picked from the same trials, and yet a mode is named alone in at most 5 of 100
-     * studies, and the promise is kept by 9 of 10 trials in at least 95 of 100. A tent of two uniform numbers has the
+     * studies, the promise is kept by 9 of 10 trials in at least 95 of 100, and a deadline as often as is said. A tent of two uniform numbers has the
      * distribution 1 - (2 - x)^2 / 2 above its middle.
      */
     @Test
@@ -55,14 +63,30 @@ final class PromisesTest {
         int studies = 600;
         int alone = 0;
         int broken = 0;
+        int tooSure = 0;
         for (int i = 0; i < studies; i++) {
-            FilePromises.Soonest soonest = file(80, 1, 1, 1).soonest().orElseThrow();
+            FilePromises promises = file(80, 1, 1, 1);
+            FilePromises.Soonest soonest = promises.soonest().orElseThrow();
+            int picked = promises.summary().deadlineLeaders().get(0).first();
+            DeadlineChance chance =
+                    promises.summary().modes().get(picked).deadlines().get(0);
+            tooSure += chance.safeShare(3) > KEPT ? 1 : 0;
             double x = (soonest.seconds() - 100) / 50;
             alone += soonest.leaders().isSole() ? 1 : 0;
             broken += 1 - (2 - x) * (2 - x) / 2 < SURE ? 1 : 0;
         }
         assertTrue(alone <= studies * limit(ACCEPTED, studies), "named alone: " + alone);
+        assertTrue(tooSure <= studies * limit(ACCEPTED, studies), "too sure: " + tooSure);
         assertTrue(broken <= studies * limit(ACCEPTED, studies), "broken: " + broken);
+    }
+
+    /** Kept on all of n trials: the exact one-sided bound is the n-th root of the error rate (Clopper and Pearson). */
+    @Test
+    void theSafeShareIsExactAndAllowsForThePick() {
+        DeadlineChance all =
+                new DeadlineChance(60, new Proportion(80, 80), new Estimate(1, 1, 1), new Limits(Map.of()));
+        assertEquals(Math.pow(0.05, 1 / 80.0), all.safeShare(1), 1e-9);
+        assertEquals(Math.pow(0.05 / 4, 1 / 80.0), all.safeShare(4), 1e-9);
     }
 
     @Test

@@ -19,9 +19,11 @@ import org.ionohaul.channel.SlowVariation;
  * @param about what sets it apart, in a few words
  * @param paths delays are whole samples of a {@link ReferenceLink}
  * @param impulses impulsive noise
+ * @param isBlanked whether the receiver has its blanker on
  * @param interfererDb power of a narrow interferer over that of the noise in 3 kHz, negative infinity for none
  */
-record AirCondition(String about, List<PropagationPath> paths, ImpulsiveNoise impulses, double interfererDb) {
+record AirCondition(
+        String about, List<PropagationPath> paths, ImpulsiveNoise impulses, boolean isBlanked, double interfererDb) {
     static final double INTERFERER_LOW_HZ = 300;
     static final double INTERFERER_HIGH_HZ = 400;
 
@@ -45,15 +47,19 @@ record AirCondition(String about, List<PropagationPath> paths, ImpulsiveNoise im
     }
 
     AirCondition with(ImpulsiveNoise noise) {
-        return new AirCondition(about, paths, noise, interfererDb);
+        return new AirCondition(about, paths, noise, isBlanked, interfererDb);
+    }
+
+    AirCondition withoutBlanker() {
+        return new AirCondition(about, paths, impulses, false, interfererDb);
     }
 
     AirCondition withInterferer(double powerDb) {
-        return new AirCondition(about, paths, impulses, powerDb);
+        return new AirCondition(about, paths, impulses, isBlanked, powerDb);
     }
 
     private static AirCondition quiet(String about, List<PropagationPath> paths) {
-        return new AirCondition(about, paths, ImpulsiveNoise.NONE, Double.NEGATIVE_INFINITY);
+        return new AirCondition(about, paths, ImpulsiveNoise.NONE, true, Double.NEGATIVE_INFINITY);
     }
 
     SkyConditions sky(double snrDb) {

@@ -59,7 +59,10 @@ record AnchorBench(ReferenceLink link, AirCondition condition, int frames, long 
     /** Returns the probability of each frame's loss as the model has it. */
     double[] lossModelled(double snrDb, Receiver receiver) {
         Emission emission = new Emission(ReferenceLink.SAMPLE_RATE, 0);
-        Waveform waveform = Waveforms.of(new BurstShape(0, ALWAYS_FOUND_DB, frame(receiver)), emission, Combining.NONE);
+        Waveform waveform = Waveforms.of(
+                new BurstShape(0, ALWAYS_FOUND_DB, link.frontEnd(condition.isBlanked()), frame(receiver)),
+                emission,
+                Combining.NONE);
         double[] losses = new double[frames];
         Reception reception = heard(sky(snrDb, 0), emission);
         for (int frame = 0; frame < frames; frame++) {

@@ -33,6 +33,9 @@ record AnchorRow(ReferenceLink link, AirCondition condition) {
             AirCondition.shifted("2.08 ms 0.5 Hz; echo shifted 4 Hz", 5, 0.5, 0, 4),
             AirCondition.twoPaths("2.08 ms 1 Hz; impulses 20 dB 5 ms 1 in 20", 5, 1, 0)
                     .with(new ImpulsiveNoise(0.05, 20, 5e-3)),
+            AirCondition.twoPaths("2.08 ms 1 Hz; impulses 20 dB 5 ms 1 in 20; no blanker", 5, 1, 0)
+                    .with(new ImpulsiveNoise(0.05, 20, 5e-3))
+                    .withoutBlanker(),
             AirCondition.twoPaths("2.08 ms 1 Hz; interferer 20 dB 100 Hz", 5, 1, 0)
                     .withInterferer(20));
 
@@ -69,10 +72,11 @@ record AnchorRow(ReferenceLink link, AirCondition condition) {
         return bench.modelNeedDb(LOSS, bench.receiver(tracking, gapDb));
     }
 
-    /** Returns the gap in dB that makes the model agree with the reference in white noise. */
+    /** Returns the gap in dB that makes the model agree with the reference in white noise, to a hundredth as published. */
     static double gapDb(ReferenceLink link, int frames, Tracking tracking) {
         AnchorRow white = new AnchorRow(link, WHITE);
-        return white.bench(frames).referenceNeedDb(LOSS, tracking) - white.model(frames, tracking, 0);
+        double gapDb = white.bench(frames).referenceNeedDb(LOSS, tracking) - white.model(frames, tracking, 0);
+        return Math.round(100 * gapDb) / 100.0;
     }
 
     /** Works out the line's cells. */

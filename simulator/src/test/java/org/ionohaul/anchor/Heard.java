@@ -1,11 +1,20 @@
 package org.ionohaul.anchor;
 
 import java.util.Arrays;
+import org.ionohaul.channel.Decibels;
 
 /** What reaches a receiver, and what it is told beforehand. */
 final class Heard {
     /** A complex Gaussian signal rises 10 dB over its mean power in one of 22,000 samples. */
-    private static final double BLANKED_OVER_MEAN = 10;
+    static final double BLANKED_OVER_MEAN_DB = 10;
+
+    /**
+     * By how much a burst of 5 ms raises the median about it: it fills 12 of the 128 samples looked at, and one in 20 of the
+     * others is struck, so that the median is that of the lower 58 % of what is not: ln(1 / 0.42) instead of ln 2.
+     */
+    static final double MEDIAN_RAISED_DB = Decibels.ofRatio(Math.log(1 / 0.42) / Math.log(2));
+
+    private static final double BLANKED_OVER_MEAN = Decibels.toRatio(BLANKED_OVER_MEAN_DB);
 
     private static final int LOOK = 32;
     private static final int AROUND = 48;
@@ -47,13 +56,13 @@ final class Heard {
     }
 
     /**
-     * Returns which samples a blanker takes away: those far over the mean power around them, told from the median so that
+     * Returns which samples the blanker, if it is on, takes away: those far over the mean power around them, told from the median so that
      * impulses don't move it.
      */
     boolean[] blanked() {
         boolean[] blanked = new boolean[samples.length()];
         double limit = 0;
-        for (int at = 0; at < blanked.length; at++) {
+        for (int at = 0; at < blanked.length && condition.isBlanked(); at++) {
             if (at % LOOK == 0) {
                 limit = BLANKED_OVER_MEAN * median(at - AROUND, at + LOOK + AROUND) / Math.log(2);
             }

@@ -1,6 +1,9 @@
 package org.ionohaul.anchor;
 
 import org.ionohaul.waveform.Coding;
+import org.ionohaul.waveform.Excision;
+import org.ionohaul.waveform.FrontEnd;
+import org.ionohaul.waveform.ImpulseDefence;
 import org.ionohaul.waveform.Modulation;
 
 /** A modulator and its receiver, at one sample a symbol or chip. */
@@ -39,6 +42,15 @@ interface ReferenceLink {
     /** Returns how many information bits a frame carries. */
     default int informationBits() {
         return dataSymbols() * mapping().bits() / 2 - ConvolutionalCode.TAIL;
+    }
+
+    /** Returns the means of this receiver: several carriers each count by their own noise; its blanker if it is on. */
+    default FrontEnd frontEnd(boolean isBlanked) {
+        Excision excision = carriers() > 1 ? Excision.WEIGHTING : Excision.NONE;
+        return new FrontEnd(
+                excision,
+                isBlanked ? ImpulseDefence.BLANKER : ImpulseDefence.NONE,
+                Heard.BLANKED_OVER_MEAN_DB + Heard.MEDIAN_RAISED_DB);
     }
 
     /** Returns the same in the model's terms. */

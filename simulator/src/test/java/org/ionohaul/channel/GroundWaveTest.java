@@ -130,6 +130,8 @@ final class GroundWaveTest {
                         EndConditions.quiet(3),
                         Spells.NONE,
                         Spells.NONE,
+                        FrequencyError.NONE,
+                        FrequencyError.NONE,
                         Optional.of(new GroundWave(0.0016, levelDb))),
                 STREAMS);
     }

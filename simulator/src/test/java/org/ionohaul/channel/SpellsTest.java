@@ -102,6 +102,8 @@ final class SpellsTest {
                     EndConditions.quiet(3),
                     DROP_OUTS,
                     Spells.NONE,
+                    FrequencyError.NONE,
+                    FrequencyError.NONE,
                     Optional.of(new GroundWave(0, groundDb)));
             Sky sky = new Sky(conditions, new TrialStreams(20_260_110, 0));
             Reception near = sky.reception(End.NEAR, new Passband(3000, 1));
@@ -129,6 +131,8 @@ final class SpellsTest {
                 end,
                 DROP_OUTS,
                 new Spells(600, 600, 12),
+                FrequencyError.NONE,
+                FrequencyError.NONE,
                 Optional.empty());
         Sky sky = new Sky(conditions, new TrialStreams(20_260_110, 1));
         SkyWatch watch = new SkyWatch(sky, End.NEAR, 20_000 * SECOND);

@@ -51,15 +51,15 @@ final class PlaceCommandTest {
                         8 logged runs, each beside 40 simulated as it was, seed 12.
 
                         """), alone);
-        // Two readings of 9 and 8 dB against 12 dB, 2 dB each: 3.5 dB below, give or take 1.96 times 2 dB over root 2.
+        // Two readings of 4 and 6 dB against 12 dB, 2 dB each: 7 dB below, give or take 1.96 times 2 dB over root 2.
         assertTrue(
-                alone.contains("At Parish Hall, 2 readings put the SNR 3.5 dB below what is stated (-6.3 to"), alone);
+                alone.contains("At Parish Hall, 2 readings put the SNR 7.0 dB below what is stated (-9.8 to"), alone);
         assertTrue(
-                alone.contains("At Orchard Post, 1 reading puts the SNR 6.0 dB above what is stated (2.1 to"), alone);
-        assertTrue(alone.contains("1 brisk-comb          off at 12:00"), alone);
-        assertTrue(alone.contains("30 kB up 18:30       29 kB through"), alone);
-        assertTrue(alone.contains("6 patient-climber *           7:00"), alone);
-        assertTrue(alone.contains("8 brisk-comb                  8:00"), alone);
+                alone.contains("At Orchard Post, 1 reading puts the SNR 5.0 dB above what is stated (1.1 to"), alone);
+        assertTrue(alone.contains("5 brisk-comb *        off at 12:00"), alone);
+        assertTrue(alone.contains("15 kB up 19:40       14 kB through"), alone);
+        assertTrue(alone.contains("6 patient-climber *           4:00"), alone);
+        assertTrue(alone.contains("8 brisk-comb                 10:00"), alone);
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "3"), err::toString);
         assertEquals(alone, out.toString());
     }

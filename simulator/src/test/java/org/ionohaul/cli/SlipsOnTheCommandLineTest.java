@@ -48,12 +48,12 @@ final class SlipsOnTheCommandLineTest {
             quoteCharacter = '`',
             value = {
                 "studdy x.toml | There is no command \"studdy\". / did you mean \"study\"?",
-                "scenarios/x.toml | There is no command \"scenarios/x.toml\". / say what to do with it, such as: ionohaul study"
-                        + " scenarios/x.toml",
-                "study DEMO --trials many | Invalid value for option '--trials': \"many\" is not a whole number / write a"
-                        + " whole number such as 1000",
-                "study DEMO --trials 9999999k | Invalid value for option '--trials': \"9999999k\" is too large / write a"
-                        + " whole number of at most 2147483647",
+                "scenarios/x.toml | There is no command \"scenarios/x.toml\". / say what to do with it, such as:"
+                        + " ionohaul study scenarios/x.toml",
+                "study DEMO --trials many | Invalid value for option '--trials': \"many\" is not a whole number /"
+                        + " write a whole number such as 1000",
+                "study DEMO --trials 9999999k | Invalid value for option '--trials': \"9999999k\" is too large / write"
+                        + " a whole number of at most 2147483647",
                 "promise DEMO --by 15 | Invalid value for option '--by': \"15\" has no unit / write a time such as"
                         + " \"20 min\" (units: s, min, h, ms, µs, us)",
                 "promise DEMO --by 25:00 | Invalid value for option '--by': \"25:00\" is not a time of day / write"
@@ -62,15 +62,15 @@ final class SlipsOnTheCommandLineTest {
                         + " below 100 % / write a share such as \"90 %\", 0.9 or \"9/10\"",
                 "promise DEMO --size 60.000B | Invalid value for option '--size': \"60.000B\" can be read in two ways:"
                         + " 60 B or 60000 B / write \"60 B\" or \"60000 B\"",
-                "promise DEMO --by “15 min” | There are curly quotation marks, which mean nothing to a shell: “15 / type"
-                        + " straight ones, such as --by \"15 min\"",
-                "sky DEMO --minutes soon | Invalid value for option '--minutes': \"soon\" is not a time / write a time such"
-                        + " as \"20 min\" (units: s, min, h, ms, µs, us)",
+                "promise DEMO --by “15 min” | There are curly quotation marks, which mean nothing to a shell: “15 /"
+                        + " type straight ones, such as --by \"15 min\"",
+                "sky DEMO --minutes soon | Invalid value for option '--minutes': \"soon\" is not a time / write a time"
+                        + " such as \"20 min\" (units: s, min, h, ms, µs, us)",
                 "trace DEMO --mode brisk-cmb | --mode: there is no \"brisk-cmb\" / did you mean \"brisk-comb\"?",
-                "vary DEMO --set near.signal=S5..S9+20 | `--set near.signal: a range of meter readings ends at S9 / write a"
-                        + " list, such as \"S7 | S9 | S9+10\"`",
-                "vary DEMO --set seed=1..9 | --set seed: cannot be varied, since every value is tried under the same skies /"
-                        + " give one value with --seed",
+                "vary DEMO --set near.signal=S5..S9+20 | `--set near.signal: a range of meter readings ends at S9 /"
+                        + " write a list, such as \"S7 | S9 | S9+10\"`",
+                "vary DEMO --set seed=1..9 | --set seed: cannot be varied, since every value is tried under the same"
+                        + " skies / give one value with --seed",
                 "study ../scenarios/river-wach | ../scenarios/river-wach: there is no such file / did you mean"
                         + " \"../scenarios/river-watch.toml\"?"
             })
@@ -121,7 +121,8 @@ final class SlipsOnTheCommandLineTest {
     void warningsAreToldApartAndCheckIsDone() {
         assertEquals(ExitCode.DONE, run("check", DEMO, "--set", "distance=30000 km"));
         assertEquals(
-                "--set: distance: \"30000 km\" is unusual: usually from 0 km to 22000 km / change it unless you mean it",
+                "--set: distance: \"30000 km\" is unusual: usually from 0 km to 22000 km / change it unless you mean"
+                        + " it",
                 told());
         assertTrue(err.toString().contains("1 warning; used as it stands"), err::toString);
         assertTrue(out.toString().contains("distance 30,000 km"), out::toString);

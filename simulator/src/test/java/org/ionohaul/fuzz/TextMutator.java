@@ -114,6 +114,7 @@ final class TextMutator {
             "[[near.interference]]\n",
             "[rate-policy]\n",
             "[sky.drop-outs]\n",
+            "[near.tuning]\n",
             "[sky.sporadic-e]\n",
             "[sky.ground-wave]\nover-ground = \"9 km\"\n",
             "day-to-day = \"high-latitude\"\n",

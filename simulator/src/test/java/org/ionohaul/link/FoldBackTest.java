@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.ionohaul.channel.End;
+import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
 import org.ionohaul.waveform.SteadyReception;
@@ -102,7 +103,9 @@ final class FoldBackTest {
         }
         assertEquals(2, lowered.subBands());
         assertEquals(11, lowered.steadyNanos());
-        assertEquals(12, lowered.noiseSteadyNanos());
+        NoiseBursts bursts = new NoiseBursts();
+        lowered.bursts(0, 1, bursts);
+        assertEquals(12 * 0.5, bursts.meanPower());
         assertEquals(1.5, lowered.dopplerSpreadHz());
         assertEquals(0.25, lowered.shareBeyond(0.5, 2));
     }
@@ -128,8 +131,9 @@ final class FoldBackTest {
         }
 
         @Override
-        public long noiseSteadyNanos() {
-            return 12;
+        public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+            bursts.clear();
+            bursts.add(12, 0.5, 1);
         }
 
         @Override

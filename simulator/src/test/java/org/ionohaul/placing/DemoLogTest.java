@@ -81,7 +81,7 @@ final class DemoLogTest {
         for (int run = 0; run < PLANS.size(); run++) {
             Plan plan = PLANS.get(run);
             Transfer transfer =
-                    new Transfer("run", List.of(new PayloadFile("list", 30_000)), List.of(plan.direction()), List.of());
+                    new Transfer("run", List.of(new PayloadFile("list", 15_000)), List.of(plan.direction()), List.of());
             Mode mode = scenario.modes().stream()
                     .filter(it -> it.name().equals(plan.mode()))
                     .findFirst()
@@ -136,9 +136,9 @@ final class DemoLogTest {
                 plan.start(),
                 plan.mode(),
                 plan.direction().name().toLowerCase(Locale.ROOT),
-                "30 kB",
+                "15 kB",
                 outcome.name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                isOff ? Math.round(simulated.bytesThrough() / 1000.0) + " kB" : "",
+                isOff ? simulated.bytesThrough() / 1000 + " kB" : "",
                 isWholeTimed ? minutes(isOff ? PATIENCE_SECONDS : simulated.endedSeconds()) : "",
                 isWholeTimed ? "" : minutes(simulated.deliveredSeconds()),
                 "1 min",

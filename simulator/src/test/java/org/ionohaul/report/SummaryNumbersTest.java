@@ -13,9 +13,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.Comparison;
+import org.ionohaul.analysis.Crossing;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.ProvenLead;
 import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.SizeComparison;
+import org.ionohaul.analysis.SizePoint;
+import org.ionohaul.scenario.Direction;
 import org.ionohaul.statistics.Estimate;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -110,11 +115,36 @@ final class SummaryNumbersTest {
                     expected.curves().get(1).points().size(),
                     curve.get("points").size());
             for (int j = 0; j < curve.get("points").size(); j++) {
-                assertEstimate(
-                        expected.curves().get(1).points().get(j).medianSeconds(),
-                        curve.get("points").get(j).get("median_s"));
+                SizePoint point = expected.curves().get(1).points().get(j);
+                JsonNode found = curve.get("points").get(j);
+                assertEquals(point.bytes(), found.get("size_bytes").asLong());
+                assertEquals(point.isSent(), found.get("sent").asBoolean());
+                assertEstimate(point.tenthSeconds(), found.get("tenth_s"));
+                assertEstimate(point.medianSeconds(), found.get("median_s"));
+                assertEstimate(point.ninthSeconds(), found.get("ninth_s"));
+                assertEstimate(point.reached(), found.get("reached_share"));
             }
         }
+    }
+
+    @Test
+    void whereModesChangePlacesIsToldTheRightWayRound() {
+        Estimate bytes = new Estimate(11_000, 8000, 15_000);
+        SizeComparison pair = new SizeComparison(
+                "hare",
+                "tortoise",
+                List.of(),
+                List.of(new ProvenLead("hare", 2000, 5000), new ProvenLead("tortoise", 20_000, 50_000)),
+                List.of(new Crossing("hare", "tortoise", bytes)));
+        PublishedSizes told = PublishedSizes.of(new SizeAnswers(Direction.DOWNLOAD, 60, List.of(), List.of(pair)));
+        assertEquals(List.of(new PublishedSizes.Crossing("hare", "tortoise", bytes)), told.crossings());
+        assertEquals(
+                List.of(
+                        new PublishedSizes.Ahead("hare", 2000, 5000),
+                        new PublishedSizes.Ahead("tortoise", 20_000, 50_000)),
+                told.pairs().get(0).ahead());
+        assertEquals(Direction.DOWNLOAD, told.direction());
+        assertEquals(60, told.trials());
     }
 
     @Test

@@ -90,6 +90,21 @@ final class ScenarioSheetTest {
         assertTrue(!plain.contains("drop-outs") && !plain.contains("sporadic") && !plain.contains("ground"), plain);
     }
 
+    /** 30 Hz above and 12 below are 42 apart; 0.5 Hz a minute for three hours make 90 more. */
+    @Test
+    void howFarTheStationsAreApartInFrequencyComesBackWithWhatModesTake() throws ScenarioProblems {
+        Path file = SCENARIOS.resolve("polar-hut.toml");
+        Map<String, String> changes =
+                Map.of("near.tuning.offset", "30 Hz", "near.tuning.drift", "0.5 Hz/min", "far.tuning.offset", "-12 Hz");
+        String told = String.join("\n", lines(file, changes)).replace("\n  ", " ");
+        assertTrue(
+                told.contains(
+                        "tuning apart by 42 Hz when send is pressed, by 132 Hz at the horizon; nothing is lost up to 75 Hz"
+                                + " with Brisk comb, "),
+                told);
+        assertTrue(!String.join("\n", lines(file, Map.of())).contains("tuning"));
+    }
+
     /** 20 W and 100 W differ by 7 dB (43.01 and 50 dBm). */
     @Test
     void whetherSignalsAreDrawnFromOnePathLossComesBack() throws ScenarioProblems {

@@ -87,6 +87,37 @@ final class SkyReportTest {
                 lines.stream().filter(it -> it.contains("oooo")).toList());
     }
 
+    /** Drop-outs of 40 s on average, as long apart, fall into nearly each of the 72 columns of an hour. */
+    @Test
+    void whatComesAndGoesHasARowOfItsOwnAndWhatIsSteadyASentence() throws ScenarioProblems {
+        Path file = Path.of("..", "scenarios", "polar-hut.toml");
+        Map<String, String> changes = Map.of(
+                "sky.drop-outs.between", "40 s",
+                "sky.drop-outs.length", "40 s",
+                "sky.sporadic-e.between", "2 min",
+                "sky.ground-wave.over-ground", "800.6 km",
+                "near.tuning.drift", "10 Hz/min",
+                "near.tuning.offset", "5 Hz");
+        String told = told(ScenarioReader.read(file, changes));
+        assertTrue(
+                told.contains("Both hear a ground wave, -10 dB relative to the sky wave as stated, 1.0 ms\nbefore it."),
+                told);
+        assertTrue(told.contains("Their frequencies are 5 Hz apart at first, 605 Hz at the end."), told);
+        assertTrue(told.matches("(?s).*\ndrops  \\|[.x ]{60,}\n.*\nspor\\.E \\|[.x ]{10,}\n.*"), told);
+        String plain = told(ScenarioReader.read(file));
+        assertTrue(
+                !plain.contains("ground")
+                        && !plain.contains("apart")
+                        && !plain.contains("drops")
+                        && !plain.contains("spor"),
+                plain);
+    }
+
+    private static String told(Scenario scenario) {
+        SkyView view = SkyView.of(scenario, 0, new TrialSkies(scenario).sky(0), 3600);
+        return String.join("\n", new SkyText(view).lines());
+    }
+
     @Test
     void theSamplesCanBeReadBack() throws IOException {
         Path file = folder.resolve("sky.csv");

@@ -95,6 +95,35 @@ final class SharedSkyTest {
         assertTrue(differing > 0, "no mode cares for 30 dB: the test sees nothing");
     }
 
+    /** 3 Hz a minute are 93 Hz after 31 minutes: what a scenario meets whose stations are 93 Hz apart to begin with. */
+    @Test
+    void aSessionMeetsTheDriftOfItsOwnHour() throws ScenarioProblems {
+        Map<String, String> flat = new TreeMap<>(Map.of(
+                "sky.condition", "flat",
+                "sky.slow-variation.deviation", "0 dB",
+                "far.impulses.share", "0 %",
+                "far.interference.1.visits", "0 /h",
+                "far.noise-schedule.2.rise", "0 dB",
+                "sky.trend.2.rise", "0 dB",
+                "near.tuning.drift", "3 Hz/min"));
+        flat.put("near.tuning.offset", "0 Hz");
+        Scenario drifting = ScenarioReader.read(RIVER_WATCH, flat);
+        flat.put("near.tuning.offset", "93 Hz");
+        Scenario apart = ScenarioReader.read(RIVER_WATCH, flat);
+        Transfer roster = drifting.transfers().get(1);
+        int differing = 0;
+        for (int i = 0; i < drifting.modes().size(); i++) {
+            SharedSky sky = new Trials(drifting).sharedSky(0);
+            String early = told(sky.run(drifting.modes().get(i), 0, roster, Direction.UPLOAD, 0));
+            String late = told(sky.run(drifting.modes().get(i), 0, roster, Direction.UPLOAD, 31 * MINUTE));
+            assertEquals(
+                    told(new Trials(apart).sharedSky(0).run(apart.modes().get(i), 0, roster, Direction.UPLOAD, 0)),
+                    late);
+            differing += early.equals(late) ? 0 : 1;
+        }
+        assertTrue(differing > 0, "no mode cares for 93 Hz: the test sees nothing");
+    }
+
     @Test
     void conditionsMayComeFromElsewhere() throws ScenarioProblems {
         Scenario scenario = ScenarioReader.read(Path.of("../scenarios/unknown-evening.toml"));

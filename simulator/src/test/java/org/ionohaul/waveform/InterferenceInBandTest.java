@@ -24,10 +24,10 @@ final class InterferenceInBandTest {
     private static final Emission WIDE = new Emission(2400, 0);
 
     @Test
-    void aNarrowVisitorCostsTheSubBandsItCoversAndNoOthers() {
+    void behindANotchANarrowVisitorCostsTheSubBandsItCoversAndNoOthers() {
         // One visitor on average, always sending, far over the signal, on a fifth of the band: each sub-band it covers
         // carries nothing, the others all they can.
-        Waveform waveform = Waveforms.of(burst(), WIDE, Combining.INCREMENTAL_REDUNDANCY);
+        Waveform waveform = Waveforms.of(burst(Excision.NOTCH), WIDE, Combining.INCREMENTAL_REDUNDANCY);
         double clear = waveform.evidence(new SteadyReception(SNR_DB), 0, 0, 1);
         int partly = 0;
         for (int trial = 0; trial < 40; trial++) {
@@ -43,12 +43,34 @@ final class InterferenceInBandTest {
     }
 
     @Test
+    void oneReceiverHearsPreambleAndData() {
+        // A visitor 60 dB over the floor in 3 kHz on a tenth of the band, seldom in the passband of 2400 Hz not at all:
+        // plain receivers lose both, those with a notch keep both, whatever the trial.
+        Waveform plain = Waveforms.of(burst(Excision.NONE), WIDE, Combining.NONE);
+        Waveform notched = Waveforms.of(burst(Excision.NOTCH), WIDE, Combining.NONE);
+        int visited = 0;
+        for (int trial = 0; trial < 40; trial++) {
+            Reception reception =
+                    new Sky(conditions(60, 0.1), new TrialStreams(5, trial)).reception(End.FAR, WIDE.passband());
+            if (jammed(reception) == 0 || jammed(reception) > 2) {
+                continue;
+            }
+            visited++;
+            assertEquals(0, plain.detectionProbability(reception, 0), 1e-6);
+            assertEquals(0, plain.decodingProbability(plain.evidence(reception, 0, 0, 1)), 1e-6);
+            assertEquals(1, notched.detectionProbability(reception, 0), 1e-6);
+            assertEquals(1, notched.decodingProbability(notched.evidence(reception, 0, 0, 1)), 1e-6);
+        }
+        assertTrue(visited > 10, visited + " trials visited");
+    }
+
+    @Test
     void theMeterCountsAllThePowerOfAVisitorWhereverItLies() {
         // Visitors always on, each 10 dB over the floor in 3 kHz and within the passband of the same 3 kHz: whatever
-        // share
-        // of it they cover, n of them make the noise 1 + 10 n times as strong.
+        // share of
+        // it they cover, n of them make the noise 1 + 10 n times as strong.
         Emission whole = new Emission(3000, 0);
-        Waveform waveform = Waveforms.of(burst(), whole, Combining.NONE);
+        Waveform waveform = Waveforms.of(burst(Excision.NONE), whole, Combining.NONE);
         int visited = 0;
         for (double share : new double[] {0.05, 0.6, 1}) {
             for (int trial = 0; trial < 20; trial++) {
@@ -79,10 +101,11 @@ final class InterferenceInBandTest {
         return new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
     }
 
-    private static BurstShape burst() {
+    private static BurstShape burst(Excision excision) {
         return new BurstShape(
-                0,
-                -100,
+                0.1,
+                -5,
+                new FrontEnd(excision, ImpulseDefence.NONE, 10),
                 ModelledFrame.ofBytes(
                         Coding.oneByOne(Modulation.QPSK, 2400, 0.5), new Receiver(1, 0, 0, 900), 0, 100, 4, 0));
     }

@@ -2,6 +2,7 @@ package org.ionohaul.waveform;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 
 /**
@@ -11,7 +12,8 @@ import org.ionohaul.channel.Reception;
  * @param disturbance noise and interference likewise, positive
  * @param mean power of the signal without its fading
  * @param shareBeyond share of the power that comes too late
- * @param noiseSteadyNanos length of an impulse
+ * @param burstUntilNanos until when a burst of noise lasts that begins at 0
+ * @param burst what it adds
  * @param asked receives every instant that was asked for
  */
 record ScriptedReception(
@@ -22,7 +24,8 @@ record ScriptedReception(
         double dopplerSpreadHz,
         double mean,
         double shareBeyond,
-        long noiseSteadyNanos,
+        long burstUntilNanos,
+        double burst,
         List<Long> asked)
         implements Reception {
     /** What is heard at an instant. */
@@ -37,8 +40,7 @@ record ScriptedReception(
 
     /** Returns a path and noise that change as told, without Doppler spread or delay spread. */
     static ScriptedReception of(int subBands, long steadyNanos, Bands signal, Bands disturbance) {
-        return new ScriptedReception(
-                subBands, signal, disturbance, steadyNanos, 0, 1, 0, Long.MAX_VALUE, new ArrayList<>());
+        return new ScriptedReception(subBands, signal, disturbance, steadyNanos, 0, 1, 0, 0, 0, new ArrayList<>());
     }
 
     /** Returns one sub-band of a path that never changes, with the spread and the share that is late as told. */
@@ -51,14 +53,24 @@ record ScriptedReception(
                 dopplerSpreadHz,
                 sinr,
                 shareBeyond,
-                Long.MAX_VALUE,
+                0,
+                0,
                 new ArrayList<>());
     }
 
-    /** Returns the same with impulses of such a length, at which one must look. */
-    ScriptedReception withImpulses(long nanos) {
+    /** Returns the same with a burst of noise at the beginning. */
+    ScriptedReception struckUntil(long nanos, double power) {
         return new ScriptedReception(
-                subBands, signal, disturbance, steadyNanos, dopplerSpreadHz, mean, shareBeyond, nanos, asked);
+                subBands, signal, disturbance, steadyNanos, dopplerSpreadHz, mean, shareBeyond, nanos, power, asked);
+    }
+
+    @Override
+    public void bursts(long fromNanos, long toNanos, NoiseBursts bursts) {
+        bursts.clear();
+        long overlap = Math.min(toNanos, burstUntilNanos) - fromNanos;
+        if (overlap > 0) {
+            bursts.add(burst, (double) overlap / (toNanos - fromNanos), burstUntilNanos / 1e9);
+        }
     }
 
     @Override

@@ -155,8 +155,7 @@ final class WaveformsTest {
     @CsvSource({"0, 0.1, 40", "1, 0.2, 22.62", "2, 0.1, 22.62", "1, 0.3, 16.09", "5, 0.1, 8.59", "1, 0, 40"})
     void theFasterThePathAndTheRarerTheLookTheWorseTheReceiverHears(double hz, double seconds, double ceilingDb) {
         // 1.5 pi^4 (spread x time)^4 / 40 of the mean power for slow paths, and 1e-4 of the signal's: 3.65e-4 + 1e-4 at
-        // 0.1,
-        // 33.3 dB, beyond what shows in 64-QAM. At 0.2, 0.3 and 0.5 the closed form, by quadrature: see below.
+        // 0.1, 33.3 dB, beyond what shows in 64-QAM. At 0.2, 0.3 and 0.5 the closed form, by quadrature: see below.
         FrameShape frame = heardBy(new Receiver(1, seconds, 0, 40), Coding.oneByOne(Modulation.QAM64, 3000, 0.75));
         Waveform waveform = Waveforms.of(burst(0, frame), NARROW, Combining.CHASE);
         Reception moving = ScriptedReception.spread(1e8, 1_000_000, hz, 0);
@@ -185,8 +184,7 @@ final class WaveformsTest {
     @Test
     void anEstimateOutOfDateErrsByWhatThePathWasNotByWhatIsLeftOfIt() {
         // Two sub-bands of which one is 20 dB down, as strong a signal as you like: the strong one is heard at the
-        // ceiling of
-        // motion, the weak one 20 dB below it. Relative to the faded power both would be heard alike.
+        // ceiling of motion, the weak one 20 dB below it. Relative to the faded power both would be heard alike.
         double hz = 1;
         double seconds = 0.2;
         Receiver receiver = new Receiver(1, seconds, 0, NO_CEILING_DB);
@@ -227,15 +225,11 @@ final class WaveformsTest {
 
     @Test
     void aPreambleHearsEveryImpulseThatStrikesIt() {
-        // Impulses of 5 ms, 20 dB over the floor, in the first 10 ms of 114: looked at every 5 ms (23 looks, 2 of them
-        // struck), the mean noise is 1 + 2 / 23 x 99 = 9.61. Two looks would miss them or take them for half.
+        // 20 dB over the floor for 10 ms of 114: the mean noise is 1 + 10 / 114 x 99 = 9.68, wherever one looks.
         Waveform waveform = Waveforms.of(burst(0.114, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), NARROW, Combining.NONE);
-        ScriptedReception struck = ScriptedReception.of(
-                1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5), (at, band) -> at < 10_000_000 ? 100 : 1);
-        double costDb = Decibels.ofRatio(1 + 2.0 / 23 * 99);
-        Reception louder = ScriptedReception.of(
-                        1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5 + costDb), struck.disturbance())
-                .withImpulses(5_000_000);
+        double costDb = Decibels.ofRatio(1 + 10.0 / 114 * 99);
+        Reception louder = ScriptedReception.of(1, Long.MAX_VALUE, (at, band) -> Decibels.toRatio(-5 + costDb))
+                .struckUntil(10_000_000, 99);
         assertEquals(0.5, waveform.detectionProbability(louder, 0), 1e-6);
     }
 
@@ -381,8 +375,8 @@ final class WaveformsTest {
     @Test
     void meterAndDetectionWeighMeanPowersSoThatPartialInterferenceCounts() {
         // 20 dB over the floor's density on three of five sub-bands during a quarter of the time: the mean power of
-        // noise
-        // and interference is 1 + 3/5 * 1/4 * (100 - 1) = 15.85, 12.0003 dB. (The mean of the ratios lies 0.7 dB down.)
+        // noise and interference is 1 + 3/5 * 1/4 * (100 - 1) = 15.85, 12.0003 dB. (The mean of the ratios lies 0.7 dB
+        // down.)
         Waveform waveform =
                 Waveforms.of(burst(1, coded(Modulation.BPSK, 0.5, 2400, 0, 0)), new Emission(1500, 3), Combining.NONE);
         double costDb = 12.0003;

@@ -1,0 +1,105 @@
+package org.ionohaul.waveform;
+
+import java.util.Arrays;
+import org.ionohaul.channel.NoiseBursts;
+import org.ionohaul.channel.Reception;
+
+/**
+ * What a receiver's front end leaves of a stretch of reception, for the detector and the decoder alike. Keeps what it heard
+ * last and so belongs to one thread.
+ *
+ * <p>A receiver that doesn't know where in band and time the noise is stronger takes it as even and decides for what is
+ * nearest. It fares as if the noise were Gaussian of the same mean power, whatever it really is (Lapidoth, "Nearest neighbor
+ * decoding for additive non-Gaussian noise channels", IEEE Trans. Inf. Theory 42(5), 1996). One that knows the noise of each
+ * part of the band whitens it, and each part counts by its own ratio (one carrier with decision feedback: Cioffi, Dudevoir,
+ * Eyuboglu and Forney, "MMSE decision-feedback equalizers and coding", IEEE Trans. Commun. 43(10), 1995; a correlator: Van
+ * Trees, Detection, Estimation, and Modulation Theory).
+ */
+final class Listening {
+    private final FrontEnd frontEnd;
+    private final double bandwidthHz;
+    private final double symbolSeconds;
+    private final NoiseBursts bursts = new NoiseBursts();
+    private HeardInstant[] heard = {};
+    private double[] quietNoise = {};
+    private int instants;
+
+    private Listening(FrontEnd frontEnd, double bandwidthHz, double symbolSeconds) {
+        this.frontEnd = frontEnd;
+        this.bandwidthHz = bandwidthHz;
+        this.symbolSeconds = symbolSeconds;
+    }
+
+    /** Returns the receiver of a burst. Of a frame whose loss was measured symbols are not known. */
+    static Listening of(BurstShape shape, Emission emission) {
+        double symbolSeconds = shape.frame() instanceof ModelledFrame modelled
+                ? modelled.coding().symbolSeconds()
+                : 0;
+        return new Listening(shape.frontEnd(), emission.bandwidthHz(), symbolSeconds);
+    }
+
+    /** Listens to a stretch of time at so many instants, each in the middle of its share; to bursts all the time. */
+    void hear(Reception reception, long fromNanos, double spanNanos, int count) {
+        prepare(reception.subBands(), count);
+        Arrays.fill(quietNoise, 0);
+        reception.bursts(fromNanos, fromNanos + Math.max(1, (long) spanNanos), bursts);
+        for (int i = 0; i < instants; i++) {
+            heard[i].hear(reception, fromNanos + (long) ((i + 0.5) / instants * spanNanos), bursts);
+            for (int band = 0; band < quietNoise.length; band++) {
+                quietNoise[band] += heard[i].noise(0, band) / instants;
+            }
+        }
+    }
+
+    private void prepare(int subBands, int count) {
+        if (quietNoise.length != subBands) {
+            quietNoise = new double[subBands];
+            heard = new HeardInstant[0];
+        }
+        if (heard.length < count) {
+            Leakage leakage = new Leakage(subBands, bandwidthHz / subBands, symbolSeconds);
+            HeardInstant[] more = Arrays.copyOf(heard, count);
+            for (int i = heard.length; i < count; i++) {
+                more[i] = new HeardInstant(frontEnd, symbolSeconds, leakage, subBands);
+            }
+            heard = more;
+        }
+        instants = count;
+    }
+
+    int instants() {
+        return instants;
+    }
+
+    int subBands() {
+        return quietNoise.length;
+    }
+
+    HeardInstant at(int instant) {
+        return heard[instant];
+    }
+
+    /** Returns the mean noise of a sub-band between bursts. */
+    double quietNoise(int band) {
+        return quietNoise[band];
+    }
+
+    /**
+     * Returns the SINR that a correlator over the whole stretch has to work with, linear: the mean over the band of signal
+     * over noise, each in the mean over time. Without excision noise is even over the band.
+     */
+    double correlated() {
+        double sum = 0;
+        for (int band = 0; band < quietNoise.length; band++) {
+            double signal = 0;
+            double noise = 0;
+            for (int i = 0; i < instants; i++) {
+                double left = heard[i].meanAmplitude();
+                signal += left * left * heard[i].signal(band);
+                noise += heard[i].meanNoise(band);
+            }
+            sum += signal / noise;
+        }
+        return sum / quietNoise.length;
+    }
+}

@@ -1,0 +1,115 @@
+package org.ionohaul.waveform;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.apache.commons.rng.simple.RandomSource;
+import org.ionohaul.channel.Decibels;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+final class FrontEndTest {
+    private static final int DRAWS = 400_000;
+    private static final FrontEnd BLANKING = new FrontEnd(Excision.NONE, ImpulseDefence.BLANKER, 10);
+
+    @ParameterizedTest
+    @CsvSource({"LIMITER, 0.1", "LIMITER, 1", "LIMITER, 5", "BLANKER, 0.1", "BLANKER, 1", "BLANKER, 5"})
+    void limiterAndBlankerLeaveWhatDrawingLeaves(ImpulseDefence defence, double limit) {
+        // Complex Gaussian samples of mean power 1: what is a scaled copy is E(out in), what comes through E(out^2).
+        UniformRandomProvider random = RandomSource.SPLIT_MIX_64.create(4);
+        ZigguratSampler.Exponential power = ZigguratSampler.Exponential.of(random);
+        double copied = 0;
+        double squares = 0;
+        double through = 0;
+        for (int i = 0; i < DRAWS; i++) {
+            double in = Math.sqrt(power.sample());
+            double out = in * in <= limit ? in : defence == ImpulseDefence.LIMITER ? Math.sqrt(limit) : 0;
+            copied += out * in;
+            squares += out * in * out * in;
+            through += out * out;
+        }
+        double mean = copied / DRAWS;
+        double error = Math.sqrt((squares / DRAWS - mean * mean) / DRAWS);
+        assertEquals(mean, defence.amplitude(limit), 3.5 * error);
+        // The power that comes through varies no more than the copy does.
+        assertEquals(through / DRAWS, defence.power(limit), 3.5 * error);
+    }
+
+    @Test
+    void whatLeaksFallsWithTheSquareOfTheDistanceAndNothingIsLostWithinAWideBand() {
+        // 99 sub-bands of four carriers, an interferer in the middle: nearly all power is found again, and ten sub-
+        // bands away it lies 1 / (2 (pi x 40)^2) x 4 below.
+        double[] densities = new double[99];
+        Arrays.fill(densities, 1);
+        densities[49] = 1 + 1e6;
+        new Leakage(99, 200, 1 / 50.0).spread(densities, new double[99]);
+        double found = Arrays.stream(densities).sum() - 99;
+        assertEquals(1e6, found, 3e3);
+        double expected = 1e6 * 4 / (2 * Math.pow(Math.PI * 40, 2));
+        assertEquals(expected, densities[59] - 1, 0.1 * expected);
+    }
+
+    @Test
+    void aPlainDecoderTakesImpulsesAsItsMetricDoesAndBitsByTheirOwn() {
+        // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for
+        // 0.96 of their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where they are struck.
+        BlindMetric metric = new BlindMetric(1);
+        metric.begin(0);
+        metric.add(1 - 0.1 / 0.96, 1, 1);
+        metric.add(0.1 / 0.96, 1, 1 + 0.96 * 99);
+        double even = metric.evenEsN0(Decibels.toRatio(9) * 3000 / 2400) * 2400 / 3000;
+        Waveform coded = waveform(0.5, 0, FrontEnd.PLAIN);
+        double struck = coded.evidence(steady(9).struckUntil(10_000_000, 99), 0, 0, 1);
+        assertEquals(coded.evidence(steady(Decibels.ofRatio(even)), 0, 0, 1), struck, 1e-3 * struck);
+        Waveform uncoded = waveform(1, 0, FrontEnd.PLAIN);
+        double alone = Math.log(uncoded.decodingProbability(uncoded.evidence(steady(6), 0, 0, 1)));
+        double noisyDb = 6 - Decibels.ofRatio(1 + 0.96 * 99);
+        double noisy = Math.log(uncoded.decodingProbability(uncoded.evidence(steady(noisyDb), 0, 0, 1)));
+        double both = uncoded.decodingProbability(uncoded.evidence(steady(6).struckUntil(10_000_000, 99), 0, 0, 1));
+        assertEquals(Math.exp((1 - 0.1 / 0.96) * alone + 0.1 / 0.96 * noisy), both, 1e-3 * both);
+    }
+
+    @Test
+    void aBlankerHelpsAgainstImpulsesFarOverTheSignal() {
+        // 50 dB over the floor for 10 ms of 100, signal at -2 dB. Hardly a sample of an impulse passes a blanker at 10
+        // dB, a tenth of the symbols is gone: -ln(0.1 + 0.9 exp(-x)) instead of x = Es/N0, 0.789. A limiter lets them
+        // through at ten times the mean of signal and noise, 12 dB over the floor, with next to nothing of the signal
+        // in them; to the decoder they are noise that costs it somewhat more than the mean power says, and more than
+        // the gaps do.
+        ScriptedReception struck = steady(-2).struckUntil(10_000_000, 99_999);
+        Waveform plain = waveform(0.5, 0, FrontEnd.PLAIN);
+        double without = plain.evidence(steady(-2), 0, 0, 1);
+        double blanked = waveform(0.5, 0, BLANKING).evidence(struck, 0, 0, 1);
+        assertEquals(-Math.log(0.1 + 0.9 * Math.exp(-without)), blanked, 0.05 * blanked);
+        double limited = waveform(0.5, 0, new FrontEnd(Excision.NONE, ImpulseDefence.LIMITER, 10))
+                .evidence(struck, 0, 0, 1);
+        double mean = without / (1 + 0.1 * 10 * (1 + Decibels.toRatio(-2)));
+        assertTrue(limited > 0.5 * mean && limited < mean && limited < blanked, mean + ", " + limited + ", " + blanked);
+        double left = plain.evidence(struck, 0, 0, 1);
+        assertTrue(left < 0.1 * limited, left + ", " + limited);
+        assertTrue(waveform(0.5, 0.1, BLANKING).detectionProbability(struck, 0) > 0.99);
+        assertEquals(0, waveform(0.5, 0.1, FrontEnd.PLAIN).detectionProbability(struck, 0), 1e-6);
+    }
+
+    private static ScriptedReception steady(double snrDb) {
+        return ScriptedReception.of(1, 5_000_000, (at, band) -> Decibels.toRatio(snrDb));
+    }
+
+    private static Waveform waveform(double codeRate, double preambleSeconds, FrontEnd frontEnd) {
+        // 120 bits of BPSK in 100 ms.
+        ModelledFrame frame = new ModelledFrame(
+                Coding.oneByOne(Modulation.BPSK, 2400, codeRate),
+                new Receiver(1, 0, 0, 900),
+                15,
+                120,
+                FrameCheck.WHOLE_FRAME,
+                0.1,
+                0);
+        return Waveforms.of(
+                new BurstShape(preambleSeconds, -5, frontEnd, frame), new Emission(2400, 0), Combining.CHASE);
+    }
+}
