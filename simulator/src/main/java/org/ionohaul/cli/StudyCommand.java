@@ -34,8 +34,8 @@ import picocli.CommandLine.Spec;
                     + " files are through.",
             "",
             "Prints a summary and writes a folder of results: report.html (open it in any browser; it needs no"
-                + " network), summary.json and trials.csv. The same file and seed give the same results, whatever the"
-                + " number of threads. Ctrl-C ends early with what is done.",
+                    + " network), summary.json and trials.csv. The same file and seed give the same results, whatever the"
+                    + " number of threads. Ctrl-C ends early with what is done.",
             ""
         },
         mixinStandardHelpOptions = true)

@@ -35,9 +35,9 @@ import picocli.CommandLine.Spec;
                     + " change does to every mode and which mode is best where.",
             "",
             "Give the values as a range, --set near.snr=\"6..18 dB\", or with their number, \"6..18 dB : 5\", or as a"
-                + " list, --set near.congestion=\"quiet-band | busy-evening\". Any key of the scenario or, as"
-                + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
-                + " is uncertain.",
+                    + " list, --set near.congestion=\"quiet-band | busy-evening\". Any key of the scenario or, as"
+                    + " modes.NAME.KEY, of a mode. A range here means values to try one after the other, not a value that"
+                    + " is uncertain.",
             "",
             "Writes a folder of results: report.html with pictures (open it in any browser; it needs no network), and"
                     + " vary.csv, or tornado.csv with --tornado. Ctrl-C ends early with the values that are complete.",
