@@ -34,6 +34,9 @@ final class Commands implements IFactory {
         if (type == LearnCommand.class) {
             return type.cast(new LearnCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == RunsCommand.class) {
+            return type.cast(new RunsCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

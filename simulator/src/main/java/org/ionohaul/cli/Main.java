@@ -28,6 +28,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             VaryCommand.class,
             PlaceCommand.class,
             LearnCommand.class,
+            RunsCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

@@ -38,6 +38,15 @@ final class NotWritten extends Exception {
         }
     }
 
+    /** Deletes earlier results, if there are any. */
+    static void delete(ResultFolder folder) throws NotWritten {
+        try {
+            folder.delete();
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
+    }
+
     private static String reason(IOException cause) {
         if (cause instanceof AccessDeniedException denied) {
             return "no right to write to " + denied.getFile();

@@ -71,6 +71,11 @@ final class Simulation {
         return changes;
     }
 
+    /** Returns how many trials the command line asks for. */
+    Optional<Integer> trialsAsked() {
+        return trials;
+    }
+
     /** Runs the scenario's trials, as many as are done when an interruption comes. */
     StudyResult run(Scenario scenario, String task) {
         return during(task, scenario, StudyRunner::run);

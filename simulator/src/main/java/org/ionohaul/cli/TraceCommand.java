@@ -3,10 +3,8 @@ package org.ionohaul.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
@@ -17,7 +15,6 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.scenario.Spelling;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
@@ -93,24 +90,13 @@ final class TraceCommand implements Callable<Integer> {
             throw wrong("--trial and --pick exclude each other");
         }
         Scenario scenario = choice.read();
-        Mode itsMode = chosen("--mode", mode, scenario.modes(), Mode::name);
-        Transfer itsTransfer = chosen("--transfer", transfer, scenario.transfers(), Transfer::name);
-        Direction itsDirection = chosen("--direction", direction, itsTransfer.directions(), TraceCommand::word);
+        Mode itsMode = NamedChoice.of(spec, "--mode", mode, scenario.modes(), Mode::name);
+        Transfer itsTransfer = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
+        Direction itsDirection =
+                NamedChoice.of(spec, "--direction", direction, itsTransfer.directions(), NamedChoice::word);
         TraceStory story = story(scenario, itsTransfer, itsDirection, itsMode);
         show(story, folder(story));
         return ExitCode.DONE;
-    }
-
-    private <T> T chosen(String option, Optional<String> name, List<T> choices, Function<T, String> nameOf) {
-        if (name.isEmpty()) {
-            return choices.get(0);
-        }
-        return choices.stream()
-                .filter(it -> nameOf.apply(it).equals(name.get()))
-                .findFirst()
-                .orElseThrow(() -> wrong(option + ": there is no \"" + name.get() + "\"\n    "
-                        + Spelling.advice(
-                                name.get(), choices.stream().map(nameOf).toList())));
     }
 
     private TraceStory story(Scenario scenario, Transfer itsTransfer, Direction itsDirection, Mode itsMode) {
@@ -129,7 +115,7 @@ final class TraceCommand implements Callable<Integer> {
 
     private long picked(Scenario scenario, LongFunction<SessionResult> unwatched) {
         String kind = pick.orElseThrow();
-        TrialPick telling = chosen("--pick", pick, List.of(TrialPick.values()), TraceCommand::word);
+        TrialPick telling = NamedChoice.of(spec, "--pick", pick, List.of(TrialPick.values()), NamedChoice::word);
         List<TrialPick.Candidate> candidates = LongStream.range(0, scenario.trials())
                 .mapToObj(number -> new TrialPick.Candidate(number, unwatched.apply(number)))
                 .toList();
@@ -138,7 +124,7 @@ final class TraceCommand implements Callable<Integer> {
                         + "; there are: "
                         + Stream.of(TrialPick.values())
                                 .filter(it -> it.among(candidates).isPresent())
-                                .map(TraceCommand::word)
+                                .map(NamedChoice::word)
                                 .collect(Collectors.joining(", "))))
                 .trial();
     }
@@ -148,7 +134,7 @@ final class TraceCommand implements Callable<Integer> {
                 story.scenario(),
                 "trace",
                 story.transfer().name(),
-                word(story.direction()),
+                NamedChoice.word(story.direction()),
                 story.mode().name(),
                 story.trial())));
     }
@@ -162,10 +148,6 @@ final class TraceCommand implements Callable<Integer> {
                 folder, List.of(text, new TraceCsv(story), new TraceJsonLines(story), new LadderDiagram(story)));
         terminal.println();
         terminal.println("Written to " + folder.path() + ": story.txt, story.csv, story.jsonl, ladder.svg");
-    }
-
-    private static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private ParameterException wrong(String message) {

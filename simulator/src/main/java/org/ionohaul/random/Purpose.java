@@ -25,6 +25,8 @@ public enum Purpose {
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
+    /** In which order modes are tried on the air where lots decide. */
+    ORDER_OF_RUNS(11),
     /** Crashes of static at an end; element = end. */
     ATMOSPHERICS(21),
     /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */

@@ -13,7 +13,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * but for pairs that are independent and alike. Runs of one evening need not be.
  */
 public final class SignTestStops {
-    private static final int NEVER = Integer.MAX_VALUE;
+    static final int NEVER = Integer.MAX_VALUE;
     private static final int MOST_PAIRS = 10_000;
 
     private final int[] leadNeeded;
@@ -88,13 +88,18 @@ public final class SignTestStops {
      */
     public static SignTestStops atSafeLead(int mostPairs, double errorRate) {
         requireRate(errorRate);
-        for (int lead = 1; lead <= mostPairs; lead++) {
-            SignTestStops stops = atLead(lead, mostPairs);
-            if (stops.chances(0.5).named() <= errorRate) {
-                return stops;
+        // By halving: the larger the lead, the seldomer it is reached. One more than all pairs is never reached.
+        int tooSmall = 0;
+        int safe = mostPairs + 1;
+        while (safe - tooSmall > 1) {
+            int middle = (tooSmall + safe) >>> 1;
+            if (atLead(middle, mostPairs).chances(0.5).named() <= errorRate) {
+                safe = middle;
+            } else {
+                tooSmall = middle;
             }
         }
-        return new SignTestStops(never(mostPairs));
+        return atLead(safe, mostPairs);
     }
 
     /** Returns how many pairs it takes at most. */
@@ -167,12 +172,12 @@ public final class SignTestStops {
         return Math.round(scores * scores / ((firstWins - 0.5) * (firstWins - 0.5)));
     }
 
-    private static double normalScore(double upperTail) {
+    static double normalScore(double upperTail) {
         return NormalDistribution.of(0, 1).inverseSurvivalProbability(upperTail);
     }
 
     /** Returns the smallest lead that the exact two-sided test takes for more than chance; never if there is none. */
-    private static int significantLead(int pairs, double errorRate) {
+    static int significantLead(int pairs, double errorRate) {
         requireRate(errorRate);
         BinomialDistribution alike = BinomialDistribution.of(pairs, 0.5);
         for (int wins = pairs / 2 + 1; wins <= pairs; wins++) {
@@ -189,7 +194,7 @@ public final class SignTestStops {
         return leads;
     }
 
-    private static void requireRate(double rate) {
+    static void requireRate(double rate) {
         if (!(rate > 0 && rate < 1)) {
             throw new IllegalArgumentException("must lie above 0 and below 1: " + rate);
         }

@@ -387,6 +387,24 @@
       };
     },
 
+    RunsCurve({ runs, orders }) {
+      const legend = 24 * orders.length;
+      return {
+        height: 290 + legend,
+        options: {
+          grid: { left: 52, right: 22, top: legend + 14, bottom: 46 }, tooltip: { trigger: 'axis' },
+          legend: { top: 0, left: 0, orient: 'vertical', itemGap: 8, itemWidth: 34, selectedMode: false },
+          xAxis: { type: 'category', data: runs, name: 'runs of each mode', nameGap: 28 },
+          yAxis: percentAxis,
+          series: orders.map((it, i) => ({
+            type: 'line', name: it.order, color: step(i, orders.length), symbol: round(SYMBOLS, i), symbolSize: 7,
+            lineStyle: { width: 2, type: round(DASHES, i) },
+            data: it.percent.map((value, k) => ({ value, says: it.says[k] && `${it.order}: ${it.says[k]}` }))
+          }))
+        }
+      };
+    },
+
     SweepMap({ down, across, cells }) {
       const SHADES = 9;
       const values = finite(cells.map(it => it.value)), low = Math.min(...values), high = Math.max(...values);
