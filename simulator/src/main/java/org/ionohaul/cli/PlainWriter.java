@@ -2,7 +2,6 @@ package org.ionohaul.cli;
 
 import java.io.FilterWriter;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Writer;
 import org.ionohaul.scenario.PlainText;
 
@@ -11,13 +10,8 @@ import org.ionohaul.scenario.PlainText;
  * through here and come out as {@link PlainText}; ends of lines pass.
  */
 final class PlainWriter extends FilterWriter {
-    private PlainWriter(Writer out) {
+    PlainWriter(Writer out) {
         super(out);
-    }
-
-    /** Returns a writer to the same place that lets nothing through that a terminal would obey. */
-    static PrintWriter to(PrintWriter terminal) {
-        return new PrintWriter(new PlainWriter(terminal), true);
     }
 
     @Override
