@@ -202,7 +202,7 @@ final class StudyCommand implements Callable<Integer> {
                 folder, List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
         print("");
         if (!isFull) {
-            print("With --full all tables are printed; report.html has them with pictures.");
+            print("--full prints all tables; report.html has pictures.");
         }
         print("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
     }

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.AnswerGrid;
@@ -29,6 +30,8 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
 
     /** More names than that are counted, if they are all there are. */
     private static final int MOST_NAMES = 3;
+
+    private static final int COLOURS = 7;
 
     /**
      * What is sent.
@@ -58,11 +61,24 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
     public record Answer(List<String> modes, String figure, String safe) {}
 
     /** Returns a place's modes by name or, if they are all of many, as one entry that counts them. */
-    List<String> shown(Answer answer) {
+    public List<String> shown(Answer answer) {
         int count = answer.modes().size();
         return count > MOST_NAMES && count == order.names().size()
                 ? List.of("any of " + count + " modes")
                 : answer.modes();
+    }
+
+    /** Returns what stands between a name and the next in a place: a comma, "or" before the last, nothing after it. */
+    public String after(Answer answer, String name) {
+        List<String> names = shown(answer);
+        int left = names.size() - 1 - names.indexOf(name);
+        return left == 0 ? "" : left == 1 ? " or" : ",";
+    }
+
+    /** Returns the page's style of a mode's colour; empty if the name is no mode's. */
+    public String style(String name) {
+        OptionalInt place = order.of(name);
+        return place.isPresent() ? " m" + place.getAsInt() % COLOURS : "";
     }
 
     static AnswerTable of(Findings findings) {

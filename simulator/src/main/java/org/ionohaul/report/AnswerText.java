@@ -3,7 +3,6 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -110,14 +109,16 @@ final class AnswerText {
     private List<Piece> words(AnswerTable.Answer answer) {
         List<Piece> words = new ArrayList<>();
         List<String> modes = table.shown(answer);
-        for (int i = 0; i < modes.size(); i++) {
-            OptionalInt mode = table.order().of(modes.get(i));
-            String after = i + 2 < modes.size() ? "," : "";
-            for (String word : (modes.get(i) + after).split(" ", -1)) {
-                words.add(new Piece(word, true, mode));
+        for (String mode : modes) {
+            for (String word : mode.split(" ", -1)) {
+                words.add(new Piece(word, true, table.order().of(mode)));
             }
-            if (i + 2 == modes.size()) {
-                words.add(Piece.plain("or"));
+            String after = table.after(answer, mode);
+            if (after.startsWith(" ")) {
+                words.add(Piece.plain(after.strip()));
+            } else {
+                Piece last = words.remove(words.size() - 1);
+                words.add(new Piece(last.text() + after, last.isStrong(), last.mode()));
             }
         }
         if (!modes.isEmpty()) {

@@ -16,6 +16,7 @@ import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.KeySweep;
@@ -26,12 +27,14 @@ final class SweepMaps {
     private final VariationTables tables;
     private final int caseIndex;
     private final List<Mode> modes;
+    private final ModeOrder order;
 
     SweepMaps(Variation variation, VariationTables tables, int caseIndex) {
         this.variation = variation;
         this.tables = tables;
         this.caseIndex = caseIndex;
         this.modes = variation.scenario().modes();
+        this.order = new ModeOrder(modes.stream().map(Mode::title).toList());
     }
 
     List<Chart> charts(String id) {
@@ -93,7 +96,7 @@ final class SweepMaps {
                         letter(point.best())
                                 + point.margin().map(SweepMaps::share).orElse(""),
                         says,
-                        OptionalInt.of(point.best()),
+                        order.of(modes.get(point.best()).title()),
                         OptionalDouble.empty());
         };
     }
