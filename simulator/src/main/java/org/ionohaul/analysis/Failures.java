@@ -9,9 +9,10 @@ import org.ionohaul.statistics.Proportion;
  * Why sessions ended that did not deliver everything.
  *
  * @param trials how many sessions there were in all, at least one
- * @param counts how many of the failed ones ended for each reason; none where a reason is left out
+ * @param counts how many of the failed ones ended for each reason, the wrong ones apart; none where a reason is left out
+ * @param wrong how many brought everything over, but wrong, and nobody noticed
  */
-public record Failures(int trials, Map<Ending, Integer> counts) {
+public record Failures(int trials, Map<Ending, Integer> counts, int wrong) {
     /** Copies the counts. */
     public Failures {
         counts = Map.copyOf(counts);
@@ -40,6 +41,11 @@ public record Failures(int trials, Map<Ending, Integer> counts) {
     /** Returns how many had a link and were still running at the horizon. */
     public Proportion stillSending() {
         return of(Ending.AT_HORIZON);
+    }
+
+    /** Returns how many brought everything over, but some of it wrong, and nobody noticed. */
+    public Proportion deliveredWrong() {
+        return new Proportion(wrong, trials);
     }
 
     private Proportion where(Predicate<Ending> is) {

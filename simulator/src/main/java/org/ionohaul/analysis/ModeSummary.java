@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.session.Outcome;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
 import org.ionohaul.statistics.Proportion;
@@ -59,6 +60,15 @@ public record ModeSummary(
         causes = List.copyOf(causes);
         dataRates = List.copyOf(dataRates);
         files = List.copyOf(files);
+    }
+
+    /** Returns how often its sessions ended in one way. */
+    public Proportion outcome(Outcome outcome) {
+        return outcomes.stream()
+                .filter(it -> it.outcome() == outcome)
+                .map(OutcomeShare::count)
+                .findFirst()
+                .orElseThrow();
     }
 
     /**

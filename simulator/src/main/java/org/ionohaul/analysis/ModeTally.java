@@ -63,7 +63,7 @@ final class ModeTally {
             fileSeconds[file][trial] = ModeTrials.fileSeconds(row, file);
         }
         outcomes.merge(row.outcome(), 1, Integer::sum);
-        if (row.deliveredNanos().isEmpty()) {
+        if (row.deliveredNanos().isEmpty() && row.outcome() != Outcome.DELIVERED_WRONG) {
             failures.merge(row.ending(), 1, Integer::sum);
         }
         for (int cause = 0; cause < causeNanos.length; cause++) {
@@ -100,7 +100,7 @@ final class ModeTally {
     }
 
     Failures failures() {
-        return new Failures(trials, failures);
+        return new Failures(trials, failures, outcomes.getOrDefault(Outcome.DELIVERED_WRONG, 0));
     }
 
     List<CauseTime> causes() {

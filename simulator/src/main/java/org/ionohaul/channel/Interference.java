@@ -39,6 +39,12 @@ public record Interference(
         OutOfRange.unless(bandShare > 0 && bandShare <= 1, "bandShare", "must be above 0 and at most 1", bandShare);
     }
 
+    /** Returns the same stations, heard by so many dB more strongly. */
+    public Interference raised(double decibels) {
+        return new Interference(
+                visitsPerHour, visitSeconds, overSeconds, pauseSeconds, medianDb + decibels, deviationDb, bandShare);
+    }
+
     /** Returns how many visitors are there at once, on average. */
     double meanPresent() {
         return visitsPerHour * visitSeconds / 3600;

@@ -118,7 +118,8 @@ final class PromiseCommand implements Callable<Integer> {
                 "file",
                 List.of(new PayloadFile("file", size)),
                 directions,
-                by.stream().toList());
+                by.stream().toList(),
+                asked.acceptsErrors());
         return asked.sending(List.of(file), asked.horizonSeconds());
     }
 

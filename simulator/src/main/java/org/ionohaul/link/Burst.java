@@ -13,6 +13,7 @@ public final class Burst {
     private long[] starts = new long[16];
     private long[] ends = new long[16];
     private boolean[] decoded = new boolean[16];
+    private boolean[] wrong = new boolean[16];
     private Message message = Message.CALL;
     private int dataRate = 1;
     private int number;
@@ -87,6 +88,11 @@ public final class Burst {
     /** Returns whether a frame was decoded; to be asked at its arrival or after it. */
     public boolean isDecoded(int frame) {
         return decoded[frame];
+    }
+
+    /** Returns whether a frame was decoded wrong and its check noticed nothing, which no station can know. */
+    boolean isWrong(int frame) {
+        return wrong[frame];
     }
 
     /** Returns how many frames were decoded; to be asked at its arrival or after it. */
@@ -168,6 +174,7 @@ public final class Burst {
             starts = Arrays.copyOf(starts, 2 * frames);
             ends = Arrays.copyOf(ends, 2 * frames);
             decoded = Arrays.copyOf(decoded, 2 * frames);
+            wrong = Arrays.copyOf(wrong, 2 * frames);
         }
         starts[frames] = start;
         ends[frames] = end;
@@ -195,6 +202,7 @@ public final class Burst {
         to = addressee;
         answers = asAnswer;
         Arrays.fill(decoded, false);
+        Arrays.fill(wrong, false);
     }
 
     void lowerPower(long afterNanos, long durationNanos, double toShare) {
@@ -203,7 +211,8 @@ public final class Burst {
         meanPower = 1 - (1 - toShare) * (durationNanos - afterNanos) / durationNanos;
     }
 
-    void decode(int frame) {
+    void decode(int frame, boolean isWrong) {
         decoded[frame] = true;
+        wrong[frame] = isWrong;
     }
 }

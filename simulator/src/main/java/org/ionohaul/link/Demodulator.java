@@ -32,7 +32,13 @@ final class Demodulator {
         return detection.nextDouble() < probability;
     }
 
-    /** Draws which frames of a burst that was found are decoded and marks them in it. */
+    /**
+     * Draws which frames of a burst that was found are decoded, and which of them wrong, and marks them in it.
+     *
+     * <p>One draw decides both: below the probability of a right frame it is right, above it but below that of a passed
+     * check it is wrong. So a longer check changes nothing but the fate of what a shorter one overlooks; and as the draw is
+     * kept with a frame that failed, each further copy, decoded with the others, has a chance of its own to pass wrongly.
+     */
     void decode(Reception reception, Burst burst, long arrivalNanos, CombiningStore store) {
         Waveform waveform = waveform(burst);
         boolean combines = isCombining && burst.message() == Message.OVER;
@@ -41,37 +47,31 @@ final class Demodulator {
         }
         for (int frame = 0; frame < burst.frames(); frame++) {
             double fresh = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
-            boolean succeeds = combines
-                    ? succeedsCombined(waveform, burst.frameStart(frame), fresh, store)
-                    : decoding.nextDouble() < waveform.decodingProbability(fresh);
-            if (succeeds) {
-                burst.decode(frame);
+            int kept = combines ? store.find(burst.frameStart(frame)) : CombiningStore.NONE;
+            boolean isFirst = kept == CombiningStore.NONE;
+            double threshold = isFirst ? decoding.nextDouble() : store.threshold(kept);
+            double gathered = isFirst ? fresh : waveform.combined(store.evidence(kept), fresh);
+            double passes = waveform.decodingProbability(gathered);
+            if (threshold < passes) {
+                burst.decode(frame, threshold >= passes - waveform.unnoticedErrorProbability(gathered));
+            }
+            if (combines) {
+                remember(store, kept, burst.frameStart(frame), gathered, threshold, threshold < passes);
             }
         }
     }
 
-    private boolean succeedsCombined(Waveform waveform, long start, double fresh, CombiningStore store) {
-        int kept = store.find(start);
+    private static void remember(
+            CombiningStore store, int kept, long start, double gathered, double threshold, boolean isDecoded) {
         if (kept == CombiningStore.NONE) {
-            return succeedsAtFirst(waveform, start, fresh, store);
-        }
-        double gathered = waveform.combined(store.evidence(kept), fresh);
-        boolean succeeds = store.threshold(kept) < waveform.decodingProbability(gathered);
-        if (succeeds) {
+            if (!isDecoded) {
+                store.keep(start, gathered, threshold);
+            }
+        } else if (isDecoded) {
             store.forget(kept);
         } else {
             store.gather(kept, gathered);
         }
-        return succeeds;
-    }
-
-    private boolean succeedsAtFirst(Waveform waveform, long start, double fresh, CombiningStore store) {
-        double threshold = decoding.nextDouble();
-        boolean succeeds = threshold < waveform.decodingProbability(fresh);
-        if (!succeeds) {
-            store.keep(start, fresh, threshold);
-        }
-        return succeeds;
     }
 
     /** Draws the SNR in 3 kHz, in dB, that the receiver measures over a burst. */

@@ -32,6 +32,15 @@ public interface LinkTrace {
      */
     default void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {}
 
+    /**
+     * A receiver keeps a frame that is wrong, since its check noticed nothing.
+     *
+     * @param at who keeps it, and knows nothing of it
+     * @param fromByte the first byte of the file that is wrong by it
+     * @param atNanos when
+     */
+    default void onWrongFrame(End at, long fromByte, long atNanos) {}
+
     /** A station finds the channel occupied by others and waits. */
     default void onOccupied(End at, long atNanos) {}
 

@@ -1,22 +1,17 @@
 package org.ionohaul.link;
 
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.Reception;
 
 /**
  * How a burst is heard whose sender lowers its power on the way: the signal of one that does not, weaker from an instant on.
  * Does not change what noise, other stations and the path do.
+ *
+ * @param original how it were heard at full power
+ * @param fromNanos from when on the signal is weaker
+ * @param power what is left of the signal's power then, from 0 to 1
  */
-final class LoweredReception implements Reception {
-    private final Reception full;
-    private final long fromNanos;
-    private final double power;
-
-    private LoweredReception(Reception full, long fromNanos, double power) {
-        this.full = full;
-        this.fromNanos = fromNanos;
-        this.power = power;
-    }
-
+record LoweredReception(Reception original, long fromNanos, double power) implements DerivedReception {
     /**
      * Returns how a burst is heard.
      *
@@ -29,45 +24,21 @@ final class LoweredReception implements Reception {
                 : full;
     }
 
-    private double power(long atNanos) {
-        return atNanos < fromNanos ? 1 : power;
-    }
-
-    @Override
-    public int subBands() {
-        return full.subBands();
-    }
-
     @Override
     public void powers(long atNanos, double[] signal, double[] disturbance) {
-        full.powers(atNanos, signal, disturbance);
+        original.powers(atNanos, signal, disturbance);
+        double left = left(atNanos);
         for (int band = 0; band < signal.length; band++) {
-            signal[band] *= power(atNanos);
+            signal[band] *= left;
         }
     }
 
     @Override
-    public long steadyNanos() {
-        return full.steadyNanos();
-    }
-
-    @Override
     public double meanSignal(long atNanos) {
-        return power(atNanos) * full.meanSignal(atNanos);
+        return left(atNanos) * original.meanSignal(atNanos);
     }
 
-    @Override
-    public long noiseSteadyNanos() {
-        return full.noiseSteadyNanos();
-    }
-
-    @Override
-    public double dopplerSpreadHz() {
-        return full.dopplerSpreadHz();
-    }
-
-    @Override
-    public double shareBeyond(double reachSeconds, double symbolSeconds) {
-        return full.shareBeyond(reachSeconds, symbolSeconds);
+    private double left(long atNanos) {
+        return atNanos < fromNanos ? 1 : power;
     }
 }

@@ -11,6 +11,7 @@ import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.DataRateShare;
 import org.ionohaul.analysis.ModeSummary;
+import org.ionohaul.analysis.OutcomeShare;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.OddsText;
@@ -24,10 +25,6 @@ import org.ionohaul.study.CaseTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final List<StackedBars.Part> OUTCOMES = Stream.of(Outcome.values())
-            .map(CaseWords::outcome)
-            .map(it -> new StackedBars.Part(it, Optional.empty()))
-            .toList();
     private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = Stream.of(Cause.values())
             .map(CauseLegend::of)
@@ -106,25 +103,29 @@ final class CaseCharts {
     }
 
     private Chart outcomes() {
+        List<Outcome> told = OutcomeShare.told(summary.modes());
+        List<StackedBars.Part> parts = told.stream()
+                .map(it -> new StackedBars.Part(CaseWords.outcome(it), Optional.empty()))
+                .toList();
         List<StackedBars.Bar> bars = summary.modes().stream()
                 .map(mode -> new StackedBars.Bar(
                         mode.mode().title(),
                         "",
-                        mode.outcomes().stream().map(it -> it.count().share()).toList(),
-                        mode.outcomes().stream()
-                                .map(it -> OddsText.percent(it.count().share()))
+                        told.stream().map(it -> mode.outcome(it).share()).toList(),
+                        told.stream()
+                                .map(it -> OddsText.percent(mode.outcome(it).share()))
                                 .toList()))
                 .toList();
         return bars(
                 "outcomes",
                 "How sessions end",
                 "Share of trials.",
-                mode -> mode.outcomes().stream()
-                        .filter(it -> it.count().hits() > 0)
-                        .map(it -> CaseWords.outcome(it.outcome()) + " "
-                                + OddsText.percent(it.count().share()))
+                mode -> told.stream()
+                        .filter(it -> mode.outcome(it).hits() > 0)
+                        .map(it -> CaseWords.outcome(it) + " "
+                                + OddsText.percent(mode.outcome(it).share()))
                         .collect(Collectors.joining(", ")),
-                new StackedBars(false, OUTCOMES, bars),
+                new StackedBars(false, parts, bars),
                 CaseTables.outcomes(summary.modes()));
     }
 

@@ -113,16 +113,18 @@ final class CaseTables {
     /** Returns how sessions ended. */
     static Table outcomes(List<ModeSummary> modes) {
         List<Cell> heads = new ArrayList<>(List.of(MODE));
-        Stream.of(Outcome.values()).map(CaseWords::outcome).map(Cell::of).forEach(heads::add);
+        List<Outcome> told = OutcomeShare.told(modes);
+        told.stream().map(CaseWords::outcome).map(Cell::of).forEach(heads::add);
         return new Table(
                 "How sessions ended, in % of trials",
-                heads, modes.stream().map(CaseTables::outcomeRow).toList());
+                heads, modes.stream().map(mode -> outcomeRow(mode, told)).toList());
     }
 
-    private static List<Cell> outcomeRow(ModeSummary mode) {
+    private static List<Cell> outcomeRow(ModeSummary mode, List<Outcome> told) {
         return prepended(
                 name(mode),
-                mode.outcomes().stream().map(OutcomeShare::count).map(it -> Cell.of(OddsText.percent(it.share()))));
+                told.stream()
+                        .map(it -> Cell.of(OddsText.percent(mode.outcome(it).share()))));
     }
 
     /** Returns where the time goes, as means over all trials. */

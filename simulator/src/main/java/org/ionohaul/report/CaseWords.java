@@ -245,6 +245,7 @@ final class CaseWords {
             case CLOSED -> "delivered, closed";
             case CONFIRMED_NOT_CLOSED -> "delivered, hang-up not heard";
             case DELIVERED_UNCONFIRMED -> "delivered, sender not told";
+            case DELIVERED_WRONG -> "delivered wrong, unnoticed";
             case GAVE_UP -> "gave up";
             case RUNNING -> "still running at the end";
         };

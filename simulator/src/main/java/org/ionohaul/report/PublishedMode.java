@@ -61,7 +61,8 @@ record PublishedMode(
             int outOfPatience,
             int stillSending,
             int neverLinkedOutOfPatience,
-            int neverLinkedAtHorizon) {
+            int neverLinkedAtHorizon,
+            int deliveredWrong) {
         static Failures of(org.ionohaul.analysis.Failures failures) {
             return new Failures(
                     failures.neverLinked().hits(),
@@ -69,7 +70,8 @@ record PublishedMode(
                     failures.outOfPatience().hits(),
                     failures.stillSending().hits(),
                     failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE).hits(),
-                    failures.of(Ending.NEVER_LINKED_AT_HORIZON).hits());
+                    failures.of(Ending.NEVER_LINKED_AT_HORIZON).hits(),
+                    failures.deliveredWrong().hits());
         }
     }
 

@@ -57,7 +57,8 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Text {
                 "links_lost",
                 "overs_sent",
                 "acknowledgements_lost",
-                "ending"));
+                "ending",
+                "wrong_frames"));
         for (Cause cause : Cause.values()) {
             heads.add(word(cause) + "_s");
         }
@@ -86,7 +87,8 @@ public record TrialsCsv(StudyResult result) implements ResultFolder.Text {
                 Integer.toString(row.linksLost()),
                 Integer.toString(row.oversSent()),
                 Integer.toString(row.acknowledgementsLost()),
-                word(row.ending())));
+                word(row.ending()),
+                Integer.toString(row.wrongFrames())));
         for (Cause cause : Cause.values()) {
             line.add(seconds(row.budgetNanos(cause)));
         }

@@ -189,7 +189,8 @@ final class VerdictWords {
                 "never gets a link", failures.neverLinked(),
                 "loses its link and gives up", failures.linksLost(),
                 "is broken off by an operator out of patience", failures.outOfPatience(),
-                "is still sending when watching ends", failures.stillSending());
+                "is still sending when watching ends", failures.stillSending(),
+                "delivers wrong bytes that no check notices", failures.deliveredWrong());
         List<String> named = ways.entrySet().stream()
                 .filter(it -> it.getValue().hits() > 0)
                 .sorted(Comparator.comparing((Map.Entry<String, Proportion> it) ->

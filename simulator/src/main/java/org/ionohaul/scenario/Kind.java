@@ -256,6 +256,11 @@ record Kind<T>(String words, Reading<T> reading) {
         return new UncertainReading(reading, quantity(Dimension.RATIO), "S7").kind();
     }
 
+    /** Returns whether a text is meant as a level at the receiver's input, right or wrong. */
+    static boolean isLevel(String text) {
+        return METER.matcher(text).lookingAt() || text.toLowerCase(Locale.ROOT).contains("dbm");
+    }
+
     static Kind<Double> meterOrDbmReading() {
         return new Kind<>("a meter reading or a level in dBm", value -> {
             String text = WrittenText.plain(String.valueOf(value));

@@ -9,13 +9,16 @@ import org.ionohaul.channel.NoiseEnvironment;
 
 /**
  * Works out the SNR at each end from whichever way the scenario states it: the SNR itself; or signal and noise, where the
- * signal is stated or follows from the other station's power, and the noise is stated or follows from a category.
+ * signal is stated or follows from the other station's power, and the noise is stated or follows from a category. The other
+ * station's power comes with a link budget or, where both powers are stated and the signal at one end, with the loss that
+ * these give.
  */
 final class LevelReader {
     private final Section sky;
     private final double distanceMetres;
     private final Input losses;
     private final Map<End, Described<Levels>> levels = new EnumMap<>(End.class);
+    private final Map<End, Described<Double>> noises = new EnumMap<>(End.class);
 
     /**
      * Makes a reader.
@@ -37,6 +40,11 @@ final class LevelReader {
         return Map.copyOf(levels);
     }
 
+    /** Returns the noise at an end in dBm, if its level was worked out and is not just a ratio. */
+    Optional<Described<Double>> noiseDbm(End at) {
+        return Optional.ofNullable(noises.get(at));
+    }
+
     private Input checkedLosses() {
         Input stated = sky.input(ScenarioFormat.LOSSES);
         Described<LinkBudget> probe = draws -> new LinkBudget(0, 0, 0, 1e6, 1, stated.in(draws));
@@ -55,6 +63,7 @@ final class LevelReader {
         if (!end.has(ScenarioFormat.SNR) && (isSplit || other.has(ScenarioFormat.TRANSMITTER_POWER))) {
             Described<Double> signal = signalDbm(end, other);
             Described<Double> noise = noiseDbm(end);
+            noises.put(at, noise);
             levels.put(at, draws -> new Levels(signal.in(draws), noise.in(draws)));
             return draws -> signal.in(draws) - noise.in(draws);
         }
@@ -72,6 +81,10 @@ final class LevelReader {
             return end.input(ScenarioFormat.SIGNAL)::in;
         }
         double powerDbm = other.get(ScenarioFormat.TRANSMITTER_POWER);
+        if (other.has(ScenarioFormat.SIGNAL) && end.has(ScenarioFormat.TRANSMITTER_POWER)) {
+            return reciprocalDbm(
+                    other.input(ScenarioFormat.SIGNAL), end.get(ScenarioFormat.TRANSMITTER_POWER), powerDbm);
+        }
         double frequencyHz = sky.get(ScenarioFormat.FREQUENCY);
         double slantMetres = distance(other);
         Input transmitGain = other.build(() -> checkedGain(other));
@@ -84,6 +97,19 @@ final class LevelReader {
                         slantMetres,
                         losses.in(draws))
                 .receivedDbm();
+    }
+
+    /**
+     * Returns what an end hears over the path that takes as much, antennas included, as the other end's signal says: a path
+     * takes the same both ways.
+     */
+    private Described<Double> reciprocalDbm(Input heardByOther, double ownPowerDbm, double otherPowerDbm) {
+        if (sky.has(ScenarioFormat.LOSSES)) {
+            sky.warn(
+                    ScenarioFormat.LOSSES,
+                    "is not used: " + heardByOther.key() + " and both powers already say what the path takes");
+        }
+        return draws -> heardByOther.in(draws) + (otherPowerDbm - ownPowerDbm);
     }
 
     private double distance(Section sender) {

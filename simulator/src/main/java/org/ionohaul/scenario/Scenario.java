@@ -58,6 +58,11 @@ public record Scenario(
         return end == End.NEAR ? near : far;
     }
 
+    /** Returns whether every transfer accepts files with bytes that are wrong because no check noticed. */
+    public boolean acceptsErrors() {
+        return transfers.stream().allMatch(Transfer::acceptsErrors);
+    }
+
     /** Returns how long a signal travels between the stations, in nanoseconds. */
     public long propagationNanos() {
         return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);

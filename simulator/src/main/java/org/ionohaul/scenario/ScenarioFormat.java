@@ -56,6 +56,15 @@ final class ScenarioFormat {
             "Times after pressing send to judge by, or times of day (\"18:30\") that come after the clock; rising. No"
                     + " deadlines if left out.");
 
+    static final Key<Boolean> ACCEPT_ERRORS = Key.of(
+                    "accept-errors",
+                    "acceptsErrors",
+                    Kind.flag(),
+                    true,
+                    "Whether files are of use even with bytes that are wrong because no check noticed, as plain text may"
+                            + " be; else such a file counts as not delivered.")
+            .otherwise(false);
+
     static final Key<String> FILE_NAME = Key.of("name", "name", Kind.name(), "photo.jpg", "What people call the file.");
     static final Key<Integer> SIZE = Key.of(
                     "size", "size", Kind.bytes(), "48 kB", "Size before compression, 1 B or more.")
@@ -74,7 +83,8 @@ final class ScenarioFormat {
                     "What is sent in one session, and by when; repeated.",
                     TRANSFER_NAME,
                     DIRECTIONS,
-                    DEADLINES)
+                    DEADLINES,
+                    ACCEPT_ERRORS)
             .with(FILE);
 
     static final Key<Moment> AT = Key.of(
@@ -186,12 +196,14 @@ final class ScenarioFormat {
             "Mean length of the visitor's overs, above 0.");
     static final Key<Double> PAUSE = Key.of(
             "pause", "pauseSeconds", Kind.quantity(Dimension.TIME), "10 s", "Mean pause between its overs, above 0.");
-    static final Key<Uncertain> MEDIAN = Key.of(
+    static final Key<VisitorLevel> MEDIAN = Key.of(
                     "median",
                     "medianDb",
-                    Kind.uncertain(Dimension.RATIO),
+                    VisitorLevel.kind(),
                     "3 dB",
-                    "Median level of visitors over the noise floor in 3 kHz.")
+                    "Median level of visitors: their own, \"S6\" or \"-97 dBm\"; or \"3 dB\" over the middle of the noise stated"
+                            + " here, which stays as it is when the noise is drawn; or \"3 dB over noise\", which goes up and"
+                            + " down with the noise drawn. In 3 kHz.")
             .usually("-30 dB", "60 dB");
     static final Key<Double> DEVIATION = Key.of(
                     "deviation",

@@ -3,7 +3,6 @@ package org.ionohaul.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
@@ -46,8 +45,8 @@ final class SkyReader {
                 .orElse(SlowVariation.NONE);
         Described<Schedule> trend = schedule(sky.parts(ScenarioFormat.TREND_POINT));
         LevelReader levels = new LevelReader(sky, distanceMetres);
-        Described<EndConditions> nearEnd = end(near, () -> levels.snrDb(End.NEAR, near, far));
-        Described<EndConditions> farEnd = end(far, () -> levels.snrDb(End.FAR, far, near));
+        Described<EndConditions> nearEnd = end(End.NEAR, near, far, levels);
+        Described<EndConditions> farEnd = end(End.FAR, far, near, levels);
         Described<SkyConditions> conditions = draws ->
                 new SkyConditions(all(paths, draws), slow, trend.in(draws), nearEnd.in(draws), farEnd.in(draws));
         return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
@@ -102,13 +101,14 @@ final class SkyReader {
                 new SlowVariation(slow.get(ScenarioFormat.SLOW_DEVIATION), slow.get(ScenarioFormat.TIME_CONSTANT)));
     }
 
-    private Described<EndConditions> end(Section end, Supplier<Described<Double>> level) {
+    private Described<EndConditions> end(End at, Section end, Section other, LevelReader levels) {
         Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
-        List<Described<Interference>> interference = interference(end);
+        end.build(() -> levels.snrDb(at, end, other));
+        List<Described<Interference>> interference = interference(end, levels.noiseDbm(at));
         return end.build(() -> {
-            Described<Double> snrDb = level.get();
+            Described<Double> snrDb = levels.snrDb(at, end, other);
             List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
             Described<EndConditions> described =
                     draws -> new EndConditions(snrDb.in(draws), noiseRise.in(draws), impulses, all(others, draws));
@@ -116,12 +116,14 @@ final class SkyReader {
         });
     }
 
-    private static List<Described<Interference>> interference(Section end) {
+    /** Returns the other stations heard at an end, where the noise in dBm is known or not. */
+    private static List<Described<Interference>> interference(Section end, Optional<Described<Double>> noiseDbm) {
+        Described<Double> shiftDb = VisitorLevel.Reference.STATED_NOISE.shiftDb(noiseDbm);
         Stream<Described<Interference>> congestion = end.find(ScenarioFormat.CONGESTION).stream()
                 .flatMap(words -> words.populations().stream())
-                .map(population -> draws -> population);
+                .map(population -> draws -> population.raised(shiftDb.in(draws)));
         Stream<Described<Interference>> own =
-                end.parts(ScenarioFormat.INTERFERENCE).stream().map(SkyReader::visitors);
+                end.parts(ScenarioFormat.INTERFERENCE).stream().map(it -> visitors(it, end, noiseDbm));
         return Stream.concat(congestion, own).toList();
     }
 
@@ -132,19 +134,43 @@ final class SkyReader {
                 impulses.get(ScenarioFormat.IMPULSE_SLOT)));
     }
 
-    private static Described<Interference> visitors(Section visitor) {
+    private static Described<Interference> visitors(
+            Section visitor, Section end, Optional<Described<Double>> noiseDbm) {
         return visitor.build(() -> {
             Input visits = visitor.input(ScenarioFormat.VISITS);
             Input visit = visitor.input(ScenarioFormat.VISIT);
             double over = visitor.get(ScenarioFormat.OVER);
             double pause = visitor.get(ScenarioFormat.PAUSE);
-            Input median = visitor.input(ScenarioFormat.MEDIAN);
+            VisitorLevel level = visitor.get(ScenarioFormat.MEDIAN);
+            Input median = visitor.input(ScenarioFormat.MEDIAN, level.level());
+            Described<Double> shiftDb = level.reference().shiftDb(noiseDbm);
             double deviation = visitor.get(ScenarioFormat.DEVIATION);
             double share = visitor.get(ScenarioFormat.BAND_SHARE);
+            questionOwnLevel(visitor, level, end, noiseDbm);
             Described<Interference> described = draws -> new Interference(
-                    visits.in(draws), visit.in(draws), over, pause, median.in(draws), deviation, share);
+                            visits.in(draws), visit.in(draws), over, pause, median.in(draws), deviation, share)
+                    .raised(shiftDb.in(draws));
             return described.tried();
         });
+    }
+
+    private static void questionOwnLevel(
+            Section visitor, VisitorLevel level, Section end, Optional<Described<Double>> noiseDbm) {
+        if (level.reference() != VisitorLevel.Reference.NONE) {
+            return;
+        }
+        if (noiseDbm.isEmpty() && end.has(ScenarioFormat.SNR)) {
+            visitor.problem(
+                    ScenarioFormat.MEDIAN,
+                    "is a level of its own, but how strong the noise is here is not stated",
+                    "state signal and noise in place of snr, or how far visitors are over the noise, such as \"9 dB\"");
+        }
+        noiseDbm.map(it -> level.level().quantile(0.5) - it.in(key -> 0.5))
+                .ifPresent(overNoiseDb -> ScenarioFormat.MEDIAN
+                        .oddity(overNoiseDb)
+                        .ifPresent(it -> visitor.warn(
+                                ScenarioFormat.MEDIAN,
+                                "is " + Math.round(overNoiseDb) + " dB over the noise, which " + it)));
     }
 
     private Described<Schedule> schedule(List<Section> sections) {

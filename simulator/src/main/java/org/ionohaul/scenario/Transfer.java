@@ -11,9 +11,14 @@ import org.ionohaul.limits.OutOfRange;
  * @param files the files in the order sent, at least one
  * @param directions which ways to simulate, at least one
  * @param deadlinesSeconds deadlines to judge by, in seconds after pressing send, rising; may be empty
+ * @param acceptsErrors whether files are of use even with bytes that are wrong because no check noticed
  */
 public record Transfer(
-        String name, List<PayloadFile> files, List<Direction> directions, List<Double> deadlinesSeconds) {
+        String name,
+        List<PayloadFile> files,
+        List<Direction> directions,
+        List<Double> deadlinesSeconds,
+        boolean acceptsErrors) {
     /** Most files of a transfer: a row of results counts them in one byte. */
     static final int MOST_FILES = 255;
 
@@ -41,6 +46,11 @@ public record Transfer(
                     "must rise from above 0",
                     deadlinesSeconds);
         }
+    }
+
+    /** Returns a transfer whose files are of use only if every byte is right. */
+    public Transfer(String name, List<PayloadFile> files, List<Direction> directions, List<Double> deadlinesSeconds) {
+        this(name, files, directions, deadlinesSeconds, false);
     }
 
     /** Returns the bytes of all files together. */

@@ -50,7 +50,8 @@ final class TransferReader {
                 section.get(ScenarioFormat.TRANSFER_NAME),
                 files,
                 section.get(ScenarioFormat.DIRECTIONS),
-                deadlinesSeconds(section)));
+                deadlinesSeconds(section),
+                section.get(ScenarioFormat.ACCEPT_ERRORS)));
         refuseDeadlinesBeyondTheHorizon(section, transfer);
         if (files.size() > Transfer.MOST_FILES) {
             section.problem(

@@ -21,10 +21,15 @@ record Usual(double low, double high, String lowText, String highText) {
                 : Optional.empty();
     }
 
-    /** Returns a value of a key as a number. */
+    /** Returns a value of a key as a number on the key's own scale; none if it is on another, or no number. */
     static OptionalDouble number(Object value) {
         if (value instanceof Number number) {
             return OptionalDouble.of(number.doubleValue());
+        }
+        if (value instanceof VisitorLevel visitor) {
+            return visitor.reference() == VisitorLevel.Reference.NONE
+                    ? OptionalDouble.empty()
+                    : number(visitor.level());
         }
         return value instanceof Uncertain uncertain
                 ? OptionalDouble.of(uncertain.quantile(0.5))

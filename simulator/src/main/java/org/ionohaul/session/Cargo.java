@@ -9,8 +9,9 @@ import org.ionohaul.channel.End;
  *
  * @param fromNear sizes in bytes of the files that the near end holds, in the order sent
  * @param fromFar sizes in bytes of the files that the far end holds, in the order sent
+ * @param acceptsErrors whether a file counts as delivered even with bytes that are wrong because no check noticed
  */
-public record Cargo(List<Long> fromNear, List<Long> fromFar) {
+public record Cargo(List<Long> fromNear, List<Long> fromFar, boolean acceptsErrors) {
     /** Copies the lists and checks the sizes. */
     public Cargo {
         fromNear = List.copyOf(fromNear);
@@ -28,9 +29,19 @@ public record Cargo(List<Long> fromNear, List<Long> fromFar) {
         }
     }
 
-    /** Returns files that all travel from one end. */
+    /** Returns files that count as delivered only if every byte is right. */
+    public Cargo(List<Long> fromNear, List<Long> fromFar) {
+        this(fromNear, fromFar, false);
+    }
+
+    /** Returns files that all travel from one end and count as delivered only if every byte is right. */
     public static Cargo from(End sender, List<Long> sizesBytes) {
         return sender == End.NEAR ? new Cargo(sizesBytes, List.of()) : new Cargo(List.of(), sizesBytes);
+    }
+
+    /** Returns the same files. */
+    public Cargo acceptingErrors(boolean accepts) {
+        return new Cargo(fromNear, fromFar, accepts);
     }
 
     /** Returns how many files there are. */

@@ -64,7 +64,7 @@ final class FileReceiver {
     void onOver(Burst burst) {
         if (burst.number() == current) {
             overs.onOver(burst);
-            note(overs.heldInOrderBytes());
+            note(overs.heldInOrderBytes(), overs.rightInOrderBytes());
         }
     }
 
@@ -75,10 +75,10 @@ final class FileReceiver {
         }
     }
 
-    private void note(long inOrderBytes) {
+    private void note(long inOrderBytes, long rightBytes) {
         if (inOrderBytes > heldBytes[current]) {
             heldBytes[current] = inOrderBytes;
-            books.onHeld(current, inOrderBytes, station.nowNanos());
+            books.onHeld(current, inOrderBytes, rightBytes, station.nowNanos());
         }
     }
 }

@@ -8,6 +8,11 @@ public enum Outcome {
     CONFIRMED_NOT_CLOSED,
     /** The far side of the transfer holds everything, but the sender gave up before it knew. */
     DELIVERED_UNCONFIRMED,
+    /**
+     * The far side of the transfer holds everything, but some of it is wrong and no check noticed: nobody knows, and the
+     * sender may well believe it through.
+     */
+    DELIVERED_WRONG,
     /** The link was lost, or never made, and the station gave up with bytes missing. */
     GAVE_UP,
     /** Still running when the horizon came: what is missing is censored. */

@@ -30,6 +30,9 @@ final class SessionBooks implements LinkTrace {
     private final long[] bytesBefore;
     private final Set<End> hungUp = EnumSet.noneOf(End.class);
     private long lastHungUpNanos = NEVER;
+    private long mostHeldBytes;
+    private int wrongFrames;
+    private int wrongFiles;
     private int confirmedFiles;
     private long confirmedNanos = NEVER;
     private long endedNanos = NEVER;
@@ -79,6 +82,12 @@ final class SessionBooks implements LinkTrace {
     }
 
     @Override
+    public void onWrongFrame(End at, long fromByte, long atNanos) {
+        wrongFrames++;
+        watcher.onWrongFrame(at, fromByte, atNanos);
+    }
+
+    @Override
     public void onOccupied(End at, long atNanos) {
         spent.onOccupied(atNanos);
         watcher.onOccupied(at, atNanos);
@@ -108,16 +117,41 @@ final class SessionBooks implements LinkTrace {
         watcher.onLost(at, nowNanos);
     }
 
-    /** The receiver holds so many bytes of a file in order. */
-    void onHeld(int file, long bytes, long nowNanos) {
+    /**
+     * The receiver holds so many bytes of a file in order.
+     *
+     * @param rightBytes how many of them come before the first wrong one
+     */
+    void onHeld(int file, long bytes, long rightBytes, long nowNanos) {
         long total = bytesBefore[file] + bytes;
-        if (progress.note(total, nowNanos)) {
+        if (total > mostHeldBytes) {
+            mostHeldBytes = total;
             watcher.onProgress(total, nowNanos);
         }
+        long countedBytes = cargo.acceptsErrors() ? bytes : rightBytes;
+        if (wrongFiles == 0) {
+            progress.note(bytesBefore[file] + countedBytes, nowNanos);
+        }
         if (bytes == cargo.bytes(file)) {
+            onWhole(file, countedBytes == bytes, nowNanos);
+        }
+    }
+
+    private void onWhole(int file, boolean isDelivered, long nowNanos) {
+        if (isDelivered) {
             deliveredNanos[file] = nowNanos;
             watcher.onDelivered(file, nowNanos);
+        } else {
+            wrongFiles++;
+            watcher.onDeliveredWrong(file, nowNanos);
         }
+    }
+
+    /** Every file is held, and some of them wrong. */
+    private boolean isHeldWrong() {
+        long deliveredFiles =
+                Arrays.stream(deliveredNanos).filter(it -> it < NEVER).count();
+        return wrongFiles > 0 && wrongFiles + deliveredFiles == cargo.files();
     }
 
     void onConfirmed(int file, long nowNanos) {
@@ -166,10 +200,14 @@ final class SessionBooks implements LinkTrace {
                 dataRates.use(),
                 linksLost,
                 oversSent,
-                acknowledgementsLost);
+                acknowledgementsLost,
+                wrongFrames);
     }
 
     private Outcome outcome(long delivered, long closed) {
+        if (isHeldWrong()) {
+            return Outcome.DELIVERED_WRONG;
+        }
         if (closed < NEVER && confirmedNanos < NEVER) {
             return Outcome.CLOSED;
         }

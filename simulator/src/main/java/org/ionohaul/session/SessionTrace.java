@@ -23,7 +23,7 @@ public interface SessionTrace extends LinkTrace {
     default void onLost(End at, long atNanos) {}
 
     /**
-     * The receiver holds more bytes in order than ever before.
+     * The receiver holds more bytes in order than ever before, right or wrong.
      *
      * @param bytes how many, counted from the beginning of the transfer
      */
@@ -31,6 +31,9 @@ public interface SessionTrace extends LinkTrace {
 
     /** The receiver holds a file, counted from 0, to its last byte. */
     default void onDelivered(int file, long atNanos) {}
+
+    /** The receiver holds a file, counted from 0, to its last byte, and some of it is wrong, which nobody knows. */
+    default void onDeliveredWrong(int file, long atNanos) {}
 
     /** The sender knows that a file, counted from 0, is delivered. */
     default void onConfirmed(int file, long atNanos) {}

@@ -3,6 +3,7 @@ package org.ionohaul.sheet;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -51,8 +52,9 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
         lines.add("");
         lines.addAll(strips());
         card.dataRates().stream()
+                .max(Comparator.comparingDouble(ModeCard.DataRate::unnoticedErrors))
                 .filter(dataRate -> dataRate.unnoticedErrors() > 0)
-                .forEach(dataRate -> lines.addAll(TextWrap.lines(unnoticed(dataRate), "", WIDTH)));
+                .ifPresent(dataRate -> lines.addAll(TextWrap.lines(unnoticed(dataRate), "", WIDTH)));
         lines.add("");
         lines.add(undisturbed().caption());
         lines.addAll(new TextTable(undisturbed()).lines(WIDTH));
@@ -92,12 +94,9 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
     }
 
     private static String unnoticed(ModeCard.DataRate dataRate) {
-        return String.format(
-                Locale.ROOT,
-                "Data rate %d delivers errors that nobody notices: %.1f in 1000 frames where one in ten is lost on the steady"
-                        + " path.",
-                dataRate.number(),
-                1000 * dataRate.unnoticedErrors());
+        return "Data rate " + dataRate.number() + " delivers errors that nobody notices: 1 frame in "
+                + SizeText.grouped(1 / dataRate.unnoticedErrors())
+                + " is wrong where one in ten is lost on the steady path.";
     }
 
     private Table dataRates() {

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
+import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.MeterReading;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.SkyConditions;
@@ -84,20 +86,17 @@ public final class ScenarioSheet {
     private void addEnd(List<String> lines, End end) {
         StationDescription station = scenario.station(end);
         lines.add(station.name() + (end == End.NEAR ? " (dials)" : " (is called)"));
-        List<Optional<Levels>> levels = LongStream.range(0, DRAWN_TRIALS)
-                .mapToObj(it -> trials.levels(end, it))
-                .toList();
-        if (levels.get(0).isPresent()) {
-            List<Levels> stated = levels.stream().flatMap(Optional::stream).toList();
+        List<Levels> levels = levels(end);
+        if (!levels.isEmpty()) {
             addLine(
                     lines,
                     "hears",
-                    drawn(stated, Levels::signalDbm, ScenarioSheet::dbm) + " of a steady carrier of "
+                    drawn(levels, Levels::signalDbm, ScenarioSheet::dbm) + " of a steady carrier of "
                             + scenario.station(end.other()).name());
-            addLine(lines, "noise", drawn(stated, Levels::noiseDbm, ScenarioSheet::dbm) + " in 3 kHz");
+            addLine(lines, "noise", drawn(levels, Levels::noiseDbm, ScenarioSheet::dbm) + " in 3 kHz");
         }
         String snr = drawn(skies, it -> it.at(end).snrDb(), it -> decibels(it, "dB")) + " in 3 kHz";
-        addLine(lines, "SNR", levels.get(0).isPresent() ? snr : snr + "; levels in dBm and S are not stated");
+        addLine(lines, "SNR", levels.isEmpty() ? snr + "; levels in dBm and S are not stated" : snr);
         addNoise(lines, end);
         if (Double.isFinite(station.patienceSeconds())) {
             addLine(
@@ -145,22 +144,31 @@ public final class ScenarioSheet {
                     percent(conditions.impulses().probability()) + " of the time, "
                             + decibels(conditions.impulses().riseDb(), "dB") + " over the noise");
         }
-        IntStream.range(0, conditions.interference().size())
-                .forEach(i -> addLine(
-                        lines,
-                        "others",
-                        drawn(skies, it -> it.at(end).interference().get(i).visitsPerHour(), ScenarioSheet::plain)
-                                + " visits an hour of "
-                                + drawn(
-                                        skies,
-                                        it -> it.at(end).interference().get(i).visitSeconds(),
-                                        TimeText::given)
-                                + ", "
-                                + drawn(
-                                        skies,
-                                        it -> it.at(end).interference().get(i).medianDb(),
-                                        it -> decibels(it, "dB"))
-                                + " over the noise"));
+        for (int population = 0; population < conditions.interference().size(); population++) {
+            addLine(lines, "others", others(end, population));
+        }
+    }
+
+    private String others(End end, int population) {
+        Function<SkyConditions, Interference> which =
+                it -> it.at(end).interference().get(population);
+        List<Interference> drawn = skies.stream().map(which).toList();
+        List<Levels> levels = levels(end);
+        List<Double> dbm = IntStream.range(0, levels.size())
+                .mapToObj(i -> drawn.get(i).medianDb() + levels.get(i).noiseDbm())
+                .toList();
+        return drawn(drawn, Interference::visitsPerHour, ScenarioSheet::plain) + " visits an hour of "
+                + drawn(drawn, Interference::visitSeconds, TimeText::given) + ", "
+                + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                + drawn(drawn, Interference::medianDb, it -> decibels(it, "dB")) + " over the noise";
+    }
+
+    /** Returns the levels at an end in each of the trials looked at; none if the scenario states just their ratio. */
+    private List<Levels> levels(End end) {
+        return LongStream.range(0, DRAWN_TRIALS)
+                .mapToObj(it -> trials.levels(end, it))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private void addSky(List<String> lines) {
@@ -170,6 +178,7 @@ public final class ScenarioSheet {
                 "distance",
                 SizeText.grouped(scenario.distanceMetres() / 1000) + " km, "
                         + milliseconds((double) scenario.propagationNanos()) + " each way");
+        addPathLoss(lines);
         IntStream.range(0, skies.get(0).paths().size()).forEach(i -> {
             ToDoubleFunction<SkyConditions> delay = it -> path(it, i).delaySeconds();
             addLine(
@@ -187,6 +196,23 @@ public final class ScenarioSheet {
                     "trend",
                     drawn(skies, trend, it -> decibels(it, "dB")) + " from " + clock(0) + " to the horizon");
         }
+    }
+
+    private void addPathLoss(List<String> lines) {
+        List<Levels> near = levels(End.NEAR);
+        List<Levels> far = levels(End.FAR);
+        if (near.isEmpty() || far.isEmpty() || !(varies(near, Levels::signalDbm) && varies(far, Levels::signalDbm))) {
+            return;
+        }
+        List<Double> differences = IntStream.range(0, near.size())
+                .mapToObj(i -> near.get(i).signalDbm() - far.get(i).signalDbm())
+                .toList();
+        addLine(
+                lines,
+                "signals",
+                varies(differences, ScenarioSheet::rounded)
+                        ? "at the two ends are drawn apart from each other"
+                        : "at both ends are drawn from one path loss, the same both ways");
     }
 
     private void addTransfer(List<String> lines, Transfer transfer) {
@@ -247,6 +273,11 @@ public final class ScenarioSheet {
                 ? middle + " (" + words.apply(rising[rising.length / 10]) + " to "
                         + words.apply(rising[rising.length - 1 - rising.length / 10]) + ")"
                 : middle;
+    }
+
+    /** Levels that differ by less than this are the same but for rounding. */
+    private static double rounded(double level) {
+        return Math.rint(1e6 * level) / 1e6;
     }
 
     private static String dbm(double level) {

@@ -41,7 +41,7 @@ public final class SizeTransfers {
                                 .mapToLong(it -> it)
                                 .filter(it -> it <= LARGEST_SENT_BYTES && it < largestBytes),
                         LongStream.of(largestBytes))
-                .mapToObj(bytes -> transfer(bytes, directions))
+                .mapToObj(bytes -> transfer(bytes, directions, scenario.acceptsErrors()))
                 .toList();
         return scenario.sending(transfers, horizonSeconds);
     }
@@ -55,13 +55,13 @@ public final class SizeTransfers {
     public static Scenario more(Scenario scenario, SortedMap<Long, List<Direction>> directionsByBytes) {
         return scenario.sending(
                 directionsByBytes.entrySet().stream()
-                        .map(it -> transfer(it.getKey(), it.getValue()))
+                        .map(it -> transfer(it.getKey(), it.getValue(), scenario.acceptsErrors()))
                         .toList(),
                 scenario.horizonSeconds());
     }
 
-    private static Transfer transfer(long bytes, List<Direction> directions) {
+    private static Transfer transfer(long bytes, List<Direction> directions, boolean acceptsErrors) {
         String name = bytes + " B";
-        return new Transfer(name, List.of(new PayloadFile(name, bytes)), directions, List.of());
+        return new Transfer(name, List.of(new PayloadFile(name, bytes)), directions, List.of(), acceptsErrors);
     }
 }

@@ -18,7 +18,7 @@ import org.ionohaul.session.SessionResult;
  *
  * <p>A row is a view of packed bytes, which may lie in a file: asking it costs a few nanoseconds, keeping it keeps its
  * block of rows in reach. The bytes are, in order: trial, five instants, bytes held (8 bytes each); links lost, overs,
- * acknowledgements lost (4 each); outcome, ending, number of files, of data rates, of sizes (1 each); nanoseconds of each cause
+ * acknowledgements lost, wrong frames (4 each); outcome, ending, number of files, of data rates, of sizes (1 each); nanoseconds of each cause
  * (8); of each file its instant (8); of each data rate its airtime (8), frames sent and lost (4 each); of each size its instant
  * (4). Most significant byte first.
  */
@@ -38,7 +38,8 @@ public final class TrialRow {
     private static final int LINKS_LOST = BYTES_HELD + Long.BYTES;
     private static final int OVERS_SENT = LINKS_LOST + Integer.BYTES;
     private static final int ACKNOWLEDGEMENTS_LOST = OVERS_SENT + Integer.BYTES;
-    private static final int OUTCOME = ACKNOWLEDGEMENTS_LOST + Integer.BYTES;
+    private static final int WRONG_FRAMES = ACKNOWLEDGEMENTS_LOST + Integer.BYTES;
+    private static final int OUTCOME = WRONG_FRAMES + Integer.BYTES;
     private static final int ENDING = OUTCOME + 1;
     private static final int FILE_COUNT = ENDING + 1;
     private static final int DATA_RATE_COUNT = FILE_COUNT + 1;
@@ -82,6 +83,7 @@ public final class TrialRow {
         out.putLong(result.closedNanos().orElse(NEVER));
         out.putLong(result.progress().reachedNanos(1)).putLong(held(result.progress()));
         out.putInt(result.linksLost()).putInt(result.oversSent()).putInt(result.acknowledgementsLost());
+        out.putInt(result.wrongFrames());
         out.put(count(OUTCOMES.indexOf(result.outcome())));
         out.put(count(ENDINGS.indexOf(result.ending())));
         out.put(count(result.filesDeliveredNanos().size()));
@@ -123,7 +125,7 @@ public final class TrialRow {
         return bytes.getLong(at + ENDED);
     }
 
-    /** Returns when the receiver held the last byte of the last file. */
+    /** Returns when the receiver held the last byte of the last file, all of them right or wrong ones accepted. */
     public OptionalLong deliveredNanos() {
         return optional(DELIVERED);
     }
@@ -207,6 +209,11 @@ public final class TrialRow {
     /** Returns how many acknowledgements were sent but not decoded. */
     public int acknowledgementsLost() {
         return bytes.getInt(at + ACKNOWLEDGEMENTS_LOST);
+    }
+
+    /** Returns how many frames the receiver kept that were wrong, since no check noticed. */
+    public int wrongFrames() {
+        return bytes.getInt(at + WRONG_FRAMES);
     }
 
     private static int[] grid(ProgressCurve progress) {

@@ -142,23 +142,46 @@ public final class TraceRecorder implements SessionTrace {
     @Override
     public void onProgress(long bytes, long atNanos) {
         heldBytes = bytes;
-        int last = steps.size() - 1;
+        int last = lastBurst();
         steps.set(last, steps.get(last).withHeldBytes(bytes));
+    }
+
+    private int lastBurst() {
+        int last = steps.size() - 1;
+        while (steps.get(last).kind() != Kind.BURST) {
+            last--;
+        }
+        return last;
+    }
+
+    /** Returns the station that was meant to hear the last burst. */
+    private End lastListener() {
+        return steps.get(lastBurst()).at().other();
     }
 
     @Override
     public void onDelivered(int file, long atNanos) {
-        note(Kind.STAGE, steps.get(steps.size() - 1).at().other(), "holds file " + (file + 1) + " whole", 0, atNanos);
+        note(Kind.STAGE, lastListener(), "holds file " + (file + 1) + " whole", 0, atNanos);
+    }
+
+    @Override
+    public void onWrongFrame(End at, long fromByte, long atNanos) {
+        note(Kind.STAGE, at, "keeps a wrong frame from byte " + fromByte + ": its check noticed nothing", 0, atNanos);
+    }
+
+    @Override
+    public void onDeliveredWrong(int file, long atNanos) {
+        note(
+                Kind.STAGE,
+                lastListener(),
+                "holds file " + (file + 1) + " whole but wrong, and does not know",
+                0,
+                atNanos);
     }
 
     @Override
     public void onConfirmed(int file, long atNanos) {
-        note(
-                Kind.STAGE,
-                steps.get(steps.size() - 1).at().other(),
-                "knows file " + (file + 1) + " delivered",
-                0,
-                atNanos);
+        note(Kind.STAGE, lastListener(), "knows file " + (file + 1) + " delivered", 0, atNanos);
     }
 
     @Override

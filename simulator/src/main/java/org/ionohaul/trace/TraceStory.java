@@ -54,7 +54,8 @@ public record TraceStory(
         String delivered = result.deliveredNanos().isPresent()
                 ? "delivered after "
                         + TimeText.clock(1e-9 * result.deliveredNanos().getAsLong())
-                : "not delivered: " + heldBytes() + " of " + transfer.totalBytes() + " bytes arrived";
+                : "not delivered: " + heldBytes() + " of " + transfer.totalBytes() + " bytes arrived"
+                        + (result.wrongFrames() > 0 ? " before the first wrong one" : "");
         return String.format(
                 Locale.ROOT,
                 "Outcome: %s; %s, ended after %s (%s); link lost %d times, %d overs, %d acknowledgements lost.",

@@ -3,6 +3,7 @@ package org.ionohaul.trial;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.waveform.Waveform;
 
@@ -109,12 +110,7 @@ public final class LossOnPath {
     }
 
     /** A reception with a stronger signal. */
-    private record Raised(Reception original, double factor) implements Reception {
-        @Override
-        public int subBands() {
-            return original.subBands();
-        }
-
+    private record Raised(Reception original, double factor) implements DerivedReception {
         @Override
         public void powers(long atNanos, double[] signal, double[] disturbance) {
             original.powers(atNanos, signal, disturbance);
@@ -124,28 +120,8 @@ public final class LossOnPath {
         }
 
         @Override
-        public long steadyNanos() {
-            return original.steadyNanos();
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return original.dopplerSpreadHz();
-        }
-
-        @Override
-        public long noiseSteadyNanos() {
-            return original.noiseSteadyNanos();
-        }
-
-        @Override
         public double meanSignal(long atNanos) {
             return factor * original.meanSignal(atNanos);
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return original.shareBeyond(reachSeconds, symbolSeconds);
         }
     }
 }

@@ -60,8 +60,9 @@ final class ModeWiring {
             SessionMoment moment) {
         Chances chances = chances(streams, moment.repeat());
         Cargo cargo = Cargo.from(
-                direction.sender(),
-                transfer.files().stream().map(PayloadFile::bytes).toList());
+                        direction.sender(),
+                        transfer.files().stream().map(PayloadFile::bytes).toList())
+                .acceptingErrors(transfer.acceptsErrors());
         return new SessionParts(
                 new LinkParts(spec(), radio(End.NEAR), radio(End.FAR), chances),
                 ether(sky, moment),

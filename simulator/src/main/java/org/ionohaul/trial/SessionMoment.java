@@ -1,5 +1,6 @@
 package org.ionohaul.trial;
 
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.Reception;
 
 /**
@@ -25,40 +26,15 @@ record SessionMoment(long startNanos, long repeat) {
     }
 
     /** A reception from a later instant on. */
-    private record Later(Reception original, long startNanos) implements Reception {
-        @Override
-        public int subBands() {
-            return original.subBands();
-        }
-
+    private record Later(Reception original, long startNanos) implements DerivedReception {
         @Override
         public void powers(long atNanos, double[] signal, double[] disturbance) {
             original.powers(startNanos + atNanos, signal, disturbance);
         }
 
         @Override
-        public long steadyNanos() {
-            return original.steadyNanos();
-        }
-
-        @Override
         public double meanSignal(long atNanos) {
             return original.meanSignal(startNanos + atNanos);
-        }
-
-        @Override
-        public long noiseSteadyNanos() {
-            return original.noiseSteadyNanos();
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return original.dopplerSpreadHz();
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return original.shareBeyond(reachSeconds, symbolSeconds);
         }
     }
 }

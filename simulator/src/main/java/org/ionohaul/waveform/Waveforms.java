@@ -23,10 +23,16 @@ public final class Waveforms {
 
     private static FrameModel frameModel(FrameShape frame, Combining combining) {
         if (frame instanceof ModelledFrame modelled) {
-            return modelled.coding().isUncoded() ? uncoded(modelled, combining) : coded(modelled, combining);
+            return modelled(modelled, combining);
         }
         LossCurve curve = new LossCurve(((MeasuredFrame) frame).losses());
         return new EffectiveSinr(GaussianRatings.TABLE, curve::success, addsCopies(combining));
+    }
+
+    private static FrameModel modelled(ModelledFrame frame, Combining combining) {
+        FrameModel perfect = frame.coding().isUncoded() ? uncoded(frame, combining) : coded(frame, combining);
+        double passedShare = frame.check().passedShare();
+        return passedShare > 0 ? new SummedFrame(perfect, passedShare) : perfect;
     }
 
     private static FrameModel coded(ModelledFrame frame, Combining combining) {
@@ -46,10 +52,9 @@ public final class Waveforms {
         int bits = frame.informationBits();
         EffectiveSinr wholeFrame =
                 new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), addsCopies(combining));
-        return switch (frame.check()) {
-            case WHOLE_FRAME -> wholeFrame;
-            case FOUR_OF_SEVEN -> new CharacterBlock(wholeFrame, ConstantRatioCode.characters(bits));
-        };
+        return frame.check() == FrameCheck.FOUR_OF_SEVEN
+                ? new CharacterBlock(wholeFrame, ConstantRatioCode.characters(bits))
+                : wholeFrame;
     }
 
     private static boolean addsCopies(Combining combining) {

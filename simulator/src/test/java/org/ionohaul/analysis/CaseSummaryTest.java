@@ -38,7 +38,7 @@ final class CaseSummaryTest {
     @Test
     void everyTrialHasOneOutcome() {
         assertEquals(
-                List.of(14, 0, 0, 4, 2),
+                List.of(14, 0, 0, 0, 4, 2),
                 mixed.outcomes().stream().map(it -> it.count().hits()).toList());
         assertEquals(
                 List.of(Outcome.values()),
@@ -147,6 +147,24 @@ final class CaseSummaryTest {
         assertEquals(new Proportion(1, 8), failures.outOfPatience());
         assertEquals(new Proportion(1, 8), failures.stillSending());
         assertEquals(new Proportion(1, 8), failures.of(Ending.NEVER_LINKED_OUT_OF_PATIENCE));
+    }
+
+    /** One that lost its link with all bytes over there failed because some are wrong. */
+    @Test
+    void wrongDeliveriesAreAFailureOfTheirOwnAndToldOnlyWhereThereAreAny() {
+        List<SessionResult> sessions = List.of(
+                InventedStudy.deliveredWrong(Ending.COMPLETED, 9),
+                InventedStudy.deliveredWrong(Ending.LINK_LOST, 9),
+                InventedStudy.gaveUp(9),
+                InventedStudy.delivered(10));
+        CaseTrials trials = InventedStudy.oneCase(List.of(), List.of("hare"), List.of(sessions));
+        ModeSummary mode = CaseSummary.of(trials).best();
+        assertEquals(new Proportion(2, 4), mode.failures().deliveredWrong());
+        assertEquals(new Proportion(1, 4), mode.failures().linksLost());
+        assertEquals(0.25, mode.delivered().value());
+        assertTrue(OutcomeShare.told(List.of(mode)).contains(Outcome.DELIVERED_WRONG));
+        assertEquals(
+                Outcome.values().length - 1, OutcomeShare.told(List.of(mixed)).size());
     }
 
     /** Without a deadline one file more tells nothing (p = 1); the first is sooner on the 39 others. */

@@ -3,6 +3,7 @@ package org.ionohaul.anchor;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.channel.Decibels;
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Passband;
@@ -88,9 +89,9 @@ record AirCondition(String about, List<PropagationPath> paths, ImpulsiveNoise im
 
     /** Returns the model's reception with the interferer added. */
     Reception heard(Reception original, Passband passband) {
-        double[] added = IntStream.range(0, passband.subBands())
-                .mapToDouble(band -> density(passband.centreHz(band), passband.widthHz() / passband.subBands()))
-                .toArray();
+        List<Double> added = IntStream.range(0, passband.subBands())
+                .mapToObj(band -> density(passband.centreHz(band), passband.widthHz() / passband.subBands()))
+                .toList();
         return new Jammed(original, added);
     }
 
@@ -102,46 +103,13 @@ record AirCondition(String about, List<PropagationPath> paths, ImpulsiveNoise im
     }
 
     /** A reception with more disturbance. */
-    private static final class Jammed implements Reception {
-        private final Reception original;
-        private final double[] added;
-
-        Jammed(Reception original, double[] added) {
-            this.original = original;
-            this.added = added;
-        }
-
-        @Override
-        public int subBands() {
-            return original.subBands();
-        }
-
+    private record Jammed(Reception original, List<Double> added) implements DerivedReception {
         @Override
         public void powers(long atNanos, double[] signal, double[] disturbance) {
             original.powers(atNanos, signal, disturbance);
-            for (int band = 0; band < added.length; band++) {
-                disturbance[band] += added[band];
+            for (int band = 0; band < disturbance.length; band++) {
+                disturbance[band] += added.get(band);
             }
-        }
-
-        @Override
-        public long steadyNanos() {
-            return original.steadyNanos();
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return original.dopplerSpreadHz();
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return original.meanSignal(atNanos);
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return original.shareBeyond(reachSeconds, symbolSeconds);
         }
     }
 }

@@ -82,6 +82,7 @@ final class MainTest {
                 List.of(new DataRateUse(at, 1, 0)),
                 0,
                 1,
+                0,
                 0);
     }
 

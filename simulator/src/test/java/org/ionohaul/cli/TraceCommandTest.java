@@ -143,6 +143,7 @@ final class TraceCommandTest {
                         List.of(),
                         linksLost,
                         0,
+                        0,
                         0));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.engine.Engine;
@@ -117,36 +118,21 @@ final class OverTest {
     }
 
     /** Good but for a while. */
-    private record Fading(long fromNanos, long untilNanos) implements Reception {
+    private record Fading(long fromNanos, long untilNanos) implements DerivedReception {
         @Override
-        public int subBands() {
-            return 1;
+        public Reception original() {
+            return new SteadyReception(20);
         }
 
         @Override
         public void powers(long atNanos, double[] signal, double[] disturbance) {
-            signal[0] = atNanos >= fromNanos && atNanos < untilNanos ? 1e-9 : 100;
-            disturbance[0] = 1;
+            original().powers(atNanos, signal, disturbance);
+            signal[0] = atNanos >= fromNanos && atNanos < untilNanos ? 1e-9 : signal[0];
         }
 
         @Override
         public long steadyNanos() {
             return 1;
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return 0;
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return 100;
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return 0;
         }
     }
 

@@ -259,7 +259,8 @@ public final class FabricatedStudy {
                         .toList(),
                 delivers ? 0 : 1,
                 12,
-                3);
+                3,
+                0);
     }
 
     private static TimeBudget budget(long ended, int mode) {

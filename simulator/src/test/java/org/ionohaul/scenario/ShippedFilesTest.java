@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyConditions;
@@ -18,6 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every scenario and mode file that we ship can be read and means something. */
 final class ShippedFilesTest {
     static final Path SCENARIOS = Path.of("..", "scenarios");
+
+    private static final Pattern EXAMPLE_IN_COMMENT = Pattern.compile("(?m)^# ([a-z-]+ = .+)$");
 
     static List<Path> scenarioFiles() throws IOException {
         return tomlFilesIn(SCENARIOS);
@@ -57,6 +61,24 @@ final class ShippedFilesTest {
     @MethodSource("scenarioFiles")
     void everyScenarioSaysThatItIsInvented(Path file) throws IOException {
         assertTrue(Files.readString(file).contains("Everything here is invented"), file::toString);
+    }
+
+    /** An example that stands behind a mark of a comment must be right when somebody takes the mark off. */
+    @Test
+    void everyExampleInACommentIsInOrderOnceTheMarkIsTakenOff() throws IOException, ScenarioProblems {
+        int examples = 0;
+        for (Path file : scenarioFiles()) {
+            String text = Files.readString(file);
+            String open = EXAMPLE_IN_COMMENT.matcher(text).replaceAll("$1");
+            if (!open.equals(text)) {
+                examples++;
+                SourceFiles files = SourceFiles.DISK.with(file, open);
+                assertEquals(
+                        List.of(),
+                        ScenarioReader.understand(files, file, Map.of()).warnings());
+            }
+        }
+        assertTrue(examples > 0);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.ionohaul.session;
 
 import java.util.List;
+import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.link.ArqRules;
@@ -23,6 +24,7 @@ import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.trial.BenchCurves;
 import org.ionohaul.trial.RatePolicies;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
 
 /** A test bench: a session whose bursts get lost by a given chance, with everything else at plain values. */
@@ -106,36 +108,10 @@ final class Bench {
     }
 
     /** A reception without a sky: tells the waveforms of these tests only who listens. */
-    record Listener(End end) implements Reception {
+    record Listener(End end) implements DerivedReception {
         @Override
-        public int subBands() {
-            return 1;
-        }
-
-        @Override
-        public void powers(long atNanos, double[] signal, double[] disturbance) {
-            signal[0] = 1;
-            disturbance[0] = 1;
-        }
-
-        @Override
-        public long steadyNanos() {
-            return Long.MAX_VALUE;
-        }
-
-        @Override
-        public double dopplerSpreadHz() {
-            return 0;
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return 1;
-        }
-
-        @Override
-        public double shareBeyond(double reachSeconds, double symbolSeconds) {
-            return 0;
+        public Reception original() {
+            return new SteadyReception(0);
         }
     }
 }

@@ -86,7 +86,7 @@ final class ModeSheetTest {
     @Test
     void errorsThatNobodyNoticesAreToldOnlyWhereThereAreAny() {
         assertTrue(!text(card(0)).contains("nobody notices"));
-        assertTrue(text(card(0.0023)).contains("Data rate 2 delivers errors that nobody notices: 2.3 in 1000 frames"));
+        assertTrue(text(card(0.0023)).contains("Data rate 2 delivers errors that nobody notices: 1 frame in 435 is"));
     }
 
     @Test

@@ -143,7 +143,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(nanos - 5 * SECOND, 20, 4)),
                 0,
                 10,
-                1);
+                1,
+                0);
     }
 
     /** A session that gives up after so many seconds, all but the first spent redialling, with half of the bytes held. */
@@ -154,6 +155,11 @@ public final class InventedStudy {
     /** A session that had a link until its operator broke off, after so many seconds, with half of the bytes held. */
     public static SessionResult outOfPatience(double seconds) {
         return unfinished(Outcome.GAVE_UP, Ending.OUT_OF_PATIENCE, seconds);
+    }
+
+    /** A session with all bytes over there after so many seconds, of which those after the first half are wrong. */
+    public static SessionResult deliveredWrong(Ending ending, double seconds) {
+        return unfinished(Outcome.DELIVERED_WRONG, ending, seconds);
     }
 
     /** A session that never lost its link and still runs at the horizon, after so many seconds. */
@@ -176,6 +182,7 @@ public final class InventedStudy {
                 List.of(new DataRateUse(0, 0, 0)),
                 outcome == Outcome.GAVE_UP ? 2 : 0,
                 0,
+                0,
                 0);
     }
 
@@ -193,6 +200,7 @@ public final class InventedStudy {
                 ProgressCurve.of(new long[0], new long[0]),
                 budget(Map.of(Cause.DIALLING, nanos)),
                 List.of(new DataRateUse(0, 0, 0)),
+                0,
                 0,
                 0,
                 0);
@@ -244,7 +252,8 @@ public final class InventedStudy {
                 List.of(new DataRateUse(ended - entry, 20, 4)),
                 0,
                 10,
-                1);
+                1,
+                0);
     }
 
     private static TimeBudget budget(Map<Cause, Long> nanos) {

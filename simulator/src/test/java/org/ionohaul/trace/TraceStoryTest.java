@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -19,6 +20,7 @@ import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cause;
+import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.trial.Trials;
@@ -72,6 +74,32 @@ final class TraceStoryTest {
         }
         double lostDb = untold.get(folded).sinrDb() - told.get(folded + 1).sinrDb();
         assertTrue(lostDb > 0 && lostDb < 10, "lost " + lostDb + " dB");
+    }
+
+    /** A check of four-of-seven passes pairs of errors: the story tells which frame, and that nobody knows. */
+    @Test
+    void aWrongFrameThatItsCheckPassesIsTold() throws ScenarioProblems {
+        Scenario scenario = ScenarioReader.read(
+                DEMO,
+                Map.of(
+                        "modes", "[\"m625-arq\"]",
+                        "transfer.2.files.1.size", "200 B",
+                        "transfer.2.files.1.compression", "100 %",
+                        "sky.condition", "flat",
+                        "far.snr", "-1 dB"));
+        TraceStory story = LongStream.range(0, 20)
+                .mapToObj(trial -> story(scenario, scenario.modes().get(0), Direction.UPLOAD, trial))
+                .filter(it -> it.result().outcome() == Outcome.DELIVERED_WRONG)
+                .findFirst()
+                .orElseThrow();
+        String told = String.join("\n", new TraceText(story).lines());
+        assertEquals(
+                story.result().wrongFrames(), told.split("far: keeps a wrong frame from byte ", -1).length - 1, told);
+        assertTrue(told.contains("far: holds file 1 whole but wrong, and does not know"), told);
+        assertTrue(told.contains("near: knows file 1 delivered"), told);
+        assertTrue(told.contains("Outcome: delivered wrong; not delivered: "), told);
+        assertTrue(told.contains(" bytes arrived before the first wrong one"), told);
+        assertEquals(200, story.steps().get(story.steps().size() - 1).heldBytes());
     }
 
     @Test

@@ -313,6 +313,26 @@ final class WaveformsTest {
         assertEquals(12 * ber * ber, ConstantRatioCode.undetectedError(ber), 1e-3 * 12 * ber * ber);
     }
 
+    /** Of 2^n sums that a wrong frame may have one is right: so many more frames pass, and are wrong. */
+    @ParameterizedTest
+    @CsvSource({"CRC_16, 65536", "CRC_24, 16777216", "CRC_32, 4294967296", "WHOLE_FRAME, Infinity"})
+    void aCheckSumPassesOneWrongFrameInAsManyAsItHasValues(FrameCheck check, double values) {
+        Coding tones = Coding.oneByOne(Modulation.FSK2, 300, 1);
+        Waveform perfect = Waveforms.of(
+                burst(0, new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 20, 160, FrameCheck.WHOLE_FRAME, 1, 0)),
+                NARROW,
+                Combining.NONE);
+        Waveform summed = Waveforms.of(
+                burst(0, new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 20, 160, check, 1, 0)),
+                NARROW,
+                Combining.NONE);
+        double evidence = summed.evidence(new SteadyReception(0), 0, 0, 1);
+        double right = perfect.decodingProbability(evidence);
+        assertTrue(right > 0.1 && right < 0.9, "right " + right);
+        assertEquals((1 - right) / values, summed.unnoticedErrorProbability(evidence), 1e-18);
+        assertEquals(right + (1 - right) / values, summed.decodingProbability(evidence), 1e-15);
+    }
+
     @Test
     void aMeasuredFrameIsLostAsMeasured() {
         MeasuredFrame frame = new MeasuredFrame(
