@@ -80,10 +80,7 @@ public record Findings(
     public static List<Race> races(StudyResult result, StudySummary summary, double skySeconds, Rerun rerun) {
         return IntStream.range(0, result.cases().size())
                 .mapToObj(i -> Race.of(
-                        result.cases().get(i),
-                        summary.cases().get(i).ranking().get(0),
-                        skySeconds,
-                        rerun))
+                        result.cases().get(i), summary.cases().get(i).ranking().get(0), skySeconds, rerun))
                 .toList();
     }
 

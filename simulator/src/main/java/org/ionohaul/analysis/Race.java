@@ -86,8 +86,8 @@ public record Race(Transfer transfer, Direction direction, List<Lane> lanes, lon
      */
     public record Mark(long bytes, double tenthSeconds, double medianSeconds, double ninthSeconds) {
         static Mark of(long bytes, ModeTrials mode, ToDoubleFunction<TrialRow> seconds) {
-            OrderedSample reached = OrderedSample.of(
-                    mode.rows().stream().mapToDouble(seconds).toArray());
+            OrderedSample reached =
+                    OrderedSample.of(mode.rows().stream().mapToDouble(seconds).toArray());
             return new Mark(bytes, reached.quantile(0.1), reached.quantile(0.5), reached.quantile(0.9));
         }
     }

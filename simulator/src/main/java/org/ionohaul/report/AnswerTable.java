@@ -25,8 +25,9 @@ import org.ionohaul.scenario.Scenario;
  */
 public record AnswerTable(ModeOrder order, List<Block> blocks) {
     /** How to read it. */
-    public static final String READING = "\"Plan for\": at least 9 of 10 trials are through by then. \"At least\" holds in 95"
-            + " of 100 such studies, as far as chance in the simulation goes, whichever of the modes named is taken.";
+    public static final String READING =
+            "\"Plan for\": at least 9 of 10 trials are through by then. \"At least\" holds in 95"
+                    + " of 100 such studies, as far as chance in the simulation goes, whichever of the modes named is taken.";
 
     /** More names than that are counted, if they are all there are. */
     private static final int MOST_NAMES = 3;
@@ -97,9 +98,7 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
         CaseAnswer first = rows.get(0);
         return new Block(
                 CaseWords.heading(first.transfer()),
-                Stream.concat(
-                                Stream.of("plan for"),
-                                first.deadlines().stream().map(AnswerTable::head))
+                Stream.concat(Stream.of("plan for"), first.deadlines().stream().map(AnswerTable::head))
                         .toList(),
                 IntStream.range(0, rows.size())
                         .mapToObj(i -> row(scenario, rows.get(i), number + i, trials))
@@ -116,9 +115,7 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
         return new Row(
                 number,
                 "to " + scenario.station(row.direction().receiver()).name(),
-                Stream.concat(
-                                Stream.of(plan(row)),
-                                row.deadlines().stream().map(it -> answer(it, trials)))
+                Stream.concat(Stream.of(plan(row)), row.deadlines().stream().map(it -> answer(it, trials)))
                         .toList());
     }
 

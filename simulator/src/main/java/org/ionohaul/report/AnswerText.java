@@ -36,7 +36,8 @@ final class AnswerText {
         List<StyledLine> lines = new ArrayList<>();
         for (int from = 1; from < columns; from += together) {
             List<Integer> shown = Stream.concat(
-                            Stream.of(0), IntStream.range(from, Math.min(columns, from + together))
+                            Stream.of(0),
+                            IntStream.range(from, Math.min(columns, from + together))
                                     .boxed())
                     .toList();
             List<Integer> widths = widths(all, shown);
@@ -45,10 +46,10 @@ final class AnswerText {
         return lines;
     }
 
-    private void addBlock(List<StyledLine> lines, AnswerTable.Block block, List<Integer> columns, List<Integer> widths) {
-        List<Integer> own = columns.stream()
-                .filter(it -> it <= block.heads().size())
-                .toList();
+    private void addBlock(
+            List<StyledLine> lines, AnswerTable.Block block, List<Integer> columns, List<Integer> widths) {
+        List<Integer> own =
+                columns.stream().filter(it -> it <= block.heads().size()).toList();
         if (own.size() == 1) {
             return;
         }
@@ -76,7 +77,8 @@ final class AnswerText {
             List<Piece> line = new ArrayList<>();
             int missing = 0;
             for (int column = 0; column < cells.size(); column++) {
-                List<Piece> cell = i < cells.get(column).size() ? cells.get(column).get(i) : List.of();
+                List<Piece> cell =
+                        i < cells.get(column).size() ? cells.get(column).get(i) : List.of();
                 if (!cell.isEmpty()) {
                     line.add(Piece.plain(" ".repeat(missing) + GAP));
                     line.addAll(cell);
@@ -92,8 +94,7 @@ final class AnswerText {
 
     /** Returns a block's cells, heads first, each as words that stay whole; an empty word begins a new line. */
     private List<List<List<Piece>>> rows(AnswerTable.Block block) {
-        Stream<List<List<Piece>>> heads = Stream.of(Stream.concat(
-                        Stream.of(""), block.heads().stream())
+        Stream<List<List<Piece>>> heads = Stream.of(Stream.concat(Stream.of(""), block.heads().stream())
                 .map(AnswerText::words)
                 .toList());
         return Stream.concat(

@@ -76,7 +76,8 @@ final class AnswerWords {
     private static String saved(SavedTime saved) {
         String shorter = ": where both get through, it needs " + TimeText.length(saved.leadSeconds()) + " less";
         return saved.isMostOfLead()
-                ? shorter + ", mostly on " + CauseLegend.of(saved.cause().cause()).name()
+                ? shorter + ", mostly on "
+                        + CauseLegend.of(saved.cause().cause()).name()
                 : shorter;
     }
 

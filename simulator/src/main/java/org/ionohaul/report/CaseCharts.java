@@ -93,13 +93,7 @@ final class CaseCharts {
             Function<ModeSummary, String> finding,
             StackedBars bars,
             Table table) {
-        return new Chart(
-                id + "-" + name,
-                title,
-                reading,
-                title + ", a bar a mode. " + each(finding),
-                bars,
-                table);
+        return new Chart(id + "-" + name, title, reading, title + ", a bar a mode. " + each(finding), bars, table);
     }
 
     private Chart outcomes() {

@@ -32,8 +32,8 @@ public final class FirstScreen {
         lines.add(StyledLine.plain(""));
         findings.summary()
                 .cases()
-                .forEach(it -> addText(
-                        lines, AnswerWords.sentence(findings.result().scenario(), it)));
+                .forEach(it ->
+                        addText(lines, AnswerWords.sentence(findings.result().scenario(), it)));
         lines.add(StyledLine.plain(""));
         addText(lines, AnswerTable.READING);
         addText(lines, StudyWords.CAUTION);

@@ -73,7 +73,8 @@ final class AnswerGridTest {
 
     @Test
     void whereNoModeEverKeepsADeadlineNoneIsNamed() {
-        DeadlineAnswer none = answers(List.of(60.0, 300.0), trial -> 200, trial -> 250).get(0);
+        DeadlineAnswer none =
+                answers(List.of(60.0, 300.0), trial -> 200, trial -> 250).get(0);
         assertEquals(new DeadlineAnswer(60, List.of(), 0, 0), none);
     }
 

@@ -28,8 +28,8 @@ final class ScreenTest {
 
     @Test
     void coloursAreSetAroundTheirPiecesAndNowhereElse() {
-        StyledLine line = new StyledLine(List.of(
-                Piece.plain("with "), new Piece("Hare", true, OptionalInt.of(0)), Piece.plain(", perhaps")));
+        StyledLine line = new StyledLine(
+                List.of(Piece.plain("with "), new Piece("Hare", true, OptionalInt.of(0)), Piece.plain(", perhaps")));
         assertEquals("with Hare, perhaps", printed(line, false));
         assertEquals("with \u001b[1;38;5;32mHare\u001b[0m, perhaps", printed(line, true));
         assertEquals("\u001b[1mTitle\u001b[0m", printed(StyledLine.strong("Title"), true));

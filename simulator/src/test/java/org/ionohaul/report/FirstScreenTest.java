@@ -29,7 +29,8 @@ final class FirstScreenTest {
     private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
 
     private static List<String> lines(Findings findings, int width) {
-        return new FirstScreen(findings, width).lines().stream().map(StyledLine::text).toList();
+        return new FirstScreen(findings, width)
+                .lines().stream().map(StyledLine::text).toList();
     }
 
     private static String text(Findings findings) {
@@ -118,15 +119,11 @@ final class FirstScreenTest {
                             .get("modes");
                     assertEquals(place.get("modes"), leaders);
                     assertEquals(
-                            leaders.valueStream()
-                                    .map(FirstScreenTest::title)
-                                    .collect(Collectors.toList()),
+                            leaders.valueStream().map(FirstScreenTest::title).collect(Collectors.toList()),
                             shown.modes());
                     assertEquals(
-                            String.format(
-                                    Locale.ROOT,
-                                    "at least %d %%",
-                                    (int) (100 * place.get("safe_share").asDouble())),
+                            String.format(Locale.ROOT, "at least %d %%", (int)
+                                    (100 * place.get("safe_share").asDouble())),
                             shown.safe());
                 }
             }
@@ -140,15 +137,15 @@ final class FirstScreenTest {
     @Test
     void eachCaseHasOneSentence() {
         String text = text(FabricatedStudy.findings(FabricatedStudy.TRIALS));
-        assertTrue(text.contains("Photo to Flood Desk: which of Tough and Quick is best depends on the deadline."), text);
+        assertTrue(
+                text.contains("Photo to Flood Desk: which of Tough and Quick is best depends on the deadline."), text);
         assertTrue(text.contains("Photo to Weir Cottage: which of"), text);
     }
 
     @Test
     void modesAreColouredByNameWhateverTheOrderOfTheScenario() {
-        List<StyledLine.Piece> pieces =
-                new FirstScreen(FabricatedStudy.findings(FabricatedStudy.TRIALS), 80)
-                        .lines().stream().flatMap(it -> it.pieces().stream()).toList();
+        List<StyledLine.Piece> pieces = new FirstScreen(FabricatedStudy.findings(FabricatedStudy.TRIALS), 80)
+                .lines().stream().flatMap(it -> it.pieces().stream()).toList();
         assertTrue(pieces.stream().anyMatch(it -> it.text().equals("Tough")));
         pieces.stream()
                 .filter(it -> it.text().equals("Tough"))

@@ -84,7 +84,8 @@ final class RaceChartTest {
         int last = tough.get("held").size() - 1;
         assertEquals(50, tough.get("held").get(last).asDouble());
         assertEquals(445 / 60.0, tough.get("median").get(last).asDouble(), 1e-3);
-        assertEquals("[[0,0],[3.7083,25],[7.4167,50],[7.4167,50]]", tough.get("one").toString());
+        assertEquals(
+                "[[0,0],[3.7083,25],[7.4167,50],[7.4167,50]]", tough.get("one").toString());
         assertFalse(picture.get("sky").get("at").isEmpty());
         picture.get("sky").get("at").forEach(it -> assertTrue(it.asDouble() <= end));
     }

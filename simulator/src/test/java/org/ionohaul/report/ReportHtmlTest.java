@@ -89,11 +89,13 @@ final class ReportHtmlTest {
     @Test
     void descriptionsSayWhatThePicturesShow() throws IOException {
         String page = page(100);
-        String times = "Quick: 5 of 10 trials after 8 min 20 s, 9 of 10 after 15 min. Tough: 5 of 10 trials after 7 min 25 s, 9"
-                + " of 10 after 10 min 45 s.";
+        String times =
+                "Quick: 5 of 10 trials after 8 min 20 s, 9 of 10 after 15 min. Tough: 5 of 10 trials after 7 min 25 s, 9"
+                        + " of 10 after 10 min 45 s.";
         assertEquals(2 * 2, count(page, times), "dots and lines, two cases");
-        assertTrue(page.contains("Quick: first byte after 4 min 10 s, through after 8 min 20 s on 5 of 10 trials; of the first"
-                + " 100 trials 5 never."));
+        assertTrue(page.contains(
+                "Quick: first byte after 4 min 10 s, through after 8 min 20 s on 5 of 10 trials; of the first"
+                        + " 100 trials 5 never."));
         assertTrue(page.contains("Quick: delivered, closed 95 %, gave up 5 %."));
     }
 

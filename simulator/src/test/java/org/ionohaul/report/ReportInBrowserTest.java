@@ -87,7 +87,8 @@ final class ReportInBrowserTest {
     @Test
     void theOrderOfTheScenarioDoesNotMatterForColours() throws IOException {
         CaseTrials trials = FabricatedStudy.result().cases().get(0);
-        List<ModeTrials> reversed = List.of(trials.modes().get(1), trials.modes().get(0));
+        List<ModeTrials> reversed =
+                List.of(trials.modes().get(1), trials.modes().get(0));
         Chart chart = new Chart(
                 "reversed",
                 "Reversed",
@@ -96,7 +97,10 @@ final class ReportInBrowserTest {
                 CompletionChart.of(new TimeScale(900), List.of(), reversed),
                 Table.NONE);
         try (Writer writer = Files.newBufferedWriter(page)) {
-            PageFile.write("charts.jte", new ChartPage("reversed.html", "Reversed", "", List.of(), List.of(chart), ""), writer);
+            PageFile.write(
+                    "charts.jte",
+                    new ChartPage("reversed.html", "Reversed", "", List.of(), List.of(chart), ""),
+                    writer);
         }
         String seen = shown().seen();
         assertEquals(4, count(seen, "CompletionChart colours Tough #d55e00, Quick #0072b2\n"), seen);
