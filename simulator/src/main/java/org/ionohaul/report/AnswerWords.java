@@ -62,7 +62,7 @@ final class AnswerWords {
     /** Whatever makes most of the lead, beyond chance; else just by how much. */
     private static String why(ModeSummary best, ModeSummary next, Verdict verdict) {
         if (verdict.reason() == Verdict.Reason.MORE_ARRIVES) {
-            return ", mostly since it gets through at all more often: on "
+            return ", mostly because it gets through at all more often: on "
                     + OddsText.percent(best.delivered().value()) + " of trials against "
                     + OddsText.percent(next.delivered().value()) + ".";
         }

@@ -3,6 +3,7 @@ package org.ionohaul.report;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.Race;
 import org.ionohaul.rendering.TimeScale;
 
 /** The axis of time that suits a case: long enough for nearly all that is reached and for the deadlines. */
@@ -24,16 +25,25 @@ final class CaseScale {
         return of(summary, MOST_TIMES_THE_FASTEST, MOST_TIMES_THE_SLOWEST);
     }
 
-    /** Returns a shorter axis, on which beginnings and the quicker modes are seen well. */
-    static TimeScale ofRace(CaseSummary summary) {
-        return of(summary, MOST_TIMES_THE_FIRST, 1);
+    /** Returns a shorter axis, on which beginnings and the quicker modes are seen well, and first bytes of nearly all. */
+    static TimeScale ofRace(CaseSummary summary, Race race) {
+        double firstByte = race.lanes().stream()
+                .mapToDouble(it -> it.marks().get(0).medianSeconds())
+                .filter(it -> it <= MOST_TIMES_THE_FASTEST * fastest(summary) && Double.isFinite(it))
+                .max()
+                .orElse(0);
+        return new TimeScale(Math.max(
+                of(summary, MOST_TIMES_THE_FIRST, 1).endSeconds(), MARGIN * MARGIN * firstByte));
+    }
+
+    private static double fastest(CaseSummary summary) {
+        return finite(summary.modes().stream().map(it -> it.medianSeconds().value()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static TimeScale of(CaseSummary summary, double mostTimesTheFastest, double mostTimesTheSlowest) {
-        double fastest = finite(
-                        summary.modes().stream().map(it -> it.medianSeconds().value()))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        double fastest = fastest(summary);
         double slowest = summary.modes().stream()
                 .filter(it -> it.medianSeconds().value() <= mostTimesTheFastest * fastest)
                 .flatMapToDouble(it -> DoubleStream.of(

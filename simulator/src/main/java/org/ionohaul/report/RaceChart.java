@@ -147,7 +147,7 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
 
     /** Returns the picture of a case's race. */
     static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race) {
-        TimeScale scale = CaseScale.ofRace(summary);
+        TimeScale scale = CaseScale.ofRace(summary, race);
         long bytes = race.transfer().totalBytes();
         boolean isKilo = bytes >= 2 * KILO;
         double unit = isKilo ? KILO : 1;

@@ -213,7 +213,7 @@
     },
 
     RaceChart({ axis: time, whole, unit, end, modes, heading, sky }) {
-      const legend = 24 * Math.ceil(modes.length / 2), PLOT = 340, GAP = 92, METER = 110;
+      const legend = 24 * Math.ceil(modes.length / 2), PLOT = 340, GAP = 84, METER = 96;
       const top = legend + 26, below = top + PLOT + GAP, levels = [...sky.low, ...sky.high];
       const grid = { left: 52, right: 24 };
       // What lies beyond the axis leaves it to the right, at the height reached there.
