@@ -7,7 +7,7 @@ import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.trial.SkyView;
-import org.ionohaul.trial.Trials;
+import org.ionohaul.trial.TrialSkies;
 
 /**
  * Everything that is to be reported of a study.
@@ -51,7 +51,7 @@ public record Findings(
      */
     public static Findings of(StudyResult result, Optional<StudyResult> ofSizes, Provenance provenance) {
         Scenario scenario = result.scenario();
-        Trials trials = new Trials(scenario);
+        TrialSkies skies = new TrialSkies(scenario);
         StudySummary summary = StudySummary.of(result);
         double skySeconds = Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds());
         return new Findings(
@@ -60,9 +60,9 @@ public record Findings(
                 spreads(result),
                 ofSizes.filter(it -> it.trialsDone() > 0).map(SizeAnswers::of).orElse(List.of()),
                 ofSizes.map(StudyResult::isPartial).orElse(false),
-                SkyAnswers.of(result, summary, trials::skyOf),
-                SkyView.of(scenario, 0, trials.sky(0), skySeconds),
-                races(result, summary, skySeconds, Rerun.of(scenario, trials)),
+                SkyAnswers.of(result, summary, skies::watched),
+                SkyView.of(scenario, 0, skies.sky(0), skySeconds),
+                races(result, summary, skySeconds, Rerun.of(scenario)),
                 provenance);
     }
 

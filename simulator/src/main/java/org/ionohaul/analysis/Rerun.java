@@ -7,6 +7,7 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.trial.SkyView;
+import org.ionohaul.trial.TrialSkies;
 import org.ionohaul.trial.Trials;
 
 /** Runs a trial of a study again, for what its row does not keep. */
@@ -17,8 +18,10 @@ public interface Rerun {
     /** Returns the sky of a trial, for so many seconds from pressing send. */
     SkyView sky(long trial, double seconds);
 
-    /** Returns that of real trials. */
-    static Rerun of(Scenario scenario, Trials trials) {
+    /** Returns that of a scenario. */
+    static Rerun of(Scenario scenario) {
+        Trials trials = new Trials(scenario);
+        TrialSkies skies = new TrialSkies(scenario);
         return new Rerun() {
             @Override
             public SessionResult session(Transfer transfer, Direction direction, Mode mode, long trial) {
@@ -27,7 +30,7 @@ public interface Rerun {
 
             @Override
             public SkyView sky(long trial, double seconds) {
-                return SkyView.of(scenario, trial, trials.sky(trial), seconds);
+                return SkyView.of(scenario, trial, skies.sky(trial), seconds);
             }
         };
     }

@@ -43,4 +43,9 @@ public record EndConditions(
     public static EndConditions quiet(double snrDb) {
         return new EndConditions(snrDb, Schedule.NONE, ImpulsiveNoise.NONE, List.of());
     }
+
+    /** Returns these conditions for a trial that begins so many seconds later; may be negative. */
+    EndConditions startingAfter(double seconds) {
+        return new EndConditions(snrDb, noiseRiseDb.startingAfter(seconds), impulses, interference);
+    }
 }

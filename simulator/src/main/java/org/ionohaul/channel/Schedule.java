@@ -56,6 +56,17 @@ public record Schedule(List<Point> points) {
         return between(points.get(next - 1), points.get(next), atSeconds);
     }
 
+    /**
+     * Returns this schedule as somebody sees it who begins later.
+     *
+     * @param seconds by how much later, in seconds; may be negative
+     */
+    public Schedule startingAfter(double seconds) {
+        return new Schedule(points.stream()
+                .map(it -> new Point(it.atSeconds() - seconds, it.levelDb()))
+                .toList());
+    }
+
     private static double between(Point from, Point to, double atSeconds) {
         double share = (atSeconds - from.atSeconds()) / (to.atSeconds() - from.atSeconds());
         return from.levelDb() + share * (to.levelDb() - from.levelDb());

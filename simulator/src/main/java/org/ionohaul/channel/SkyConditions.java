@@ -31,6 +31,46 @@ public record SkyConditions(
     }
 
     /**
+     * Returns these conditions for a trial that begins later.
+     *
+     * @param seconds by how much later, in seconds; may be negative
+     */
+    public SkyConditions startingAfter(double seconds) {
+        return new SkyConditions(
+                paths,
+                slowVariation,
+                trendDb.startingAfter(seconds),
+                near.startingAfter(seconds),
+                far.startingAfter(seconds));
+    }
+
+    /**
+     * Returns these conditions with another level at one end.
+     *
+     * @param end the end
+     * @param snrDb median SNR there when the trial begins, trend and schedules counted, in dB
+     */
+    public SkyConditions withSnrAtStart(End end, double snrDb) {
+        EndConditions stated = at(end);
+        EndConditions other = new EndConditions(
+                snrDb - trendDb.levelDb(0) + stated.noiseRiseDb().levelDb(0),
+                stated.noiseRiseDb(),
+                stated.impulses(),
+                stated.interference());
+        return new SkyConditions(
+                paths, slowVariation, trendDb, end == End.NEAR ? other : near, end == End.NEAR ? far : other);
+    }
+
+    /**
+     * Returns the median SNR at an end when the trial begins, trend and schedules counted, in dB.
+     *
+     * @param end the end
+     */
+    public double snrAtStartDb(End end) {
+        return at(end).snrDb() + trendDb.levelDb(0) - at(end).noiseRiseDb().levelDb(0);
+    }
+
+    /**
      * Returns the width (2 sigma) in Hz of the Doppler spectrum of all paths together, weighed by power: the variance within
      * the paths and that between them.
      */

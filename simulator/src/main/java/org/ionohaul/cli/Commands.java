@@ -28,6 +28,9 @@ final class Commands implements IFactory {
         if (type == VaryCommand.class) {
             return type.cast(new VaryCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == PlaceCommand.class) {
+            return type.cast(new PlaceCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

@@ -26,6 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PromiseCommand.class,
             SkyCommand.class,
             VaryCommand.class,
+            PlaceCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

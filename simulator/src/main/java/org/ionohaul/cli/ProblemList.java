@@ -11,5 +11,6 @@ final class ProblemList {
         problems.told().forEach(out::println);
         int count = problems.problems().size();
         out.println((count == 1 ? "1 problem" : count + " problems") + "; nothing was simulated or written.");
+        WarningList.printBesides(problems.warnings(), out);
     }
 }

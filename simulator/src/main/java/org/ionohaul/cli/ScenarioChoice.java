@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -17,6 +18,7 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.scenario.Warning;
+import org.ionohaul.sheet.RhythmWarnings;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -65,7 +67,9 @@ final class ScenarioChoice {
         all.putAll(more);
         Understood understood = ScenarioReader.understand(SourceFiles.DISK, file(), all);
         WarningList.print(
-                understood.warnings().stream().filter(told::add).toList(),
+                Stream.concat(understood.warnings().stream(), RhythmWarnings.of(understood).stream())
+                        .filter(told::add)
+                        .toList(),
                 spec.commandLine().getErr());
         return understood;
     }

@@ -9,6 +9,7 @@ import org.ionohaul.study.PrecisionGoal;
 import org.ionohaul.study.RowStore;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.ionohaul.study.TrialSource;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -91,6 +92,12 @@ final class Simulation {
      */
     StudyResult runUntil(Scenario scenario, RowStore rows, PrecisionGoal goal, String task) {
         return during(task, scenario, runner -> runner.runUntil(rows, goal, trials.orElse(MOST_TRIALS)));
+    }
+
+    /** Does work whose trials are of a kind of its own, as many as are done when an interruption comes. */
+    <T> T inPool(String task, int trials, Function<TrialPool, T> work) {
+        return TrialProgress.during(
+                task, trials, progress -> work.apply(new TrialPool(threads, progress, interruption)));
     }
 
     private StudyResult during(String task, Scenario scenario, Function<StudyRunner, StudyResult> work) {

@@ -15,7 +15,7 @@ import org.ionohaul.sheet.SkyCsv;
 import org.ionohaul.sheet.SkyPage;
 import org.ionohaul.sheet.SkyText;
 import org.ionohaul.trial.SkyView;
-import org.ionohaul.trial.Trials;
+import org.ionohaul.trial.TrialSkies;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -74,7 +74,7 @@ final class SkyCommand implements Callable<Integer> {
     public Integer call() throws ScenarioProblems, NotWritten {
         Scenario scenario =
                 choice.read(seed.map(it -> Map.of("seed", it.toString())).orElse(Map.of()));
-        SkyView view = SkyView.of(scenario, trial(), new Trials(scenario).sky(trial), lengthSeconds(scenario));
+        SkyView view = SkyView.of(scenario, trial(), new TrialSkies(scenario).sky(trial), lengthSeconds(scenario));
         PrintWriter terminal = spec.commandLine().getOut();
         new SkyText(view).lines().forEach(terminal::println);
         if (out.isPresent()) {

@@ -121,7 +121,7 @@ final class TraceCommand implements Callable<Integer> {
         if (number < 0) {
             throw wrong("--trial must not be negative: " + number);
         }
-        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(number), itsMode.emission()));
+        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.skies().sky(number), itsMode.emission()));
         SessionResult result = trials.run(itsTransfer, itsDirection, itsMode, number, recorder);
         long wrongRateNanos = trials.wrongRateNanos(itsTransfer, itsDirection, itsMode, number);
         return new TraceStory(scenario, itsTransfer, itsDirection, itsMode, number, recorder, result, wrongRateNanos);

@@ -12,11 +12,20 @@ final class WarningList {
         if (warnings.isEmpty()) {
             return;
         }
-        for (Warning warning : warnings) {
-            out.println(warning.text());
-        }
-        out.println((warnings.size() == 1 ? "1 warning" : warnings.size() + " warnings")
-                + "; used as it stands, if that is what you mean.");
+        tell(warnings, "used as it stands, if that is what you mean.", out);
         out.println();
+    }
+
+    /** Prints what is odd besides problems. */
+    static void printBesides(List<Warning> warnings, PrintWriter out) {
+        if (!warnings.isEmpty()) {
+            out.println();
+            tell(warnings, "leave it as it stands, if that is what you mean.", out);
+        }
+    }
+
+    private static void tell(List<Warning> warnings, String whatToDo, PrintWriter out) {
+        warnings.forEach(warning -> out.println(warning.text()));
+        out.println((warnings.size() == 1 ? "1 warning" : warnings.size() + " warnings") + "; " + whatToDo);
     }
 }

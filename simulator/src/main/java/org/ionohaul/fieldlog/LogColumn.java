@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 /** The columns of a field log, with what its manual says of them. */
 public enum LogColumn {
     /** The day. */
-    DATE("2031-03-14", "The day, year first (also 14.3.2031). Runs of one day share its level.", false),
+    DATE("2031-03-14", "The day, year first (also 14.3.2031).", false),
     /** When send was pressed. */
     START("18:08", "Time of day when send was pressed; the scenario's clock if empty.", false),
     /** The mode. */

@@ -10,9 +10,11 @@ import org.ionohaul.limits.OutOfRange;
  * @param rounding which way it was rounded
  */
 public record NotedTime(double seconds, double stepSeconds, Rounding rounding) {
+    private static final double LONGEST_SECONDS = 86_400;
+
     /** Checks both numbers. */
     public NotedTime {
-        OutOfRange.unless(seconds >= 0 && seconds <= 86_400, "seconds", "must be from 0 to 24 h", seconds);
+        OutOfRange.unless(seconds >= 0 && seconds <= LONGEST_SECONDS, "seconds", "must be from 0 to 24 h", seconds);
         OutOfRange.unless(
                 stepSeconds > 0 && stepSeconds <= 3600, "stepSeconds", "must be above 0 and at most 1 h", stepSeconds);
     }
@@ -32,13 +34,13 @@ public record NotedTime(double seconds, double stepSeconds, Rounding rounding) {
     /**
      * Returns how the same person with the same watch would have written another time.
      *
-     * @param trueSeconds zero or more
+     * @param trueSeconds zero or more; a day if it is more
      */
     public NotedTime written(double trueSeconds) {
         double steps = trueSeconds / stepSeconds;
         double whole = rounding == Rounding.NEAREST
                 ? Math.rint(steps)
                 : rounding == Rounding.UP ? Math.ceil(steps) : Math.floor(steps);
-        return new NotedTime(whole * stepSeconds, stepSeconds, rounding);
+        return new NotedTime(Math.min(LONGEST_SECONDS, whole * stepSeconds), stepSeconds, rounding);
     }
 }

@@ -2,6 +2,7 @@ package org.ionohaul.link;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.rate.DesignRates;
 import org.ionohaul.rate.LossCurves;
@@ -83,6 +84,27 @@ public final class Timing {
      */
     public long cycleNanos(int dataRate, int frames) {
         return Math.max(mode.arq().cycleNanos(), neededNanos(dataRate, frames));
+    }
+
+    /**
+     * Returns how far from each other, as a signal's time in nanoseconds, stations may be at most that keep the mode's
+     * rhythm: the acknowledgement of the longest over is there before the sender's relays switch for the next one, and
+     * who acknowledged hears again when that arrives. Below zero if they keep it at no distance.
+     *
+     * @param sender who sends the overs
+     */
+    public long farthestInRhythmNanos(End sender) {
+        long overNanos = IntStream.rangeClosed(1, dataRateCount())
+                .mapToLong(dataRate -> mode.signals().dataRate(dataRate).burstNanos(mostFrames(dataRate)))
+                .max()
+                .orElseThrow();
+        long spareNanos = mode.arq().cycleNanos()
+                - overNanos
+                - answerNanos(sender.other())
+                - mode.signals().singleNanos(Message.ACKNOWLEDGEMENT);
+        return spareNanos < times(sender.other()).deafNanos()
+                ? -1
+                : Math.floorDiv(spareNanos - times(sender).relayNanos() - 1, 2);
     }
 
     /** Returns an over, its acknowledgement, both turnarounds and both ways. */

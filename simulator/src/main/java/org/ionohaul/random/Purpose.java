@@ -24,7 +24,9 @@ public enum Purpose {
     /** Waits and busy channels while dialling; element = mode. */
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
-    POLICY(10);
+    POLICY(10),
+    /** Errors of meter readings in a log of runs on the air; element = end. */
+    METER_READING(41);
 
     private final int number;
 

@@ -32,8 +32,7 @@ final class CaseScale {
                 .filter(it -> it <= MOST_TIMES_THE_FASTEST * fastest(summary) && Double.isFinite(it))
                 .max()
                 .orElse(0);
-        return new TimeScale(Math.max(
-                of(summary, MOST_TIMES_THE_FIRST, 1).endSeconds(), MARGIN * MARGIN * firstByte));
+        return new TimeScale(Math.max(of(summary, MOST_TIMES_THE_FIRST, 1).endSeconds(), MARGIN * MARGIN * firstByte));
     }
 
     private static double fastest(CaseSummary summary) {

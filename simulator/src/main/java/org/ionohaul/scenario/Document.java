@@ -152,17 +152,18 @@ final class Document {
     }
 
     void add(TomlPosition position, String key, String message, String remedy) {
-        notes.add(told(position, key, message, remedy));
+        notes.add(place(position, key).problem(message, remedy));
     }
 
     void warn(TomlPosition position, String key, String message, String remedy) {
-        notes.add(new Warning(told(position, key, message, remedy)));
+        notes.add(place(position, key).warning(message, remedy));
     }
 
-    private Problem told(TomlPosition position, String key, String message, String remedy) {
+    /** Returns where the value of a key stands: at a position in the file, or on the command line. */
+    Place place(TomlPosition position, String key) {
         return overrides.containsKey(key)
-                ? new Problem(OVERRIDES, 0, 0, overridePrefix + key, message, remedy)
-                : new Problem(name, position.line(), position.column(), key, message, remedy);
+                ? new Place(OVERRIDES, 0, 0, overridePrefix + key)
+                : new Place(name, position.line(), position.column(), key);
     }
 
     /** Adds a problem for each replacing value whose key may not stand in the file; call when everything has been read. */

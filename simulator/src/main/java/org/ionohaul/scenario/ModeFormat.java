@@ -234,7 +234,7 @@ final class ModeFormat {
                     Kind.nanos(),
                     "600 ms",
                     "Where stations keep a rhythm: an over leaves so long after the one before, and an acknowledgement that"
-                            + " is not there by then is missed. 0 where each over waits for its acknowledgement.")
+                            + " is not there by then is missed (a scenario whose path is too long for it is warned of). 0 where each over waits for its acknowledgement.")
             .otherwise("0 s")
             .usually("0 s", "10 min");
     static final Key<Double> PROCESSING = Key.of(

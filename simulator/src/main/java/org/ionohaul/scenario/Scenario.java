@@ -68,6 +68,11 @@ public record Scenario(
         return Math.round(1e9 * distanceMetres / LIGHT_METRES_PER_SECOND);
     }
 
+    /** Returns how far a signal travels in a time in nanoseconds, in metres. */
+    public static double metresTravelled(long nanos) {
+        return nanos / 1e9 * LIGHT_METRES_PER_SECOND;
+    }
+
     /**
      * Returns this scenario with other transfers.
      *

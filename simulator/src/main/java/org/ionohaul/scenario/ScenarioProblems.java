@@ -11,6 +11,7 @@ public final class ScenarioProblems extends Exception {
     private static final int MOST_TOLD = 20;
 
     private final transient List<Problem> problems;
+    private final transient List<Warning> warnings;
 
     /**
      * Makes a refusal.
@@ -18,8 +19,19 @@ public final class ScenarioProblems extends Exception {
      * @param problems everything that is wrong, in order of file and place; at least one
      */
     public ScenarioProblems(List<Problem> problems) {
+        this(problems, List.of());
+    }
+
+    /**
+     * Makes a refusal.
+     *
+     * @param problems everything that is wrong, in order of file and place; at least one
+     * @param warnings what is odd besides, in the same order
+     */
+    ScenarioProblems(List<Problem> problems, List<Warning> warnings) {
         super(String.join("\n", told(problems)));
         this.problems = List.copyOf(problems);
+        this.warnings = List.copyOf(warnings);
     }
 
     /** Returns the problems as a person reads them: the first of them, and how many more there are. */
@@ -32,6 +44,11 @@ public final class ScenarioProblems extends Exception {
         int more = problems.size() - MOST_TOLD;
         return Stream.concat(first, more > 0 ? Stream.of("... and " + more + " more like these.") : Stream.of())
                 .toList();
+    }
+
+    /** Returns what is odd besides, in order of file and place. */
+    public List<Warning> warnings() {
+        return warnings;
     }
 
     /** Returns every problem, in order of file and place; at least one. */

@@ -130,7 +130,7 @@ public final class ScenarioReader {
                 throw new IllegalStateException(e);
             }
         }
-        throw new ScenarioProblems(notes.problems());
+        throw new ScenarioProblems(notes.problems(), notes.warnings());
     }
 
     private Understood understood(Path file, Map<String, String> overrides) {
@@ -146,7 +146,9 @@ public final class ScenarioReader {
         List<Section> transferSections = top.someParts(ScenarioFormat.TRANSFER);
         List<Transfer> transfers = transferReader.transfers(transferSections);
         List<Mode> modes = modeFilesOf(file, overrides).namedIn(top);
-        transferReader.warnOfHopeless(transferSections, transfers, modes);
+        if (notes.problems().isEmpty()) {
+            transferReader.warnOfHopeless(transferSections, transfers, modes);
+        }
         if (!top.has(ScenarioFormat.CLOCK) && (transferReader.usesClock() || reader.usesClock())) {
             top.warn(ScenarioFormat.CLOCK, "is left out, so times of day are counted from sending at 12:00");
         }
@@ -174,7 +176,8 @@ public final class ScenarioReader {
                 sky));
         document.refuseUnusedOverrides();
         new Workload(top).refuseExcess(scenario);
-        return new Understood(scenario, top.get(ScenarioFormat.CLOCK), notes.warnings());
+        return new Understood(
+                scenario, top.get(ScenarioFormat.CLOCK), top.place(ScenarioFormat.DISTANCE), notes.warnings());
     }
 
     private Document open(Path file, Map<String, String> overrides) {

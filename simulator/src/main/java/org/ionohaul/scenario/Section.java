@@ -314,6 +314,11 @@ final class Section {
                 "change it unless you mean it");
     }
 
+    /** Returns where the value of a key stands. */
+    Place place(Key<?> key) {
+        return document.place(positionOf(key.name()), fullKey(key.name()));
+    }
+
     /** Adds a problem with one entry of a key's list. */
     void problemOfEntry(Key<?> key, int index, String message, String remedy) {
         Object value = table.get(List.of(key.name()));

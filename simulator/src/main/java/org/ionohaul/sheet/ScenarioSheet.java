@@ -29,7 +29,7 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.scenario.Understood;
-import org.ionohaul.trial.Trials;
+import org.ionohaul.trial.TrialSkies;
 
 /** What the program understood of a scenario, in plain units, so that its author sees whether that was meant. */
 public final class ScenarioSheet {
@@ -43,13 +43,13 @@ public final class ScenarioSheet {
     private final Scenario scenario;
     private final double sendClockSeconds;
     private final List<SkyConditions> skies;
-    private final Trials trials;
+    private final TrialSkies trials;
 
     /** Prepares the sheet. */
     public ScenarioSheet(Understood understood) {
         this.scenario = understood.scenario();
         this.sendClockSeconds = understood.sendClockSeconds();
-        this.trials = new Trials(scenario);
+        this.trials = new TrialSkies(scenario);
         this.skies =
                 LongStream.range(0, DRAWN_TRIALS).mapToObj(trials::conditions).toList();
     }

@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
-import org.ionohaul.session.SessionResult;
+import java.util.function.IntFunction;
 
 /**
  * Runs the trials that a store still lacks, on several threads.
@@ -18,24 +18,26 @@ import org.ionohaul.session.SessionResult;
  * depends on the source and on nothing else: not on how many threads there are nor on which is faster. A thread waits only
  * where it is so far ahead of the slowest trial that memory would grow. When cancelled, the store holds the unbroken run
  * of trials from the first on. When a trial fails, no other is begun.
+ *
+ * @param <R> what a trial comes to
  */
-final class ParallelTrials {
+final class ParallelTrials<R> {
     /** How many trials may be done before the one that all wait for; a few blocks, and enough for many threads. */
     private static final int FARTHEST_AHEAD = 1000;
 
     /** How often what is done is brought to the disk, so that not even a power cut costs more. */
     private static final long KEPT_EVERY_MILLIS = 2000;
 
-    private final TrialSource source;
-    private final RowStore rows;
+    private final IntFunction<R> source;
+    private final TrialSink<R> sink;
     private final int to;
     private final int asked;
     private final StudyProgress progress;
     private final BooleanSupplier isCancelled;
 
     // What follows is shared by the threads and guarded by this object's monitor.
-    private final Map<Integer, List<byte[]>> waiting = new HashMap<>();
-    private final List<List<byte[]>> block = new ArrayList<>();
+    private final Map<Integer, R> waiting = new HashMap<>();
+    private final List<R> block = new ArrayList<>();
     private Optional<Throwable> failure = Optional.empty();
     private boolean isOver;
     private int next;
@@ -45,21 +47,27 @@ final class ParallelTrials {
     /**
      * Prepares the trials that a store lacks.
      *
-     * @param rows where they go
+     * @param source runs a trial; called from several threads at once
+     * @param sink where they go
      * @param to how many there shall be
      * @param asked how many to speak of to the listener
      */
     ParallelTrials(
-            TrialSource source, RowStore rows, int to, int asked, StudyProgress progress, BooleanSupplier isCancelled) {
+            IntFunction<R> source,
+            TrialSink<R> sink,
+            int to,
+            int asked,
+            StudyProgress progress,
+            BooleanSupplier isCancelled) {
         this.source = source;
-        this.rows = rows;
+        this.sink = sink;
         this.to = to;
         this.asked = asked;
         this.progress = progress;
         this.isCancelled = isCancelled;
-        this.next = rows.trials();
-        this.inOrder = rows.trials();
-        this.finished = rows.trials();
+        this.next = sink.trials();
+        this.inOrder = sink.trials();
+        this.finished = sink.trials();
     }
 
     /**
@@ -114,13 +122,13 @@ final class ParallelTrials {
     private void keep() {
         store();
         // Outside the monitor, so that no thread waits for the disk.
-        rows.force();
+        sink.force();
     }
 
     private void work(CountDownLatch working) {
         try {
             for (OptionalInt trial = take(); trial.isPresent(); trial = take()) {
-                file(trial.getAsInt(), rows(trial.getAsInt()));
+                file(trial.getAsInt(), result(trial.getAsInt()));
             }
             working.countDown();
         } catch (RuntimeException | Error e) {
@@ -137,25 +145,24 @@ final class ParallelTrials {
         return isOver ? OptionalInt.empty() : OptionalInt.of(next++);
     }
 
-    private List<byte[]> rows(int trial) {
+    private R result(int trial) {
         try {
-            List<SessionResult> results = source.run(trial);
-            return results.stream().map(it -> TrialRow.packed(trial, it)).toList();
+            return source.apply(trial);
         } catch (RuntimeException | Error e) {
             // An Error too: the other threads must hear of it.
             throw new IllegalStateException("trial " + trial + " failed: " + e.getMessage(), e);
         }
     }
 
-    private synchronized void file(int trial, List<byte[]> results) {
+    private synchronized void file(int trial, R result) {
         if (failure.isPresent()) {
             return;
         }
-        waiting.put(trial, results);
-        for (List<byte[]> ready = waiting.remove(inOrder); ready != null; ready = waiting.remove(inOrder)) {
+        waiting.put(trial, result);
+        for (R ready = waiting.remove(inOrder); ready != null; ready = waiting.remove(inOrder)) {
             block.add(ready);
             inOrder++;
-            if (block.size() >= rows.trialsABlock()) {
+            if (block.size() >= sink.trialsABlock()) {
                 store();
             }
         }
@@ -165,7 +172,7 @@ final class ParallelTrials {
     }
 
     private synchronized void store() {
-        rows.append(block);
+        sink.append(block);
         block.clear();
     }
 

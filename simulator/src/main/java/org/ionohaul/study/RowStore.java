@@ -14,7 +14,7 @@ import java.util.RandomAccess;
  *
  * <p>A block is written first and mapped afterwards, so that a full disk is an error and not a fault of the machine.
  */
-public final class RowStore {
+public final class RowStore implements TrialSink<List<byte[]>> {
     private static final int MOST_IN_MEMORY = 16_000_000;
 
     /** How many trials are best added at once, in memory and beyond: there each block is mapped by itself. */
@@ -73,13 +73,13 @@ public final class RowStore {
         return store;
     }
 
-    /** Returns how many trials there are. */
+    @Override
     public int trials() {
         return trials;
     }
 
-    /** Returns how many trials are best added at once. */
-    int trialsABlock() {
+    @Override
+    public int trialsABlock() {
         return isBeyondMemory ? TRIALS_A_MAPPED_BLOCK : TRIALS_A_BLOCK;
     }
 
@@ -88,7 +88,8 @@ public final class RowStore {
      *
      * @throws NoRoomForTrials if the disk refuses
      */
-    void force() {
+    @Override
+    public void force() {
         try {
             journal.force();
         } catch (IOException e) {
@@ -102,7 +103,8 @@ public final class RowStore {
      * @param rowsByTrial of each trial its rows' bytes, equally many
      * @throws NoRoomForTrials if the journal can't be written
      */
-    void append(List<List<byte[]>> rowsByTrial) {
+    @Override
+    public void append(List<List<byte[]>> rowsByTrial) {
         if (rowsByTrial.isEmpty()) {
             return;
         }

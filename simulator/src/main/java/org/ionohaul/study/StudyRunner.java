@@ -1,5 +1,6 @@
 package org.ionohaul.study;
 
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.trial.Trials;
@@ -80,7 +81,11 @@ public record StudyRunner(
     /** Runs trials until there are so many, if there are not already, or the study is cancelled. */
     private void extend(RowStore rows, int trials) {
         if (rows.trials() < trials) {
-            new ParallelTrials(source, rows, trials, trials, progress, isCancelled).run(threads);
+            new ParallelTrials<>(this::rows, rows, trials, trials, progress, isCancelled).run(threads);
         }
+    }
+
+    private List<byte[]> rows(int trial) {
+        return source.run(trial).stream().map(it -> TrialRow.packed(trial, it)).toList();
     }
 }

@@ -54,9 +54,9 @@ public final class ModeBench {
     public ModeBench(Mode mode) {
         this.mode = mode;
         this.undisturbed = undisturbed(mode);
-        ModeWiring wiring = new ModeWiring(undisturbed, mode);
-        ModeSpec spec = wiring.spec();
-        this.timing = wiring.timing(spec);
+        LinkPlan plan = new LinkPlan(undisturbed, mode);
+        ModeSpec spec = plan.spec();
+        this.timing = plan.timing(spec);
         this.signals = spec.signals();
         this.skies = PATHS.stream()
                 .map(path -> new FadingSkies(

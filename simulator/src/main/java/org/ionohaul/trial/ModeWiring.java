@@ -8,10 +8,6 @@ import org.ionohaul.link.Chances;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
-import org.ionohaul.link.Radio;
-import org.ionohaul.link.Signals;
-import org.ionohaul.link.StationTimes;
-import org.ionohaul.link.Timing;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.rate.DesignRates;
@@ -23,10 +19,6 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Cargo;
 import org.ionohaul.session.SessionParts;
 import org.ionohaul.session.SessionTrace;
-import org.ionohaul.waveform.BurstShape;
-import org.ionohaul.waveform.Combining;
-import org.ionohaul.waveform.Waveform;
-import org.ionohaul.waveform.Waveforms;
 
 /** Puts the parts of a session together as one mode has them. */
 final class ModeWiring {
@@ -36,14 +28,16 @@ final class ModeWiring {
     private final Scenario scenario;
     private final Mode mode;
     private final Passband passband;
+    private final LinkPlan plan;
     private final DesignRates rates;
 
     ModeWiring(Scenario scenario, Mode mode) {
         this.scenario = scenario;
         this.mode = mode;
         this.passband = mode.emission().passband();
-        ModeSpec spec = spec();
-        this.rates = timing(spec).designRates(BenchCurves.of(spec.signals()));
+        this.plan = new LinkPlan(scenario, mode);
+        ModeSpec spec = plan.spec();
+        this.rates = plan.timing(spec).designRates(BenchCurves.of(spec.signals()));
     }
 
     /**
@@ -64,7 +58,7 @@ final class ModeWiring {
                         transfer.files().stream().map(PayloadFile::bytes).toList())
                 .acceptingErrors(transfer.acceptsErrors());
         return new SessionParts(
-                new LinkParts(spec(), radio(End.NEAR), radio(End.FAR), chances),
+                new LinkParts(plan.spec(), plan.radio(End.NEAR), plan.radio(End.FAR), chances),
                 ether(sky, moment),
                 () -> RatePolicies.of(
                         mode.ratePolicy(),
@@ -86,45 +80,11 @@ final class ModeWiring {
                 scenario.propagationNanos());
     }
 
-    /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
-    ModeSpec spec() {
-        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
-    }
-
-    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
-    private Signals signals() {
-        return new Signals(
-                mode.dataRates().stream()
-                        .map(dataRate -> Waveforms.of(
-                                dataRate, mode.emission(), mode.arq().combining()))
-                        .toList(),
-                control(mode.acknowledgement()),
-                control(mode.call()),
-                control(mode.control()));
-    }
-
-    private Waveform control(BurstShape burst) {
-        return Waveforms.of(burst, mode.emission(), Combining.NONE);
-    }
-
-    Timing timing(ModeSpec spec) {
-        return new Timing(spec, times(End.NEAR), times(End.FAR), scenario.propagationNanos());
-    }
-
     /** Returns what each data rate would really bring to the receiver of the data. */
     Yardstick yardstick(Sky sky, Direction direction, SessionMoment moment) {
-        ModeSpec spec = spec();
+        ModeSpec spec = plan.spec();
         Reception data = moment.heard(sky.reception(direction.receiver(), passband));
-        return new Yardstick(timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
-    }
-
-    private Radio radio(End end) {
-        Radio own = scenario.station(end).radio();
-        return new Radio(times(end), own.foldBack(), own.busyDetectionNanos());
-    }
-
-    private StationTimes times(End end) {
-        return mode.times(scenario.station(end).radio().times());
+        return new Yardstick(plan.timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 
     private long patienceNanos() {

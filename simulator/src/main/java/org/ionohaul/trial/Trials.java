@@ -2,14 +2,11 @@ package org.ionohaul.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.ionohaul.channel.End;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Draws;
-import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
@@ -25,12 +22,14 @@ import org.ionohaul.session.SessionTrace;
  */
 public final class Trials {
     private final Scenario scenario;
+    private final TrialSkies skies;
     private final long horizonNanos;
     private final List<ModeWiring> wirings;
 
     /** Prepares what the trials of a scenario have in common. */
     public Trials(Scenario scenario) {
         this.scenario = scenario;
+        this.skies = new TrialSkies(scenario);
         this.horizonNanos = Nanos.of(scenario.horizonSeconds());
         this.wirings = scenario.modes().stream()
                 .map(mode -> new ModeWiring(scenario, mode))
@@ -44,7 +43,7 @@ public final class Trials {
      * @return for each transfer, for each of its directions, for each mode, in the scenario's order
      */
     public List<SessionResult> run(long trial) {
-        Sky sky = sky(trial);
+        Sky sky = skies.sky(trial);
         List<SessionResult> results = new ArrayList<>();
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
@@ -65,7 +64,23 @@ public final class Trials {
      */
     public SessionResult run(Transfer transfer, Direction direction, Mode mode, long trial, SessionTrace trace) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
-        return session(wiring, sky(trial), trial, transfer, direction, trace);
+        return session(wiring, skies.sky(trial), trial, transfer, direction, trace);
+    }
+
+    /**
+     * Runs one session under a sky of the caller's own, with chance of its own.
+     *
+     * @param transfer what is sent; need not be the scenario's
+     * @param mode one of the scenario's modes
+     * @param conditions the sky before its random processes run
+     * @param chance seeds all of its random processes, also when trials share the rest
+     */
+    public SessionResult run(
+            Transfer transfer, Direction direction, Mode mode, SkyConditions conditions, TrialStreams chance) {
+        ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
+        Sky sky = new Sky(conditions, chance);
+        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
+                .run(horizonNanos);
     }
 
     /**
@@ -77,7 +92,7 @@ public final class Trials {
      */
     public long wrongRateNanos(Transfer transfer, Direction direction, Mode mode, long trial) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
-        Sky sky = sky(trial);
+        Sky sky = skies.sky(trial);
         WrongRate watch = new WrongRate(wiring.yardstick(sky, direction, SessionMoment.FIRST));
         session(wiring, sky, trial, transfer, direction, watch);
         return watch.lostNanos();
@@ -89,7 +104,7 @@ public final class Trials {
      * @param trial the trial's number, zero or more
      */
     public SharedSky sharedSky(long trial) {
-        return sharedSky(trial, new UncertainDraws(streams(trial)));
+        return sharedSky(trial, new UncertainDraws(skies.streams(trial)));
     }
 
     /**
@@ -100,43 +115,17 @@ public final class Trials {
      * @param draws where the uncertain inputs come from
      */
     public SharedSky sharedSky(long trial, Draws draws) {
-        TrialStreams streams = streams(trial);
-        return new SharedSky(
-                scenario, wirings, horizonNanos, new Sky(scenario.sky().conditions(draws), streams), streams);
+        return new SharedSky(scenario, wirings, horizonNanos, skies.sky(trial, draws), skies.streams(trial));
     }
 
-    /** Returns the sky of a trial, zero or more; made anew at each call, for the caller's thread. */
-    public Sky sky(long trial) {
-        return new Sky(conditions(trial), streams(trial));
-    }
-
-    /** Returns what a trial's uncertain inputs come to, zero or more. */
-    public SkyConditions conditions(long trial) {
-        return scenario.sky().conditions(new UncertainDraws(streams(trial)));
-    }
-
-    /** Returns the levels at an end in a trial, zero or more; empty if the scenario states just their ratio. */
-    public Optional<Levels> levels(End end, long trial) {
-        return scenario.sky().levels(end, new UncertainDraws(streams(trial)));
-    }
-
-    /**
-     * Returns what a trial's sky comes to.
-     *
-     * @param trial the trial's number, zero or more
-     * @param lengthSeconds how long to watch from pressing send, positive
-     */
-    public TrialSky skyOf(long trial, double lengthSeconds) {
-        return TrialSky.of(sky(trial), lengthSeconds);
-    }
-
-    private TrialStreams streams(long trial) {
-        return new TrialStreams(scenario.seed(), trial);
+    /** Returns the trials' skies. */
+    public TrialSkies skies() {
+        return skies;
     }
 
     private SessionResult session(
             ModeWiring wiring, Sky sky, long trial, Transfer transfer, Direction direction, SessionTrace trace) {
-        return new Session(wiring.parts(sky, streams(trial), transfer, direction, trace, SessionMoment.FIRST))
+        return new Session(wiring.parts(sky, skies.streams(trial), transfer, direction, trace, SessionMoment.FIRST))
                 .run(horizonNanos);
     }
 }

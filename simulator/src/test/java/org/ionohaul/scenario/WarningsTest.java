@@ -1,6 +1,7 @@
 package org.ionohaul.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -102,6 +103,28 @@ final class WarningsTest {
     void noShippedModeIsWarnedOf(Path mode) throws ScenarioProblems {
         Map<String, String> changes = Map.of("modes", "[\"" + TomlFolder.nameOf(mode) + "\"]");
         assertEquals(List.of(), warnings(WrittenScenario.in(folder), changes));
+    }
+
+    /** Who mends the problem should not have to come back for the oddity. */
+    @Test
+    void problemsDoNotHideWarnings() {
+        WrittenScenario scenario = WrittenScenario.in(folder)
+                .replacing("", "300 km", "30000 km")
+                .replacing("[near]", "snr = \"14 dB\"", "snr = \"fine\"");
+        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> warnings(scenario, Map.of()));
+        assertEquals(1, refused.problems().size());
+        assertEquals(
+                List.of("\"30000 km\" is unusual: usually from 0 km to 22000 km"),
+                refused.warnings().stream().map(it -> it.told().message()).toList());
+    }
+
+    /** A horizon that can't be read is stood in for; what does not fit into the stand-in is no oddity of the file. */
+    @Test
+    void nothingIsWarnedOfThatFollowsFromAStandIn() {
+        WrittenScenario scenario = WrittenScenario.in(folder);
+        Map<String, String> changes = Map.of("horizon", "soon", "transfer.1.files.1.size", "19 MB");
+        ScenarioProblems refused = assertThrows(ScenarioProblems.class, () -> warnings(scenario, changes));
+        assertEquals(List.of(), refused.warnings());
     }
 
     private static List<Warning> warnings(WrittenScenario scenario, Map<String, String> changes)

@@ -39,7 +39,7 @@ final class TraceStoryTest {
     private static TraceStory story(Scenario scenario, Mode mode, Direction direction, long trial) {
         Trials trials = new Trials(scenario);
         Transfer transfer = scenario.transfers().get(1);
-        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.sky(trial), mode.emission()));
+        TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.skies().sky(trial), mode.emission()));
         SessionResult result = trials.run(transfer, direction, mode, trial, recorder);
         return new TraceStory(
                 scenario,

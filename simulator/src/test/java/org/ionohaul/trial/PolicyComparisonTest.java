@@ -296,7 +296,7 @@ final class PolicyComparisonTest {
 
     private static LossCurves curves(Scenario scenario) {
         return BenchCurves.of(
-                new ModeWiring(scenario, scenario.modes().get(0)).spec().signals());
+                new LinkPlan(scenario, scenario.modes().get(0)).spec().signals());
     }
 
     private static int mostUsedDataRate(Scenario scenario, String policy) {
@@ -338,7 +338,7 @@ final class PolicyComparisonTest {
         Overseer overseer = new Overseer();
         for (int trial = 0; trial < count; trial++) {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
-            Sky sky = trials.sky(trial);
+            Sky sky = trials.skies().sky(trial);
             SessionParts parts = wiring.parts(
                     sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer, SessionMoment.FIRST);
             overseer.yardstick =

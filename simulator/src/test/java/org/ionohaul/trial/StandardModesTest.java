@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.ionohaul.channel.End;
@@ -17,7 +16,6 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
-import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
@@ -61,7 +59,7 @@ final class StandardModesTest {
                                 FadingCondition.FLAT.paths(), mode.emission().passband(), 1, 1))
                 .unnoticedErrors(snrDb);
         assertTrue(wrong > 0.002 && wrong < 0.1, "wrong " + wrong);
-        Scenario scenario = onASteadyPath("m625-arq", snrDb, 3 * blocks);
+        Scenario scenario = SteadyPath.read("m625-arq", snrDb, 3 * blocks, 100).scenario();
         Trials all = new Trials(scenario);
         int right = 0;
         for (long trial = 0; trial < trials; trial++) {
@@ -72,31 +70,6 @@ final class StandardModesTest {
         double expected = Math.pow(1 - wrong, blocks);
         double standardError = Math.sqrt(expected * (1 - expected) / trials);
         assertEquals(expected, (double) right / trials, 4 * standardError);
-    }
-
-    private static Scenario onASteadyPath(String mode, double snrDb, int bytes) throws IOException, ScenarioProblems {
-        String text = """
-                title = "Steady path"
-                horizon = "2 h"
-                distance = "100 km"
-                modes = ["%1$s"]
-                sky = { condition = "flat" }
-                [[transfer]]
-                name = "text"
-                files = [{ name = "text", size = "%3$d B" }]
-                directions = ["upload"]
-                [near]
-                name = "either"
-                snr = "%2$s dB"
-                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
-                [far]
-                name = "other"
-                snr = "%2$s dB"
-                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
-                """.formatted(mode, snrDb, bytes);
-        String modeText = Files.readString(MODES.resolve(mode + ".toml"));
-        SourceFiles files = SourceFiles.of(Map.of("steady.toml", text, "modes/" + mode + ".toml", modeText));
-        return ScenarioReader.read(files, Path.of("steady.toml"), Map.of());
     }
 
     /** Every direct-printing over is found by whoever listens: one that is not met a station that could not hear yet. */

@@ -69,8 +69,8 @@ final class TrialsTest {
         Trials trials = new Trials(ScenarioReader.read(RIVER_WATCH));
         Passband passband = new Passband(2000, 1);
         long atNanos = 300_000_000_000L;
-        double late = new SinrMeter().mean(trials.sky(7).reception(End.FAR, passband), atNanos, 0, 1);
-        Sky sky = trials.sky(7);
+        double late = new SinrMeter().mean(trials.skies().sky(7).reception(End.FAR, passband), atNanos, 0, 1);
+        Sky sky = trials.skies().sky(7);
         SinrMeter meter = new SinrMeter();
         meter.listen(sky.reception(End.NEAR, passband), 0);
         assertEquals(late, meter.mean(sky.reception(End.FAR, passband), atNanos, 0, 1));

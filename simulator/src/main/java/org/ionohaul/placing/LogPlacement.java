@@ -1,0 +1,151 @@
+package org.ionohaul.placing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.ionohaul.channel.End;
+import org.ionohaul.fieldlog.FieldLog;
+import org.ionohaul.fieldlog.LoggedRun;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Understood;
+import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.study.TrialPool;
+
+/**
+ * A log laid beside the simulation.
+ *
+ * @param scenario the model
+ * @param log the runs
+ * @param trials how often each run was simulated
+ * @param runs where each run lies, in the log's order
+ * @param check what they say together
+ * @param ends what was read at the ends, where anything was
+ */
+public record LogPlacement(
+        Scenario scenario, FieldLog log, int trials, List<PlacedRun> runs, ModelCheck check, List<EndCheck> ends) {
+    /** Fewer runs than that can hardly show anything together. */
+    public static final int FEW_RUNS = 5;
+
+    /** Copies the lists. */
+    public LogPlacement {
+        runs = List.copyOf(runs);
+        ends = List.copyOf(ends);
+    }
+
+    /**
+     * Simulates the runs of a log, each as often as the scenario has trials, and lays the log beside them.
+     *
+     * @param pool runs the trials; if it is cancelled, the log lies beside those that are done
+     * @return empty if none is
+     */
+    public static Optional<LogPlacement> of(Understood understood, FieldLog log, TrialPool pool) {
+        RunBench bench = new RunBench(understood, log.runs());
+        List<List<SimulatedRun>> trials = pool.run(
+                understood.scenario().trials(),
+                trial -> log.runs().stream()
+                        .map(run -> bench.simulated(run, trial))
+                        .toList());
+        return trials.isEmpty() ? Optional.empty() : Optional.of(of(understood.scenario(), log, bench, trials));
+    }
+
+    private static LogPlacement of(Scenario scenario, FieldLog log, RunBench bench, List<List<SimulatedRun>> trials) {
+        List<List<SimulatedRun>> simulated = IntStream.range(0, log.runs().size())
+                .mapToObj(run -> trials.stream().map(it -> it.get(run)).toList())
+                .toList();
+        List<PlacedRun> placed = new ArrayList<>();
+        for (int i = 0; i < simulated.size(); i++) {
+            LoggedRun run = log.runs().get(i);
+            boolean isRead =
+                    Stream.of(End.values()).anyMatch(end -> bench.read(run, end).isPresent());
+            placed.add(placed(run, simulated.get(i), isRead));
+        }
+        return new LogPlacement(
+                scenario,
+                log,
+                trials.size(),
+                placed,
+                check(log.runs(), simulated),
+                Stream.of(End.values())
+                        .flatMap(end -> endCheck(bench, log, end).stream())
+                        .toList());
+    }
+
+    /**
+     * Checks what logged runs say together.
+     *
+     * @param simulated trials of each run, as many of each
+     */
+    static ModelCheck check(List<LoggedRun> runs, List<List<SimulatedRun>> simulated) {
+        List<RankSpan> logged = new ArrayList<>();
+        List<List<RankSpan>> asLogged = new ArrayList<>();
+        for (int i = 0; i < runs.size(); i++) {
+            Slowness scale = new Slowness(runs.get(i));
+            double[] places = places(scale, simulated.get(i));
+            double[] rising = RankSpan.rising(places);
+            logged.add(RankSpan.of(scale.logged(), rising));
+            List<RankSpan> ranks = new ArrayList<>();
+            for (double place : places) {
+                ranks.add(RankSpan.among(scale.noted(place), rising));
+            }
+            asLogged.add(ranks);
+        }
+        return ModelCheck.of(logged, asLogged);
+    }
+
+    /** Returns whether fewer trials were done than the scenario asks for. */
+    public boolean isPartial() {
+        return trials < scenario.trials();
+    }
+
+    private static double[] places(Slowness scale, List<SimulatedRun> simulated) {
+        return simulated.stream().mapToDouble(scale::of).toArray();
+    }
+
+    private static PlacedRun placed(LoggedRun run, List<SimulatedRun> simulated, boolean isRead) {
+        Slowness scale = new Slowness(run);
+        OrderedSample times = OrderedSample.of(simulated.stream()
+                .mapToDouble(it -> Double.isInfinite(it.deliveredSeconds())
+                        ? Double.POSITIVE_INFINITY
+                        : scale.isSessionTimed() ? it.endedSeconds() : it.deliveredSeconds())
+                .toArray());
+        long delivered = simulated.stream()
+                .filter(it -> Double.isFinite(it.deliveredSeconds()))
+                .count();
+        return new PlacedRun(
+                run,
+                RankSpan.of(scale.logged(), RankSpan.rising(places(scale, simulated))),
+                (double) delivered / simulated.size(),
+                times.quantile(0.5),
+                times.quantile(0.1),
+                times.quantile(0.9),
+                isRead);
+    }
+
+    /** Readings are weighed by the inverse square of their errors; that of their mean is never less than their scatter shows. */
+    private static Optional<EndCheck> endCheck(RunBench bench, FieldLog log, End end) {
+        double weights = 0;
+        double sum = 0;
+        double squares = 0;
+        int readings = 0;
+        for (LoggedRun run : log.runs()) {
+            Optional<ReadLevel> read = bench.read(run, end);
+            if (read.isPresent()) {
+                double weight =
+                        1 / Math.max(1e-6, read.get().deviationDb() * read.get().deviationDb());
+                double above = read.get().snrDb() - bench.statedSnrDb(run, end);
+                weights += weight;
+                sum += weight * above;
+                squares += weight * above * above;
+                readings++;
+            }
+        }
+        if (readings == 0) {
+            return Optional.empty();
+        }
+        double mean = sum / weights;
+        double scatter = readings > 1 ? (squares - weights * mean * mean) / (readings - 1) : 1;
+        return Optional.of(new EndCheck(end, readings, mean, Math.sqrt(Math.max(1, scatter) / weights)));
+    }
+}

@@ -1,0 +1,122 @@
+package org.ionohaul.placing;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.fieldlog.LoggedRun;
+import org.ionohaul.random.Purpose;
+import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Draws;
+import org.ionohaul.scenario.Levels;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.Transfer;
+import org.ionohaul.scenario.Understood;
+import org.ionohaul.trial.Trials;
+import org.ionohaul.trial.UncertainDraws;
+
+/**
+ * Simulates logged runs, each as it was: its mode, direction and size, at its time on the scenario's clock, at the level that was
+ * read during it where there is one.
+ *
+ * <p>Trial 7 draws the scenario's uncertain inputs alike for all runs, since they are the same stations; its fading, noise and
+ * visitors are each run's own.
+ */
+final class RunBench {
+    private static final double DAY_SECONDS = 86_400;
+    private static final double LONGEST_LOGGED_FACTOR = 1.5;
+
+    private final Scenario scenario;
+    private final double sendClockSeconds;
+    private final Trials trials;
+    private final Map<String, Mode> modes;
+
+    /**
+     * Prepares the bench.
+     *
+     * @param understood the scenario
+     * @param runs the runs that will be asked for; they are watched longer than the longest of them lasted
+     */
+    RunBench(Understood understood, List<LoggedRun> runs) {
+        Scenario asked = understood.scenario();
+        double longestSeconds = runs.stream()
+                .flatMap(it -> it.sessionTime().or(it::deliveredAfter).stream())
+                .mapToDouble(it -> LONGEST_LOGGED_FACTOR * it.highSeconds())
+                .max()
+                .orElse(0);
+        this.scenario = asked.sending(
+                asked.transfers(), Math.min(DAY_SECONDS, Math.max(asked.horizonSeconds(), longestSeconds)));
+        this.sendClockSeconds = understood.sendClockSeconds();
+        this.trials = new Trials(scenario);
+        this.modes = scenario.modes().stream().collect(Collectors.toMap(Mode::name, Function.identity()));
+    }
+
+    /** Returns one trial of a run; may be called from several threads. */
+    SimulatedRun simulated(LoggedRun run, int trial) {
+        // Runs share the draws of inputs, which belong to the trial; the rest is addressed by run and trial.
+        TrialStreams own = new TrialStreams(scenario.seed(), ((long) run.number() << Integer.SIZE) + trial);
+        Transfer transfer = new Transfer(
+                "run " + run.number(),
+                List.of(new PayloadFile("file", run.sentBytes())),
+                List.of(run.direction()),
+                List.of());
+        Mode mode = Optional.ofNullable(modes.get(run.mode())).orElseThrow();
+        return SimulatedRun.of(
+                trials.run(transfer, run.direction(), mode, conditions(run, trial, own), own),
+                new Slowness(run).watchedSeconds());
+    }
+
+    private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {
+        SkyConditions stated = scenario.sky()
+                .conditions(UncertainDraws.of(scenario.seed(), trial))
+                .startingAfter(startsAfter(run));
+        return asRead(End.FAR, run, trial, own, asRead(End.NEAR, run, trial, own, stated));
+    }
+
+    private SkyConditions asRead(End end, LoggedRun run, int trial, TrialStreams own, SkyConditions stated) {
+        return read(run, end, stated, UncertainDraws.of(scenario.seed(), trial))
+                .map(read -> stated.withSnrAtStart(end, read.snrDb() + read.deviationDb() * normal(own, end)))
+                .orElse(stated);
+    }
+
+    private Optional<ReadLevel> read(LoggedRun run, End end, SkyConditions stated, Draws draws) {
+        Optional<Levels> levels = scenario.sky().levels(end, draws);
+        ReadLevel.Rises rises = new ReadLevel.Rises(
+                stated.trendDb().levelDb(0), stated.at(end).noiseRiseDb().levelDb(0));
+        return ReadLevel.of(run.at(end), levels, rises);
+    }
+
+    /** Returns what was read at an end during a run, at the middle of the scenario's inputs; empty if nothing can be used. */
+    Optional<ReadLevel> read(LoggedRun run, End end) {
+        return read(run, end, middle(run), key -> 0.5);
+    }
+
+    private static double normal(TrialStreams own, End end) {
+        return ZigguratSampler.NormalizedGaussian.of(own.open(Purpose.METER_READING, ReadLevel.element(end)))
+                .sample();
+    }
+
+    /** Returns the median SNR that the scenario states at an end when a run begins, in dB, at the middle of its inputs. */
+    double statedSnrDb(LoggedRun run, End end) {
+        return middle(run).snrAtStartDb(end);
+    }
+
+    private SkyConditions middle(LoggedRun run) {
+        return scenario.sky().conditions(key -> 0.5).startingAfter(startsAfter(run));
+    }
+
+    /** A time of day is the one nearest to the scenario's clock. */
+    private double startsAfter(LoggedRun run) {
+        return run.start()
+                .map(LocalTime::toSecondOfDay)
+                .map(it -> Math.IEEEremainder(it - sendClockSeconds, DAY_SECONDS))
+                .orElse(0.0);
+    }
+}

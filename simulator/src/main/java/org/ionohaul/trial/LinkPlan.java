@@ -1,0 +1,51 @@
+package org.ionohaul.trial;
+
+import org.ionohaul.channel.End;
+import org.ionohaul.link.ModeSpec;
+import org.ionohaul.link.Radio;
+import org.ionohaul.link.Signals;
+import org.ionohaul.link.StationTimes;
+import org.ionohaul.link.Timing;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.waveform.BurstShape;
+import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.Waveforms;
+
+/** What the two stations of a scenario bring to a link in one mode: bursts, rules, times. */
+record LinkPlan(Scenario scenario, Mode mode) {
+    /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
+    ModeSpec spec() {
+        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
+    }
+
+    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
+    private Signals signals() {
+        return new Signals(
+                mode.dataRates().stream()
+                        .map(dataRate -> Waveforms.of(
+                                dataRate, mode.emission(), mode.arq().combining()))
+                        .toList(),
+                control(mode.acknowledgement()),
+                control(mode.call()),
+                control(mode.control()));
+    }
+
+    private Waveform control(BurstShape burst) {
+        return Waveforms.of(burst, mode.emission(), Combining.NONE);
+    }
+
+    Timing timing(ModeSpec spec) {
+        return new Timing(spec, times(End.NEAR), times(End.FAR), scenario.propagationNanos());
+    }
+
+    Radio radio(End end) {
+        Radio own = scenario.station(end).radio();
+        return new Radio(times(end), own.foldBack(), own.busyDetectionNanos());
+    }
+
+    private StationTimes times(End end) {
+        return mode.times(scenario.station(end).radio().times());
+    }
+}
