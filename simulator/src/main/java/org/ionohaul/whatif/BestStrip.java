@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.Variation;
@@ -71,7 +72,8 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
                 "Which mode is best, and by how much",
                 "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
                         + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
-                "A bar a value of " + variation.sweeps().get(0).key() + ". The table has the numbers.",
+                "A bar a value of " + variation.sweeps().get(0).key() + ". "
+                        + bars.stream().map(Bar::says).collect(Collectors.joining("; ")) + ".",
                 new BestStrip(bars),
                 tables.best(caseIndex));
     }

@@ -140,17 +140,20 @@ final class SweepMaps {
             Function<CasePoint, Cell> cell) {
         KeySweep down = variation.sweeps().get(0);
         KeySweep across = variation.sweeps().get(1);
+        List<SweepMap.Place> places = variation.points().stream()
+                .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
+                .toList();
         return new Chart(
                 id,
                 title,
                 reading,
-                "A map with " + down.key() + " down and " + across.key() + " across. The table has the numbers.",
+                "A map with " + down.key() + " down and " + across.key() + " across, from "
+                        + places.get(0).says().replace("\n", ": ") + ", to "
+                        + places.get(places.size() - 1).says().replace("\n", ": ") + ".",
                 new SweepMap(
                         new SweepMap.Side(down.key(), down.values()),
                         new SweepMap.Side(across.key(), across.values()),
-                        variation.points().stream()
-                                .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
-                                .toList()),
+                        places),
                 tables.map(title, caseIndex, cell));
     }
 
