@@ -143,7 +143,7 @@ final class FirstScreenTest {
     }
 
     @Test
-    void modesAreColouredByNameWhateverTheOrderOfTheScenario() {
+    void modesAreColouredByTheirPlaceAmongTheNames() {
         List<StyledLine.Piece> pieces = new FirstScreen(FabricatedStudy.findings(FabricatedStudy.TRIALS), 80)
                 .lines().stream().flatMap(it -> it.pieces().stream()).toList();
         assertTrue(pieces.stream().anyMatch(it -> it.text().equals("Tough")));
