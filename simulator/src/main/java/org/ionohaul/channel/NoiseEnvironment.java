@@ -1,7 +1,6 @@
 package org.ionohaul.channel;
 
 import java.util.Locale;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.ionohaul.limits.OutOfRange;
 
 /**
@@ -23,10 +22,6 @@ public enum NoiseEnvironment {
 
     /** Noise power density kT0 at 290 K, in dBm in 1 Hz, rounded as P.372 rounds it (-204 dBW). */
     private static final double THERMAL_DBM = -174;
-
-    /** How many standard deviations lie between median and decile of a normal distribution. */
-    private static final double DEVIATIONS_TO_DECILE =
-            NormalDistribution.of(0, 1).inverseCumulativeProbability(0.9);
 
     private final double c;
     private final double d;
@@ -65,17 +60,11 @@ public enum NoiseEnvironment {
     }
 
     /**
-     * Returns by how much the noise lies over its median at a moment, in dB: half a normal distribution on each side
-     * of the median, matched to the decile deviations.
+     * Returns by how much the noise lies over its median at a moment, in dB.
      *
      * @param probability chance that the noise is below the result, above 0 and below 1
      */
     public double overMedianDb(double probability) {
-        if (!(probability > 0 && probability < 1)) {
-            throw new IllegalArgumentException("probability must be above 0 and below 1: " + probability);
-        }
-        double deviations = NormalDistribution.of(0, 1).inverseCumulativeProbability(probability);
-        double decileDb = deviations > 0 ? upperDecileDb : lowerDecileDb;
-        return deviations / DEVIATIONS_TO_DECILE * decileDb;
+        return new DecileDeviations(upperDecileDb, lowerDecileDb).overMedianDb(probability);
     }
 }

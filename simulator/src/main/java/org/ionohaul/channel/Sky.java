@@ -5,8 +5,8 @@ import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 
 /**
- * Everything that one trial's channel holds: the fading of every path, the slow variation and the trend of the level, and
- * at each end the noise, the impulses and the other stations.
+ * Everything that one trial's channel holds: the fading of every path, the ground wave, the slow variation, the trend and
+ * the spells of the level, and at each end the noise, the impulses and the other stations.
  *
  * <p>A pure function of (conditions, streams, time): asked at any instant, in any order, by any number of modes, it
  * answers the same. Both directions share the path gains, the slow variation and the trend (reciprocity); noise and
@@ -15,7 +15,7 @@ import org.ionohaul.random.TrialStreams;
 public final class Sky {
     private final SkyConditions conditions;
     private final PathGain[] gains;
-    private final Level level;
+    private final SkyWaveLevel level;
     private final NoiseAtEnd near;
     private final NoiseAtEnd far;
 
@@ -23,12 +23,21 @@ public final class Sky {
     public Sky(SkyConditions conditions, TrialStreams streams) {
         this.conditions = conditions;
         List<PropagationPath> paths = conditions.paths();
-        this.gains = new PathGain[paths.size()];
-        for (int i = 0; i < gains.length; i++) {
-            gains[i] = gain(paths.get(i), streams, i);
+        int first = conditions.groundWave().isPresent() ? 1 : 0;
+        this.gains = new PathGain[first + paths.size()];
+        for (int i = 0; i < paths.size(); i++) {
+            gains[first + i] = gain(paths.get(i), streams, i);
         }
-        this.level = new Level(
-                conditions.trendDb(), conditions.slowVariation(), streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
+        if (first > 0) {
+            gains[0] = new SteadyGain(streams.open(Purpose.GROUND_WAVE, 0));
+        }
+        this.level = new SkyWaveLevel(
+                new Level(
+                        conditions.trendDb(),
+                        conditions.slowVariation(),
+                        streams.openBlock(Purpose.SLOW_VARIATION, 0, 0)),
+                new SpellTimes(conditions.dropOuts(), streams.openBlock(Purpose.SPELLS, 0, 0)),
+                new SpellTimes(conditions.sporadicE(), streams.openBlock(Purpose.SPELLS, 1, 0)));
         this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
         this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
     }
@@ -39,7 +48,7 @@ public final class Sky {
      * @param receiver the end that listens
      */
     public Reception reception(End receiver, Passband passband) {
-        return transferTo(receiver, passband.cutFor(conditions.paths()));
+        return transferTo(receiver, passband.cutFor(conditions.arrivals()));
     }
 
     /** Returns the same as {@link #reception}, through the passband as it is cut; it also tells its power transfer. */
@@ -51,7 +60,7 @@ public final class Sky {
     static PathGain gain(PropagationPath path, TrialStreams streams, int number) {
         PathGain gain = path.dopplerSpreadHz() > 0
                 ? new FadingGain(path.dopplerSpreadHz(), streams, number)
-                : new SteadyGain(streams, number);
+                : new SteadyGain(streams.open(Purpose.FADING, number));
         return path.dopplerShiftHz() == 0 ? gain : new ShiftedGain(gain, path.dopplerShiftHz());
     }
 
@@ -90,6 +99,7 @@ public final class Sky {
         return conditions;
     }
 
+    /** Returns the gains of all paths as they arrive, the ground wave's first if there is one. */
     PathGain[] gains() {
         return gains;
     }
@@ -98,8 +108,8 @@ public final class Sky {
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns what trend and slow variation do to the path's median level. */
-    Level level() {
+    /** Returns what trend, slow variation, drop-outs and sporadic E do to the sky wave's level. */
+    SkyWaveLevel level() {
         return level;
     }
 }

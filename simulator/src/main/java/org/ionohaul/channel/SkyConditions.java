@@ -1,28 +1,50 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that is fixed about one trial's sky before its random processes run.
  *
- * @param paths the propagation paths, at least one; powers are relative, their sum is normalised to 1
+ * @param paths the paths of the sky wave, at least one; powers are relative, their sum is normalised to 1
  * @param slowVariation slow variation of the median level, shared by both directions
  * @param trendDb change of the path's median level over the clock, in dB, shared by both directions
  * @param near what the near end receives
  * @param far what the far end receives
+ * @param dropOuts times at which the sky wave drops out
+ * @param sporadicE times at which sporadic E carries it
+ * @param groundWave the wave along the ground, whose level comes on top of that of the sky wave; empty where none is heard
  */
 public record SkyConditions(
         List<PropagationPath> paths,
         SlowVariation slowVariation,
         Schedule trendDb,
         EndConditions near,
-        EndConditions far) {
+        EndConditions far,
+        Spells dropOuts,
+        Spells sporadicE,
+        Optional<GroundWave> groundWave) {
     /** Copies the list and checks that there is a path. */
     public SkyConditions {
         paths = List.copyOf(paths);
         if (paths.isEmpty()) {
             throw new IllegalArgumentException("paths must not be empty");
         }
+    }
+
+    /** Makes a sky of a sky wave without spells. */
+    public SkyConditions(
+            List<PropagationPath> paths,
+            SlowVariation slowVariation,
+            Schedule trendDb,
+            EndConditions near,
+            EndConditions far) {
+        this(paths, slowVariation, trendDb, near, far, Spells.NONE, Spells.NONE, Optional.empty());
+    }
+
+    /** Returns all paths as they arrive: the ground wave first, if there is one, then those of the sky wave. */
+    public List<PropagationPath> arrivals() {
+        return groundWave.map(it -> it.before(paths)).orElse(paths);
     }
 
     /** Returns what the given end receives. */
@@ -75,11 +97,12 @@ public record SkyConditions(
      * the paths and that between them.
      */
     public double dopplerSpreadHz() {
-        double[] shares = PropagationPath.shares(paths);
+        List<PropagationPath> arrivals = arrivals();
+        double[] shares = PropagationPath.shares(arrivals);
         double shiftHz = 0;
         double square = 0;
         for (int i = 0; i < shares.length; i++) {
-            PropagationPath path = paths.get(i);
+            PropagationPath path = arrivals.get(i);
             double halfSpreadHz = path.dopplerSpreadHz() / 2;
             shiftHz += shares[i] * path.dopplerShiftHz();
             square += shares[i] * (halfSpreadHz * halfSpreadHz + path.dopplerShiftHz() * path.dopplerShiftHz());

@@ -11,7 +11,8 @@ final class SkyReception implements Reception {
     private static final double STEADY_SHARE = 1.0 / 8;
 
     private final double snr;
-    private final Level level;
+    private final SkyWaveLevel level;
+    private final double groundRatio;
     private final NoiseAtEnd noise;
     private final PathGain[] paths;
     private final Passband passband;
@@ -29,27 +30,28 @@ final class SkyReception implements Reception {
      *
      * @param conditions those of the sky
      * @param snrDb mean SNR in 3 kHz at the end that listens, in dB
-     * @param level what trend and slow variation do to it
+     * @param level what becomes of the sky wave's level over time
      * @param noise what disturbs this end
-     * @param paths gain of each path of the conditions
+     * @param paths gain of each path as they arrive
      * @param passband through which it listens
      */
     SkyReception(
             SkyConditions conditions,
             double snrDb,
-            Level level,
+            SkyWaveLevel level,
             NoiseAtEnd noise,
             PathGain[] paths,
             Passband passband) {
         this.snr = Decibels.toRatio(snrDb);
         this.level = level;
+        this.groundRatio = conditions.groundWave().map(GroundWave::ratio).orElse(0.0);
         this.noise = noise;
         this.paths = paths;
         this.passband = passband;
         this.widestSpreadHz = conditions.widestDopplerSpreadHz();
         this.dopplerSpreadHz = conditions.dopplerSpreadHz();
-        this.delays = new PowerDelays(conditions.paths());
-        this.response = new FrequencyResponse(conditions.paths(), passband);
+        this.delays = new PowerDelays(conditions.arrivals());
+        this.response = new FrequencyResponse(conditions.arrivals(), passband);
         this.gains = new double[2 * paths.length];
         this.interference = new double[passband.subBands()];
     }
@@ -65,7 +67,7 @@ final class SkyReception implements Reception {
             moveTo(atNanos);
         }
         transfer(atNanos, signal);
-        double mean = snr * level.ratio(atNanos);
+        double mean = meanSignal(atNanos);
         double noisePower = noise.noise(atNanos);
         for (int band = 0; band < interference.length; band++) {
             // In the deepest notch rounding can leave the transfer a hair below zero.
@@ -92,7 +94,7 @@ final class SkyReception implements Reception {
 
     @Override
     public double meanSignal(long atNanos) {
-        return snr * level.ratio(atNanos);
+        return snr * (level.ratio(atNanos) + groundRatio);
     }
 
     @Override
@@ -105,7 +107,19 @@ final class SkyReception implements Reception {
         for (int path = 0; path < paths.length; path++) {
             paths[path].at(atNanos, gains, path);
         }
+        if (groundRatio > 0) {
+            weigh(level.ratio(atNanos));
+        }
         response.write(gains, transfer);
+    }
+
+    /** Gives ground wave and sky wave the shares of the mean power that they have at the sky wave's level of the moment. */
+    private void weigh(double skyRatio) {
+        double ground = Math.sqrt((1 + groundRatio) / (skyRatio + groundRatio));
+        double sky = ground * Math.sqrt(skyRatio);
+        for (int i = 0; i < gains.length; i++) {
+            gains[i] *= i < 2 ? ground : sky;
+        }
     }
 
     private void moveTo(long atNanos) {

@@ -24,6 +24,8 @@ public final class SkyWatch {
     private final double[] signalDb;
     private final double[] disturbanceDb;
     private final boolean[] occupied;
+    private final boolean[] droppedOut;
+    private final boolean[] sporadicE;
     private final int[] fades;
     private final double[] fadedShare;
     private final List<Over> overs;
@@ -45,6 +47,8 @@ public final class SkyWatch {
         signalDb = new double[samples];
         disturbanceDb = new double[samples];
         occupied = new boolean[samples];
+        droppedOut = new boolean[samples];
+        sporadicE = new boolean[samples];
         fades = new int[samples];
         fadedShare = new double[samples];
         readMeter(sky, end, carrier);
@@ -54,13 +58,14 @@ public final class SkyWatch {
 
     private void readMeter(Sky sky, End end, SkyReception carrier) {
         double[] transfer = new double[1];
-        double snr = Decibels.toRatio(sky.conditions().at(end).snrDb());
         for (int i = 0; i < samples(); i++) {
             long atNanos = i * stepNanos;
             carrier.transfer(atNanos, transfer);
-            signalDb[i] = Decibels.ofRatio(snr * sky.level().ratio(atNanos) * transfer[0]);
+            signalDb[i] = Decibels.ofRatio(carrier.meanSignal(atNanos) * transfer[0]);
             disturbanceDb[i] = Decibels.ofRatio(sky.noise(end).disturbance(atNanos));
             occupied[i] = sky.isOccupied(end, atNanos, 0);
+            droppedOut[i] = sky.level().dropOuts().isOn(atNanos);
+            sporadicE[i] = sky.level().sporadicE().isOn(atNanos);
         }
     }
 
@@ -151,12 +156,10 @@ public final class SkyWatch {
         double[] sinrDb = new double[to - from];
         int fadeCount = 0;
         double faded = 0;
-        double taken = 0;
         for (int i = from; i < to; i++) {
             sinrDb[i - from] = sinrDb(i);
             fadeCount += fades[i];
             faded += fadedShare[i] / sinrDb.length;
-            taken += occupied[i] ? 1.0 / sinrDb.length : 0;
         }
         double minutes = sinrDb.length * (stepNanos / 60e9);
         return new WatchSummary(
@@ -166,6 +169,16 @@ public final class SkyWatch {
                 Deciles.of(Arrays.copyOfRange(disturbanceDb, from, to)),
                 fadeCount / minutes,
                 faded,
-                taken);
+                share(occupied, from, to),
+                share(droppedOut, from, to),
+                share(sporadicE, from, to));
+    }
+
+    private static double share(boolean[] samples, int from, int to) {
+        double share = 0;
+        for (int i = from; i < to; i++) {
+            share += samples[i] ? 1.0 / (to - from) : 0;
+        }
+        return share;
     }
 }

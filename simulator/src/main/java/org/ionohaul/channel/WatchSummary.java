@@ -10,6 +10,8 @@ package org.ionohaul.channel;
  * @param fadesPerMinute how often a minute the carrier falls {@value SkyWatch#FADE_DB} dB below its mean of the moment
  * @param fadedShare share of the time it is below that
  * @param occupiedShare share of the time that other stations together are stronger than the noise floor
+ * @param droppedOutShare share of the time that the sky wave drops out
+ * @param sporadicShare share of the time that sporadic E carries it
  */
 public record WatchSummary(
         long fromNanos,
@@ -18,4 +20,6 @@ public record WatchSummary(
         Deciles disturbanceDb,
         double fadesPerMinute,
         double fadedShare,
-        double occupiedShare) {}
+        double occupiedShare,
+        double droppedOutShare,
+        double sporadicShare) {}

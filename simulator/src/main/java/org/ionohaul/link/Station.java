@@ -182,7 +182,10 @@ public final class Station {
         if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
             long cycleNanos = setup.mode().arq().cycleNanos();
             nextOverNanos = now + cycleNanos;
-            silence.start(Math.max(duration, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
+            // A rhythm that is shorter than an over can't be kept: the over is heard out before the next is made.
+            long arrivedNanos = duration + medium.propagationNanos(number, peer);
+            silence.start(
+                    Math.max(arrivedNanos, Math.min(duration + answerWaitNanos, cycleNanos - times.relayNanos())));
         } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }

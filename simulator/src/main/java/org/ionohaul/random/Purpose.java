@@ -25,6 +25,10 @@ public enum Purpose {
     DIALLING(9),
     /** Choices of a rate policy; element = mode. */
     POLICY(10),
+    /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */
+    SPELLS(31),
+    /** Phase of the ground wave. */
+    GROUND_WAVE(32),
     /** Errors of meter readings in a log of runs on the air; element = end. */
     METER_READING(41);
 

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.ionohaul.channel.DayToDay;
 import org.ionohaul.channel.MeterReading;
 
 /**
@@ -254,6 +255,27 @@ record Kind<T>(String words, Reading<T> reading) {
             throw new WrongValue(shown(value) + " can't be", limits);
         });
         return new UncertainReading(reading, quantity(Dimension.RATIO), "S7").kind();
+    }
+
+    /** Returns a ratio of levels by which something is weaker or stronger: a sign would be read as its opposite. */
+    static Kind<Double> step() {
+        return quantity(Dimension.RATIO).map(Dimension.RATIO.words(), decibels -> {
+            if (decibels > 0) {
+                return decibels;
+            }
+            throw new WrongValue(
+                    "must be above 0 dB", "write it without a sign, such as \"20 dB\"; leave all of it out for none");
+        });
+    }
+
+    /** Returns how far a day's level may lie from the usual one: a ratio that may be uncertain, or a name for one. */
+    static Kind<Uncertain> dayToDay() {
+        Kind<Uncertain> ratio = uncertain(Dimension.RATIO);
+        Kind<DayToDay> named = choice(List.of(DayToDay.values()), DayToDay::key);
+        return new Kind<>(ratio.words(), value -> {
+            boolean isName = value instanceof String text && !text.matches(".*\\d.*");
+            return isName ? new Uncertain.Deciles(named.read(value).deviations()) : ratio.read(value);
+        });
     }
 
     /** Returns whether a text is meant as a level at the receiver's input, right or wrong. */

@@ -17,6 +17,7 @@ final class LevelReader {
     private final Section sky;
     private final double distanceMetres;
     private final Input losses;
+    private final Described<Double> dayToDayDb;
     private final Map<End, Described<Levels>> levels = new EnumMap<>(End.class);
     private final Map<End, Described<Double>> noises = new EnumMap<>(End.class);
 
@@ -30,6 +31,9 @@ final class LevelReader {
         this.sky = sky;
         this.distanceMetres = distanceMetres;
         this.losses = sky.build(this::checkedLosses);
+        this.dayToDayDb = sky.has(ScenarioFormat.DAY_TO_DAY)
+                ? sky.build(() -> sky.input(ScenarioFormat.DAY_TO_DAY).sane(ScenarioFormat.DAY_TO_DAY.component()))
+                : draws -> 0.0;
         if (sky.has(ScenarioFormat.FREQUENCY)) {
             sky.build(() -> NoiseEnvironment.CITY.medianFigureDb(sky.get(ScenarioFormat.FREQUENCY)));
         }
@@ -52,6 +56,11 @@ final class LevelReader {
         return stated;
     }
 
+    /** Returns by how much this day's level of the sky wave lies over the usual one, in dB, in both directions. */
+    Described<Double> dayToDayDb() {
+        return dayToDayDb;
+    }
+
     /** Returns the SNR in 3 kHz at an end, in dB; worthless if the document had a problem. */
     Described<Double> snrDb(End at, Section end, Section other) {
         if (end.isGivenUp()) {
@@ -61,7 +70,8 @@ final class LevelReader {
                 || end.has(ScenarioFormat.NOISE)
                 || end.has(ScenarioFormat.NOISE_ENVIRONMENT);
         if (!end.has(ScenarioFormat.SNR) && (isSplit || other.has(ScenarioFormat.TRANSMITTER_POWER))) {
-            Described<Double> signal = signalDbm(end, other);
+            Described<Double> usual = signalDbm(end, other);
+            Described<Double> signal = draws -> usual.in(draws) + dayToDayDb.in(draws);
             Described<Double> noise = noiseDbm(end);
             noises.put(at, noise);
             levels.put(at, draws -> new Levels(signal.in(draws), noise.in(draws)));
@@ -73,7 +83,8 @@ final class LevelReader {
                     "stands beside signal, noise or noise-environment",
                     "state either the snr or signal and noise");
         }
-        return end.input(ScenarioFormat.SNR)::in;
+        Input snr = end.input(ScenarioFormat.SNR);
+        return draws -> snr.in(draws) + dayToDayDb.in(draws);
     }
 
     private Described<Double> signalDbm(Section end, Section other) {

@@ -31,7 +31,7 @@ public record Scenario(
         StationDescription near,
         StationDescription far,
         SkyDescription sky) {
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458;
+    static final double LIGHT_METRES_PER_SECOND = 299_792_458;
 
     /** What sorting a mode's times in memory allows. */
     private static final int MOST_TRIALS = 10_000_000;

@@ -385,13 +385,112 @@ final class ScenarioFormat {
                     "What the path takes beyond spreading: absorption, polarisation, ground, feeders; used with power.")
             .otherwise("0 dB")
             .usually("0 dB", "80 dB");
-    static final Group SKY = Group.of("sky", "What lies between the ends.", CONDITION, FREQUENCY, LOSSES)
-            .with(PATH, SLOW_VARIATION, TREND_POINT);
+    static final Key<Uncertain> DAY_TO_DAY = Key.of(
+                    "day-to-day",
+                    "dayToDayDb",
+                    Kind.dayToDay(),
+                    "mid-latitude",
+                    "How far this day's level may lie from the usual one, where what is stated is the usual one: a forecast, a"
+                            + " budget, the middle of a log; not for what the meter shows now. Drawn once a trial, for both"
+                            + " directions. A number, or one of mid-latitude, mid-latitude-near-muf, high-latitude,"
+                            + " high-latitude-near-muf: the decile deviations from day to day of ITU-R P.842 (from memory),"
+                            + " by geomagnetic latitude below 60 degrees or not, and for frequencies well below or near the"
+                            + " highest that the path carries.")
+            .usually("-20 dB", "20 dB");
+
+    static final Key<Double> DROP_OUT_BETWEEN = spellsBetween("5 min");
+    static final Key<Double> DROP_OUT_LENGTH = spellsLength("2 s");
+    static final Key<Double> DROP_OUT_DEPTH = Key.of(
+                    "depth",
+                    "changeDb",
+                    Kind.step(),
+                    "20 dB",
+                    "By how much the sky wave is weaker meanwhile, above 0. As good as gone on most links: common practice, no"
+                            + " source.")
+            .otherwise("30 dB")
+            .usually("3 dB", "60 dB");
+    static final Group DROP_OUTS = Group.of(
+            "drop-outs",
+            "The path fails for a moment now and then, and comes back: chance decides when; both directions fail together, a"
+                    + " ground wave does not. None if left out. Usual values: common practice, no source; they are what"
+                    + " operators tell of nights that are not calm.",
+            DROP_OUT_BETWEEN,
+            DROP_OUT_LENGTH,
+            DROP_OUT_DEPTH);
+    static final Key<Double> SPORADIC_BETWEEN = spellsBetween("2 h");
+    static final Key<Double> SPORADIC_LENGTH = spellsLength("20 min");
+    static final Key<Double> SPORADIC_GAIN = Key.of(
+                    "gain",
+                    "changeDb",
+                    Kind.step(),
+                    "10 dB",
+                    "By how much the sky wave is stronger meanwhile, above 0. A mirror that reflects nearly all: common"
+                            + " practice, no source.")
+            .otherwise("10 dB")
+            .usually("3 dB", "40 dB");
+    static final Group SPORADIC_E = Group.of(
+            "sporadic-e",
+            "A dense thin layer comes and goes and carries the sky wave better while it is there, in both directions; its"
+                    + " echoes and fading are left as they are. None if left out. Usual values: common practice, no source"
+                    + " (clouds of sporadic E last from minutes to hours, by day in summer).",
+            SPORADIC_BETWEEN,
+            SPORADIC_LENGTH,
+            SPORADIC_GAIN);
+
+    static final Key<Double> OVER_GROUND = Key.of(
+                    "over-ground",
+                    "overGroundMetres",
+                    Kind.quantity(Dimension.DISTANCE),
+                    "40 km",
+                    "How far apart the stations are over ground, no more than the distance at the top: says by how much the"
+                            + " ground wave arrives first.")
+            .usually("0 km", "300 km");
+    static final Key<Uncertain> GROUND_LEVEL = Key.of(
+                    "level",
+                    "levelDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "-6 dB",
+                    "Its power over that of the sky wave as stated, at both ends. Equal at some 40 km on the lower bands over"
+                            + " average ground, 10 to 12 dB less at twice the distance (common practice, no source).")
+            .otherwise("-10 dB")
+            .usually("-40 dB", "40 dB");
+    static final Group GROUND_WAVE = Group.of(
+            "ground-wave",
+            "At short range both stations hear each other along the ground as well: a steady wave that arrives first, comes on"
+                    + " top of the level stated, and neither fades nor follows trend, slow-variation, day-to-day, drop-outs"
+                    + " and sporadic-e. None if left out.",
+            OVER_GROUND,
+            GROUND_LEVEL);
+
+    static final Group SKY = Group.of("sky", "What lies between the ends.", CONDITION, FREQUENCY, LOSSES, DAY_TO_DAY)
+            .with(PATH, GROUND_WAVE, SLOW_VARIATION, DROP_OUTS, SPORADIC_E, TREND_POINT);
 
     static final Group TOP = Group.of("", "The top of the file.", TITLE, SEED, TRIALS, HORIZON, CLOCK, DISTANCE, MODES)
             .with(TRANSFER, NEAR, FAR, SKY);
 
     private ScenarioFormat() {}
+
+    private static Key<Double> spellsBetween(String usual) {
+        return Key.of(
+                        "between",
+                        "betweenSeconds",
+                        Kind.quantity(Dimension.TIME),
+                        "10 min",
+                        "Mean time from the end of one to the beginning of the next, 1 s or more.")
+                .otherwise(usual)
+                .usually("10 s", "24 h");
+    }
+
+    private static Key<Double> spellsLength(String usual) {
+        return Key.of(
+                        "length",
+                        "lengthSeconds",
+                        Kind.quantity(Dimension.TIME),
+                        "4 s",
+                        "Mean length of one, 0.1 s or more.")
+                .otherwise(usual)
+                .usually("0.5 s", "6 h");
+    }
 
     private static Group end(String name, String meaning) {
         return Group.of(

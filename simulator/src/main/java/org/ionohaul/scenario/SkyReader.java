@@ -3,21 +3,28 @@ package org.ionohaul.scenario;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.FadingCondition;
+import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.Schedule;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.SlowVariation;
+import org.ionohaul.channel.Spells;
 
 /** Turns what a scenario says of sky, noise and other stations into a description that is complete up to its draws. */
 final class SkyReader {
     /** A schedule that begins or ends farther from what is watched is more likely a slip. */
     private static final double FAR_SECONDS = 3 * 3600;
+
+    private static final Set<String> LEVELS_OF_SIGNALS =
+            Set.of("near.snr", "far.snr", "near.signal", "far.signal", "sky.losses");
 
     private final double sendClockSeconds;
     private final double horizonSeconds;
@@ -47,9 +54,67 @@ final class SkyReader {
         LevelReader levels = new LevelReader(sky, distanceMetres);
         Described<EndConditions> nearEnd = end(End.NEAR, near, far, levels);
         Described<EndConditions> farEnd = end(End.FAR, far, near, levels);
-        Described<SkyConditions> conditions = draws ->
-                new SkyConditions(all(paths, draws), slow, trend.in(draws), nearEnd.in(draws), farEnd.in(draws));
+        Spells dropOuts = spells(sky, ScenarioFormat.DROP_OUTS, SkyReader::dropOuts);
+        Spells sporadicE = spells(sky, ScenarioFormat.SPORADIC_E, SkyReader::sporadicE);
+        Optional<Described<GroundWave>> groundWave =
+                sky.findPart(ScenarioFormat.GROUND_WAVE).map(it -> groundWave(it, levels.dayToDayDb()));
+        warnOfDrawnTwice(sky, document.uncertainKeys());
+        Described<SkyConditions> conditions = draws -> new SkyConditions(
+                all(paths, draws),
+                slow,
+                trend.in(draws),
+                nearEnd.in(draws),
+                farEnd.in(draws),
+                dropOuts,
+                sporadicE,
+                groundWave.map(it -> it.in(draws)));
         return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
+    }
+
+    private static Spells spells(Section sky, Group group, Function<Section, Spells> reading) {
+        return sky.findPart(group)
+                .map(part -> part.build(() -> reading.apply(part)))
+                .orElse(Spells.NONE);
+    }
+
+    private static Spells dropOuts(Section part) {
+        return new Spells(
+                part.get(ScenarioFormat.DROP_OUT_BETWEEN),
+                part.get(ScenarioFormat.DROP_OUT_LENGTH),
+                -part.get(ScenarioFormat.DROP_OUT_DEPTH));
+    }
+
+    private static Spells sporadicE(Section part) {
+        return new Spells(
+                part.get(ScenarioFormat.SPORADIC_BETWEEN),
+                part.get(ScenarioFormat.SPORADIC_LENGTH),
+                part.get(ScenarioFormat.SPORADIC_GAIN));
+    }
+
+    /** Returns the ground wave, whose level is told relative to that of the sky wave on a usual day. */
+    private Described<GroundWave> groundWave(Section part, Described<Double> dayToDayDb) {
+        double leadMetres = distanceMetres - part.get(ScenarioFormat.OVER_GROUND);
+        if (leadMetres < 0) {
+            part.problem(
+                    ScenarioFormat.OVER_GROUND,
+                    "is farther than the distance, which goes up to the ionosphere and down again",
+                    "state how far apart the stations are over ground, or a longer distance");
+        }
+        double leadSeconds = Math.max(0, leadMetres) / Scenario.LIGHT_METRES_PER_SECOND;
+        Described<Double> level =
+                part.build(() -> part.input(ScenarioFormat.GROUND_LEVEL).sane(ScenarioFormat.GROUND_LEVEL.component()));
+        return draws -> new GroundWave(leadSeconds, level.in(draws) - dayToDayDb.in(draws));
+    }
+
+    private static void warnOfDrawnTwice(Section sky, List<String> uncertainKeys) {
+        if (sky.has(ScenarioFormat.DAY_TO_DAY)) {
+            uncertainKeys.stream()
+                    .filter(LEVELS_OF_SIGNALS::contains)
+                    .findFirst()
+                    .ifPresent(key -> sky.warn(
+                            ScenarioFormat.DAY_TO_DAY,
+                            "stands beside " + key + ", which is drawn as well: what both stand for counts twice"));
+        }
     }
 
     private static List<Described<PropagationPath>> paths(Section sky) {

@@ -1,7 +1,9 @@
 package org.ionohaul.scenario;
 
 import java.util.List;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TruncatedNormalDistribution;
+import org.ionohaul.channel.DecileDeviations;
 import org.ionohaul.limits.OutOfRange;
 
 /** A number of a scenario that may not be known exactly; drawn once a trial. */
@@ -52,6 +54,20 @@ public sealed interface Uncertain {
         public double quantile(double probability) {
             return TruncatedNormalDistribution.of(mean, deviation, mean - 3 * deviation, mean + 3 * deviation)
                     .inverseCumulativeProbability(probability);
+        }
+    }
+
+    /**
+     * A number whose scatter about zero is told by its deciles; cut off at three standard deviations either way.
+     *
+     * @param deviations the deciles, in dB
+     */
+    record Deciles(DecileDeviations deviations) implements Uncertain {
+        private static final double TAIL = NormalDistribution.of(0, 1).cumulativeProbability(-3);
+
+        @Override
+        public double quantile(double probability) {
+            return deviations.overMedianDb(Math.min(Math.max(probability, TAIL), 1 - TAIL));
         }
     }
 

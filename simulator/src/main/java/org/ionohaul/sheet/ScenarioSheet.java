@@ -6,16 +6,19 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.EndConditions;
+import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.MeterReading;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.channel.Spells;
 import org.ionohaul.link.FoldBack;
 import org.ionohaul.link.Radio;
 import org.ionohaul.rendering.SizeText;
@@ -188,6 +191,8 @@ public final class ScenarioSheet {
                             + drawn(skies, it -> path(it, i).powerDb(), it -> decibels(it, "dB")) + ", Doppler spread "
                             + drawn(skies, it -> path(it, i).dopplerSpreadHz(), it -> plain(it) + " Hz"));
         });
+        addSkyWave(lines);
+        addGroundWave(lines);
         ToDoubleFunction<SkyConditions> trend = it ->
                 it.trendDb().levelDb(scenario.horizonSeconds()) - it.trendDb().levelDb(0);
         if (varies(skies, trend) || trend.applyAsDouble(skies.get(0)) != 0) {
@@ -196,6 +201,60 @@ public final class ScenarioSheet {
                     "trend",
                     drawn(skies, trend, it -> decibels(it, "dB")) + " from " + clock(0) + " to the horizon");
         }
+    }
+
+    private void addSkyWave(List<String> lines) {
+        if (scenario.sky().uncertainKeys().contains("sky.day-to-day")) {
+            addLine(lines, "day", "to day the level differs; what the ends hear and their SNR count it");
+        }
+        addSpells(lines, "drop-outs", skies.get(0).dropOuts(), " down");
+        addSpells(lines, "sporadic E", skies.get(0).sporadicE(), " up");
+    }
+
+    private static void addSpells(List<String> lines, String label, Spells spells, String way) {
+        if (spells.changeDb() != 0) {
+            addLine(
+                    lines,
+                    label,
+                    TimeText.given(spells.betweenSeconds()) + " apart on average, for "
+                            + TimeText.given(spells.lengthSeconds())
+                            + " on average, " + percent(spells.share()) + " of the time: the sky wave is "
+                            + decibels(Math.abs(spells.changeDb()), "dB") + way);
+        }
+    }
+
+    private void addGroundWave(List<String> lines) {
+        List<GroundWave> drawn = skies.stream()
+                .map(SkyConditions::groundWave)
+                .flatMap(Optional::stream)
+                .toList();
+        if (drawn.isEmpty()) {
+            return;
+        }
+        addLine(
+                lines,
+                "ground wave",
+                milliseconds(1e9 * drawn.get(0).leadSeconds()) + " before the sky wave, "
+                        + drawn(drawn, GroundWave::levelDb, it -> decibels(it, "dB")) + " relative to it, steady");
+        for (End end : End.values()) {
+            List<Double> snr = overSkyWave(drawn, i -> skies.get(i).at(end).snrDb());
+            List<Levels> levels = levels(end);
+            List<Double> dbm = levels.isEmpty()
+                    ? List.of()
+                    : overSkyWave(drawn, i -> levels.get(i).signalDbm());
+            addLine(
+                    lines,
+                    "ground wave",
+                    "at " + scenario.station(end).name() + ": "
+                            + (dbm.isEmpty() ? "" : drawn(dbm, ScenarioSheet::rounded, ScenarioSheet::dbm) + ", ")
+                            + "SNR " + drawn(snr, ScenarioSheet::rounded, it -> decibels(it, "dB")));
+        }
+    }
+
+    private static List<Double> overSkyWave(List<GroundWave> drawn, IntToDoubleFunction skyWave) {
+        return IntStream.range(0, drawn.size())
+                .mapToObj(i -> skyWave.applyAsDouble(i) + drawn.get(i).levelDb())
+                .toList();
     }
 
     private void addPathLoss(List<String> lines) {

@@ -3,6 +3,7 @@ package org.ionohaul.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
@@ -61,7 +62,13 @@ public final class SkyText {
         for (double low = rowDb * Math.floor(top / rowDb); low > bottom - rowDb; low -= rowDb) {
             lines.add((String.format(Locale.ROOT, "%6.0f |", low) + row(spans, low, low + rowDb)).stripTrailing());
         }
-        lines.add(("others |" + others(spans)).stripTrailing());
+        addRow(lines, "others |", spans, WatchSummary::occupiedShare);
+        if (watch.summary().droppedOutShare() > 0) {
+            addRow(lines, "drops  |", spans, WatchSummary::droppedOutShare);
+        }
+        if (watch.summary().sporadicShare() > 0) {
+            addRow(lines, "spor.E |", spans, WatchSummary::sporadicShare);
+        }
         lines.add(String.format(Locale.ROOT, "%-" + LABEL + "s", scale.unit()) + labels());
     }
 
@@ -76,10 +83,11 @@ public final class SkyText {
         return row.toString();
     }
 
-    private static String others(List<WatchSummary> spans) {
-        StringBuilder row = new StringBuilder();
-        spans.forEach(it -> row.append(it.occupiedShare() >= 0.5 ? 'x' : it.occupiedShare() > 0 ? '.' : ' '));
-        return row.toString();
+    private static void addRow(
+            List<String> lines, String label, List<WatchSummary> spans, ToDoubleFunction<WatchSummary> share) {
+        StringBuilder row = new StringBuilder(label);
+        spans.stream().mapToDouble(share).forEach(it -> row.append(it >= 0.5 ? 'x' : it > 0 ? '.' : ' '));
+        lines.add(row.toString().stripTrailing());
     }
 
     private String labels() {

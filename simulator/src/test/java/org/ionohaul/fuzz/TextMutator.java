@@ -76,7 +76,10 @@ final class TextMutator {
             "\"1 GB\"",
             "\"1000 MB\"",
             "\"omniscient\"",
-            "\"4-fsk\"");
+            "\"4-fsk\"",
+            "\"9 dB over noise\"",
+            "\"S3 .. S9\"",
+            "\"mid-latitude\"");
 
     private static final List<String> PIECES = List.of(
             "\"",
@@ -110,6 +113,10 @@ final class TextMutator {
             "[near]\n",
             "[[near.interference]]\n",
             "[rate-policy]\n",
+            "[sky.drop-outs]\n",
+            "[sky.sporadic-e]\n",
+            "[sky.ground-wave]\nover-ground = \"9 km\"\n",
+            "day-to-day = \"high-latitude\"\n",
             "[[rate]]\n",
             "x = 1\n");
 

@@ -158,6 +158,7 @@ final class EveryKeyTest {
         return problem.message().contains("stands beside")
                 || problem.message().contains("must not be below")
                 || problem.message().contains("lies beyond the horizon")
+                || problem.message().contains("is farther than the distance")
                 || problem.message().equals("is missing");
     }
 

@@ -67,6 +67,40 @@ final class ScenarioSheetTest {
         assertTrue(!untold.contains("folds") && !untold.contains("notices"), untold);
     }
 
+    /** S4 is -103 dBm; 1100 km up and down less 100 km over ground take light 3.3 ms. */
+    @Test
+    void whatComesAndGoesAndWhatGoesAlongTheGroundComesBackInPlainUnits() throws ScenarioProblems {
+        Path file = SCENARIOS.resolve("polar-hut.toml");
+        Map<String, String> changes = Map.of(
+                "sky.drop-outs.between", "98 s",
+                "sky.sporadic-e.gain", "12 dB",
+                "sky.ground-wave.over-ground", "100 km",
+                "near.congestion", "quiet-band");
+        String told = String.join("\n", lines(file, changes)).replace("\n  ", " ");
+        assertTrue(
+                told.contains(
+                        "drop-outs 98 s apart on average, for 2 s on average, 2 % of the time: the sky wave is 30 dB down"),
+                told);
+        assertTrue(told.contains("14.3 % of the time: the sky wave is 12 dB up"), told);
+        assertTrue(told.contains("ground wave 3.3 ms before the sky wave, -10 dB relative to it, steady"), told);
+        assertTrue(told.contains("ground wave at Ptarmigan Hut: S2 (-113 dBm), SNR -1 dB"), told);
+        assertTrue(told.contains("ground wave at Survey ship: S1 (-119 dBm), SNR -4 dB"), told);
+        assertTrue(told.contains("others 0.5 visits an hour of 5 min, S3 (-112 dBm), 0 dB over the noise"), told);
+        String plain = String.join("\n", lines(file, Map.of()));
+        assertTrue(!plain.contains("drop-outs") && !plain.contains("sporadic") && !plain.contains("ground"), plain);
+    }
+
+    /** 20 W and 100 W differ by 7 dB (43.01 and 50 dBm). */
+    @Test
+    void whetherSignalsAreDrawnFromOnePathLossComesBack() throws ScenarioProblems {
+        Path file = SCENARIOS.resolve("polar-hut.toml");
+        Map<String, String> apart = Map.of("near.signal", "S4 ± 6 dB", "far.signal", "S3 ± 6 dB");
+        String told = String.join("\n", lines(file, apart));
+        assertTrue(told.contains("signals at the two ends are drawn apart from each other"), told);
+        String together = String.join("\n", lines(file, Map.of("sky.day-to-day", "mid-latitude")));
+        assertTrue(together.contains("signals at both ends are drawn from one path loss"), together);
+    }
+
     @Test
     void aDeadlineByTheClockComesBackWithItsTimeAfterSending() throws ScenarioProblems {
         Path file = SCENARIOS.resolve("river-watch.toml");
