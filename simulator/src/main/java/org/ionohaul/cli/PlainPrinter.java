@@ -23,9 +23,9 @@ final class PlainPrinter extends PrintWriter {
         this.terminal = terminal;
     }
 
-    /** Returns a writer to the same place that lets nothing through that a terminal would obey. */
+    /** Returns a writer to the same place that lets nothing through that a terminal would obey; itself if it is one. */
     static PlainPrinter to(PrintWriter terminal) {
-        return new PlainPrinter(terminal);
+        return terminal instanceof PlainPrinter plain ? plain : new PlainPrinter(terminal);
     }
 
     /**

@@ -118,6 +118,25 @@ final class MainTest {
         assertTrue(out.toString().lines().count() > 100 + answer.lines().count(), out::toString);
     }
 
+    /** The library's own switch stands for a terminal that shows colours. */
+    @Test
+    void whereATerminalHasColoursTheyAreUsedUnlessPlainIsAskedFor() {
+        String before = System.setProperty("picocli.ansi", "true");
+        try {
+            assertEquals(ExitCode.DONE, run(study("--trials", "10")));
+            assertTrue(out.toString().startsWith("\u001b[1mRiver watch"), out::toString);
+            out.getBuffer().setLength(0);
+            assertEquals(ExitCode.DONE, run(study("--trials", "10", "--plain")));
+            assertFalse(out.toString().contains("\u001b"), out::toString);
+        } finally {
+            if (before == null) {
+                System.clearProperty("picocli.ansi");
+            } else {
+                System.setProperty("picocli.ansi", before);
+            }
+        }
+    }
+
     @Test
     void aTerminalTooNarrowOrTooWideIsRefused() {
         assertEquals(ExitCode.BAD_INPUT, run(study("--width", "59")));
