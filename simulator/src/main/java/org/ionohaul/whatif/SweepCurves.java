@@ -100,7 +100,8 @@ final class SweepCurves {
             Function<ModePoint, Estimate> measure,
             DoubleUnaryOperator unit,
             Function<ModePoint, Cell> says) {
-        List<SweepCurve.Line> lines = IntStream.range(0, variation.scenario().modes().size())
+        List<SweepCurve.Line> lines = IntStream.range(
+                        0, variation.scenario().modes().size())
                 .mapToObj(it -> line(it, measure, unit, says))
                 .toList();
         return new Chart(
@@ -114,7 +115,8 @@ final class SweepCurves {
     }
 
     private static String ends(SweepCurve.Line line) {
-        return line.mode() + " " + line.says().get(0) + " to " + line.says().get(line.says().size() - 1);
+        return line.mode() + " " + line.says().get(0) + " to "
+                + line.says().get(line.says().size() - 1);
     }
 
     private SweepCurve.Line line(

@@ -118,7 +118,8 @@ final class TornadoCharts {
                         + " Each key alone at either end of its range, against the scenario as it stands; the key that"
                         + " changes most is on top. Whiskers: how far chance in the simulation leaves it open.",
                 "Two bars a key, one an end of its range; on top "
-                        + bars.stream().limit(2).map(TornadoChart.Bar::label).collect(Collectors.joining(" and ")) + ".",
+                        + bars.stream().limit(2).map(TornadoChart.Bar::label).collect(Collectors.joining(" and "))
+                        + ".",
                 new TornadoChart(measure.axis(), end, bars),
                 table);
     }

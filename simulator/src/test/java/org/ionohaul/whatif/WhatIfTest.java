@@ -96,7 +96,8 @@ final class WhatIfTest {
                     .map(it -> it.group(1))
                     .toList();
             assertFalse(described.isEmpty());
-            described.forEach(it -> assertTrue(it.matches(".*[0-9]+ (%|dB|of 100).*|.*[0-9]:[0-9]{2}.*|.*not reached.*"), it));
+            described.forEach(
+                    it -> assertTrue(it.matches(".*[0-9]+ (%|dB|of 100).*|.*[0-9]:[0-9]{2}.*|.*not reached.*"), it));
         }
     }
 
