@@ -9,8 +9,8 @@ import org.ionohaul.rendering.StyledLine.Piece;
  * here.
  */
 final class PlainPrinter extends PrintWriter {
-    private static final String SIGN = "\u001b[%sm";
-    private static final String END = "\u001b[0m";
+    private static final String SIGN = "\u001b[";
+    private static final String END = SIGN + "0m";
     private static final String STRONG = "1";
 
     /** Those of 256 colours that are nearest to the modes' in pictures and can be read on black and on white. */
@@ -39,7 +39,7 @@ final class PlainPrinter extends PrintWriter {
             if (style.isEmpty()) {
                 print(piece.text());
             } else {
-                terminal.print(String.format(SIGN, style));
+                terminal.print(SIGN + style + "m");
                 print(piece.text());
                 terminal.print(END);
             }
