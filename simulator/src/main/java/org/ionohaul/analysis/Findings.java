@@ -2,6 +2,7 @@ package org.ionohaul.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.StudyResult;
@@ -18,6 +19,7 @@ import org.ionohaul.trial.TrialSkies;
  * @param sizesArePartial whether the trials behind those answers were interrupted
  * @param skies what its skies were, and on which of them its modes differ most
  * @param sky one of its trials' skies
+ * @param races how far each case gets over time, an entry a case
  * @param provenance where it all comes from
  */
 public record Findings(
@@ -28,6 +30,7 @@ public record Findings(
         boolean sizesArePartial,
         SkyAnswers skies,
         SkyView sky,
+        List<Race> races,
         Provenance provenance) {
     /** How much of a trial's sky is shown at most. */
     private static final double LONGEST_SKY_SECONDS = 3600;
@@ -36,6 +39,7 @@ public record Findings(
     public Findings {
         spreads = spreads.stream().map(List::copyOf).toList();
         sizes = List.copyOf(sizes);
+        races = List.copyOf(races);
     }
 
     /**
@@ -49,6 +53,7 @@ public record Findings(
         Scenario scenario = result.scenario();
         TrialSkies skies = new TrialSkies(scenario);
         StudySummary summary = StudySummary.of(result);
+        double skySeconds = Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds());
         return new Findings(
                 result,
                 summary,
@@ -56,7 +61,8 @@ public record Findings(
                 ofSizes.filter(it -> it.trialsDone() > 0).map(SizeAnswers::of).orElse(List.of()),
                 ofSizes.map(StudyResult::isPartial).orElse(false),
                 SkyAnswers.of(result, summary, skies::watched),
-                SkyView.of(scenario, 0, skies.sky(0), Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds())),
+                SkyView.of(scenario, 0, skies.sky(0), skySeconds),
+                races(result, summary, skySeconds, Rerun.of(scenario)),
                 provenance);
     }
 
@@ -67,6 +73,14 @@ public record Findings(
                         .map(mode ->
                                 SpreadSplit.of(result.scenario(), it.transfer().deadlinesSeconds(), mode))
                         .toList())
+                .toList();
+    }
+
+    /** Returns how far each case gets over time. */
+    public static List<Race> races(StudyResult result, StudySummary summary, double skySeconds, Rerun rerun) {
+        return IntStream.range(0, result.cases().size())
+                .mapToObj(i -> Race.of(
+                        result.cases().get(i), summary.cases().get(i).ranking().get(0), skySeconds, rerun))
                 .toList();
     }
 

@@ -102,6 +102,11 @@ public record ModeSummary(
                         .toList());
     }
 
+    /** Returns on how many trials everything was delivered. */
+    Proportion deliveredCount() {
+        return new Proportion(Math.toIntExact(Math.round(trials * delivered.value())), trials);
+    }
+
     /** Returns the mean over deadlines of the chance to keep them; 1 if there are none. */
     double meanDeadlineShare() {
         return deadlines.stream()

@@ -76,7 +76,7 @@ public final class Main {
         try {
             return command.execute(arguments);
         } catch (Throwable failure) {
-            LastResort.tell(failure, PlainWriter.to(command.getErr()));
+            LastResort.tell(failure, PlainPrinter.to(command.getErr()));
             return ExitCode.FAILED;
         }
     }
@@ -92,7 +92,7 @@ public final class Main {
 
     private static int pointToHelp(ParameterException failure, String[] arguments) {
         CommandLine command = failure.getCommandLine();
-        PrintWriter err = PlainWriter.to(command.getErr());
+        PrintWriter err = PlainPrinter.to(command.getErr());
         Slip.of(failure, arguments).ifPresentOrElse(err::println, () -> {
             err.println(failure.getMessage());
             UnmatchedArgumentException.printSuggestions(failure, err);
@@ -106,8 +106,8 @@ public final class Main {
         List<CommandLine> commands = parsed.asCommandLineList();
         if (commands.stream().noneMatch(Main::asksForHelp)) {
             for (CommandLine command : commands) {
-                command.setOut(PlainWriter.to(command.getOut()));
-                command.setErr(PlainWriter.to(command.getErr()));
+                command.setOut(PlainPrinter.to(command.getOut()));
+                command.setErr(PlainPrinter.to(command.getErr()));
             }
         }
         return new CommandLine.RunLast().execute(parsed);

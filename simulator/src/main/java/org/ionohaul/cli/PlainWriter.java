@@ -2,7 +2,6 @@ package org.ionohaul.cli;
 
 import java.io.FilterWriter;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Writer;
 import org.ionohaul.scenario.PlainText;
 
@@ -13,11 +12,6 @@ import org.ionohaul.scenario.PlainText;
 final class PlainWriter extends FilterWriter {
     PlainWriter(Writer out) {
         super(out);
-    }
-
-    /** Returns a writer to the same place that lets nothing through that a terminal would obey. */
-    static PrintWriter to(PrintWriter terminal) {
-        return new PrintWriter(new PlainWriter(terminal), true);
     }
 
     @Override

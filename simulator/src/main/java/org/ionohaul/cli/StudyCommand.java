@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.report.FirstScreen;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
@@ -33,9 +34,9 @@ import picocli.CommandLine.Spec;
             "Simulates a scenario many times, with each mode under the same skies, and says how soon and how surely the"
                     + " files are through.",
             "",
-            "Prints a summary and writes a folder of results: report.html (open it in any browser; it needs no"
-                    + " network), summary.json and trials.csv. The same file and seed give the same results, whatever the"
-                    + " number of threads. Ctrl-C ends early with what is done.",
+            "Prints the answer on one screen and writes a folder of results: report.html (open it in any browser; it needs"
+                    + " no network), summary.json and trials.csv. The same file and seed give the same results, whatever the number of"
+                    + " threads. Ctrl-C ends early with what is done.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -51,6 +52,14 @@ final class StudyCommand implements Callable<Integer> {
 
     @Mixin
     private final Simulation simulation;
+
+    @Mixin
+    private final Screen screen = new Screen();
+
+    @Option(
+            names = "--full",
+            description = "Prints more than the first screen: tables, pairs of modes, other sizes, the sky.")
+    private boolean isFull;
 
     @Option(
             names = "--size-trials",
@@ -95,6 +104,7 @@ final class StudyCommand implements Callable<Integer> {
         if (sizeTrials < 0) {
             throw new ParameterException(spec.commandLine(), "--size-trials must not be negative: " + sizeTrials);
         }
+        int width = screen.width();
         Scenario scenario = choice.read(simulation.changes());
         precision.ifPresent(goal -> requireDeadlines(goal, scenario));
         Scenario ofSizes = ofSizes(scenario);
@@ -113,7 +123,7 @@ final class StudyCommand implements Callable<Integer> {
             Optional<StudyResult> sizes =
                     sizeTrials > 0 && !result.isPartial() ? Optional.of(sizes(ofSizes, run)) : Optional.empty();
             Findings findings = Findings.of(result, sizes, provenance);
-            show(findings, findings.isPartial() ? run.partial() : folder);
+            show(findings, findings.isPartial() ? run.partial() : folder, width);
             if (findings.isPartial()) {
                 print("Go on with the same command and --resume.");
                 return ExitCode.PARTIAL;
@@ -176,9 +186,12 @@ final class StudyCommand implements Callable<Integer> {
     }
 
     /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Findings findings, ResultFolder folder) throws NotWritten {
+    private void show(Findings findings, ResultFolder folder, int width) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
-        new TextReport(findings).lines().forEach(terminal::println);
+        screen.print(new FirstScreen(findings, width).lines());
+        if (isFull) {
+            new TextReport(findings, width).details().forEach(terminal::println);
+        }
         if (!findings.result().isPartial()) {
             precision
                     .filter(goal -> !goal.isReachedBy(findings.result()))
@@ -188,6 +201,9 @@ final class StudyCommand implements Callable<Integer> {
         NotWritten.write(
                 folder, List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
         print("");
+        if (!isFull) {
+            print("--full prints all tables; report.html has pictures.");
+        }
         print("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
     }
 

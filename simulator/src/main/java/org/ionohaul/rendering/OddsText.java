@@ -51,6 +51,16 @@ public final class OddsText {
     }
 
     /**
+     * Returns a chance that errs on the safe side, such as {@code at least 83 %}: rounded down to whole percent.
+     *
+     * @param probability from 0 to 1
+     */
+    public static String atLeast(double probability) {
+        // A bound of 0.29 is 28.999... hundredths.
+        return "at least " + (int) Math.floor(100 * requireChance(probability) + 1e-9) + " %";
+    }
+
+    /**
      * Returns an interval of chances, such as {@code 80-85 %} or {@code 98 to >99 %}.
      *
      * @param low from 0 to 1

@@ -77,6 +77,25 @@ public final class TimeText {
         return whole % HOUR == 0 ? hours : hours + " " + whole % HOUR / MINUTE + " min";
     }
 
+    /**
+     * Returns a length that can't be read as a time of day, such as {@code 45 s}, {@code 7 min 11 s} or {@code 1 h 5 min},
+     * rounded to the nearest second or, from an hour on, minute.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String length(double seconds) {
+        long whole = Math.round(requireLength(seconds));
+        if (whole < HOUR) {
+            return whole < MINUTE ? whole + " s" : whole / MINUTE + " min" + more(whole % MINUTE, "s");
+        }
+        long minutes = Math.round(seconds / MINUTE);
+        return minutes / MINUTE + " h" + more(minutes % MINUTE, "min");
+    }
+
+    private static String more(long count, String unit) {
+        return count == 0 ? "" : " " + count + " " + unit;
+    }
+
     private static String counted(long count, String unit) {
         return count == 1 ? "1 " + unit : count + " " + unit + "s";
     }

@@ -1,10 +1,14 @@
 package org.ionohaul.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
+import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.DataRateShare;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.OutcomeShare;
@@ -16,6 +20,7 @@ import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.session.Cause;
 import org.ionohaul.session.Outcome;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
 
 /** The pictures that show one case. */
@@ -49,8 +54,7 @@ final class CaseCharts {
                 "Fifty likely trials",
                 "Each dot is one trial in fifty: 45 dots left of a deadline are 9 of 10 trials. At the right, rings are"
                         + " through later than the axis reaches, crosses never.",
-                "A row of dots a mode, each dot one trial in fifty, over the time at which everything is through. The table"
-                        + " above has the times.",
+                "Fifty dots a mode, each one trial in fifty, over the time at which it is through. " + times(),
                 DotPlot.of(scale, deadlines(), trials.modes()),
                 Table.NONE);
     }
@@ -62,20 +66,34 @@ final class CaseCharts {
                 "The higher the line at a given minute, the more trials are through by then; what it lacks to 100 % at the"
                         + " right end comes later or never. The band shows how far chance in the simulation leaves it"
                         + " open.",
-                "A rising line a mode: the share of trials that are through over the time after pressing send. The table"
-                        + " above has the numbers.",
+                "A rising line a mode: the share of trials that are through over time. " + times(),
                 CompletionChart.of(scale, deadlines(), trials.modes()),
                 Table.NONE);
     }
 
-    private Chart bars(String name, String title, String reading, StackedBars bars, Table table) {
-        return new Chart(
-                id + "-" + name,
-                title,
-                reading,
-                title + ": a lying bar a mode, cut into parts. The table behind it has the numbers.",
-                bars,
-                table);
+    /** What dots and lines show: when half of the trials and 9 of 10 are through, mode by mode. */
+    private String times() {
+        return each(mode -> "5 of 10 trials " + time(mode.medianSeconds()) + ", 9 of 10 " + time(mode.ninthSeconds()));
+    }
+
+    private static String time(Estimate seconds) {
+        return Double.isFinite(seconds.value()) ? "after " + TimeText.length(seconds.value()) : "never";
+    }
+
+    private String each(Function<ModeSummary, String> finding) {
+        return summary.modes().stream()
+                .map(it -> it.mode().title() + ": " + finding.apply(it) + ".")
+                .collect(Collectors.joining(" "));
+    }
+
+    private Chart bars(
+            String name,
+            String title,
+            String reading,
+            Function<ModeSummary, String> finding,
+            StackedBars bars,
+            Table table) {
+        return new Chart(id + "-" + name, title, reading, title + ", a bar a mode. " + each(finding), bars, table);
     }
 
     private Chart outcomes() {
@@ -96,6 +114,11 @@ final class CaseCharts {
                 "outcomes",
                 "How sessions end",
                 "Share of trials.",
+                mode -> told.stream()
+                        .filter(it -> mode.outcome(it).hits() > 0)
+                        .map(it -> CaseWords.outcome(it) + " "
+                                + OddsText.percent(mode.outcome(it).share()))
+                        .collect(Collectors.joining(", ")),
                 new StackedBars(false, parts, bars),
                 CaseTables.outcomes(summary.modes()));
     }
@@ -113,7 +136,9 @@ final class CaseCharts {
         return bars(
                 "causes",
                 "Where the time goes",
-                "Minutes and seconds, mean of all trials, also of those that fail.",
+                "Minutes and seconds, mean of all trials, also of those that fail. Red is trouble: repeats, silence,"
+                        + " redialling.",
+                mode -> "most for " + most(mode) + ", of " + TimeText.length(mode.meanElapsedSeconds()),
                 new StackedBars(
                         false,
                         CAUSES,
@@ -121,6 +146,13 @@ final class CaseCharts {
                                 .map(it -> causeBar(it, longest))
                                 .toList()),
                 CaseTables.causes(summary.modes()));
+    }
+
+    private static String most(ModeSummary mode) {
+        return mode.causes().stream()
+                .max(Comparator.comparingDouble(CauseTime::meanSeconds))
+                .map(it -> CauseLegend.of(it.cause()).name() + ", " + TimeText.length(it.meanSeconds()))
+                .orElseThrow();
     }
 
     /** Returns a mode's bar; one too long to leave the others visible is drawn shorter, and says so. */
@@ -150,6 +182,10 @@ final class CaseCharts {
                 "data_rates",
                 "Data rates used",
                 "Share of the sending time at each data rate; 1, the palest, is the slowest and most robust.",
+                mode -> mode.dataRates().stream()
+                        .max(Comparator.comparingDouble(DataRateShare::airtimeShare))
+                        .map(it -> "most at data rate " + it.dataRate() + ", " + OddsText.percent(it.airtimeShare()))
+                        .orElse("none"),
                 new StackedBars(
                         true,
                         parts,

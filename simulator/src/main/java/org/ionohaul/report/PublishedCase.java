@@ -2,12 +2,15 @@ package org.ionohaul.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.Alike;
+import org.ionohaul.analysis.CaseAnswer;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.Comparison;
+import org.ionohaul.analysis.DeadlineAnswer;
 import org.ionohaul.analysis.Difference;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.Leaders;
@@ -15,6 +18,7 @@ import org.ionohaul.analysis.SavedTime;
 import org.ionohaul.analysis.Side;
 import org.ionohaul.analysis.Verdict;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.session.Cause;
 import org.ionohaul.statistics.Estimate;
@@ -28,6 +32,7 @@ record PublishedCase(
         List<String> bestFirst,
         Leading leaders,
         List<DeadlineLeading> deadlineLeaders,
+        Answer answer,
         Decision verdict,
         List<PublishedMode> modes,
         List<Pair> comparisons,
@@ -45,6 +50,27 @@ record PublishedCase(
 
     /** Those for one deadline. */
     record DeadlineLeading(double deadlineSeconds, Leading leaders) {}
+
+    /** The case's row in the answer grid. */
+    record Answer(List<ByDeadline> byDeadline, String plannedMode, OptionalDouble ninthPlanSeconds) {
+        static Answer of(CaseAnswer answer) {
+            return new Answer(
+                    answer.deadlines().stream().map(ByDeadline::of).toList(),
+                    answer.planned().name(),
+                    answer.plan().seconds());
+        }
+    }
+
+    /** One place in that row. */
+    record ByDeadline(double deadlineSeconds, List<String> modes, double share, double safeShare) {
+        static ByDeadline of(DeadlineAnswer answer) {
+            return new ByDeadline(
+                    answer.deadlineSeconds(),
+                    answer.modes().stream().map(Mode::name).toList(),
+                    answer.share(),
+                    answer.safeShare());
+        }
+    }
 
     /** What decides between the best mode and the next. */
     record Decision(
@@ -138,6 +164,7 @@ record PublishedCase(
                                 deadlines.get(i),
                                 Leading.of(summary.deadlineLeaders().get(i), summary)))
                         .toList(),
+                Answer.of(CaseAnswer.of(summary)),
                 Decision.of(summary),
                 summary.modes().stream().map(PublishedMode::of).toList(),
                 pairs.subList(0, ofBest),

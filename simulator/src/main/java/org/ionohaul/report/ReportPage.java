@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.rendering.Chart;
 import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.sheet.SkySection;
@@ -15,6 +16,9 @@ import org.ionohaul.study.StudyResult;
  * @param title the scenario's title
  * @param basis what the numbers rest on
  * @param partial the warning on an interrupted study; empty if it was not
+ * @param answers the answer grid
+ * @param sentences a sentence a case
+ * @param races the race of each case
  * @param cases a section a case
  * @param sizes files of other sizes, an entry a direction; may be empty
  * @param sky one trial's sky
@@ -30,6 +34,9 @@ public record ReportPage(
         String title,
         String basis,
         String partial,
+        AnswerTable answers,
+        List<String> sentences,
+        List<Chart> races,
         List<CaseSection> cases,
         List<SizeSection> sizes,
         SkySection sky,
@@ -54,6 +61,17 @@ public record ReportPage(
                 result.scenario().title(),
                 StudyWords.basis(findings),
                 StudyWords.partial(findings),
+                AnswerTable.of(findings),
+                summary.cases().stream()
+                        .map(it -> AnswerWords.sentence(result.scenario(), it))
+                        .toList(),
+                IntStream.range(0, summary.cases().size())
+                        .mapToObj(i -> RaceChart.chart(
+                                "race-" + (i + 1),
+                                result.scenario(),
+                                summary.cases().get(i),
+                                findings.races().get(i)))
+                        .toList(),
                 IntStream.range(0, summary.cases().size())
                         .mapToObj(i -> CaseSection.of(
                                 "case-" + (i + 1),

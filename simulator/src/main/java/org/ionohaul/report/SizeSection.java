@@ -28,8 +28,8 @@ public record SizeSection(String route, String basis, List<String> crossings, Ch
                                 + " band reaches from 1 of 10 to 9 of 10. Dotted upright lines: two modes change places;"
                                 + " below, how far chance in the simulation leaves open where. Both scales are"
                                 + " logarithmic.",
-                        "A rising line a mode: the time until a file is through over its size. The sentences above tell"
-                                + " where lines cross, the tables have the numbers.",
+                        "A rising line a mode: the time until a file is through over its size. "
+                                + String.join(" ", SizeTables.crossings(answers)),
                         SizeChart.of(answers),
                         SizeTables.times(answers)),
                 SizeTables.pace(answers));

@@ -17,26 +17,45 @@ import org.ionohaul.study.StudyResult;
 
 /** What a study found, for a terminal. */
 public final class TextReport {
-    private static final int WIDTH = 80;
+    private static final int USUAL_WIDTH = 80;
 
     private final Findings findings;
     private final StudyResult result;
+    private final int width;
+
+    /**
+     * Prepares the report for 80 characters.
+     *
+     * @param findings what was found
+     */
+    public TextReport(Findings findings) {
+        this(findings, USUAL_WIDTH);
+    }
 
     /**
      * Prepares the report.
      *
      * @param findings what was found
+     * @param mostCharacters longest line allowed, 60 or more
      */
-    public TextReport(Findings findings) {
+    public TextReport(Findings findings, int mostCharacters) {
         this.findings = findings;
         this.result = findings.result();
+        this.width = mostCharacters;
     }
 
     /** Returns the report's lines. */
     public List<String> lines() {
         Scenario scenario = result.scenario();
-        List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(StudyWords.basis(findings), "", WIDTH));
+        List<String> lines = new ArrayList<>(TextWrap.lines(scenario.title(), "", width));
+        lines.addAll(TextWrap.lines(StudyWords.basis(findings), "", width));
+        lines.addAll(details());
+        return lines;
+    }
+
+    /** Returns all but what the study is: what stands below the {@link FirstScreen}. */
+    public List<String> details() {
+        List<String> lines = new ArrayList<>();
         for (int i = 0; i < result.cases().size(); i++) {
             lines.add("");
             addCase(
@@ -48,8 +67,8 @@ public final class TextReport {
         findings.sizes().forEach(it -> addSizes(lines, it));
         addSkies(lines);
         lines.add("");
-        lines.addAll(TextWrap.lines(StudyWords.RANGES, "", WIDTH));
-        lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", WIDTH));
+        lines.addAll(TextWrap.lines(StudyWords.RANGES, "", width));
+        lines.addAll(TextWrap.lines(StudyWords.CAUTION, "", width));
         return lines;
     }
 
@@ -59,22 +78,22 @@ public final class TextReport {
             List<Optional<SpreadSplit>> spreads,
             List<Optional<Difference>> differences) {
         addHeading(lines, CaseWords.heading(summary.transfer()) + ", " + CaseWords.route(result.scenario(), summary));
-        lines.addAll(TextWrap.lines(CaseWords.answer(summary), "  ", WIDTH));
-        CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        new LimitWords(result.scenario()).ofModes(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", WIDTH));
-        CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        lines.addAll(TextWrap.lines(CaseWords.answer(summary), "  ", width));
+        CaseWords.deadlines(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
+        new LimitWords(result.scenario()).ofModes(summary).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
+        lines.addAll(TextWrap.lines("What decides it: " + VerdictWords.sentences(summary), "  ", width));
+        CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
         CaseWords.differences(result.scenario(), summary, differences, 1)
-                .forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
-        SpreadWords.ofBest(summary, spreads).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+                .forEach(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
+        SpreadWords.ofBest(summary, spreads).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
         lines.add("");
-        lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(WIDTH));
+        lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(width));
         lines.add("");
-        lines.addAll(new TextTable(CaseTables.sure(summary.modes())).lines(WIDTH));
+        lines.addAll(new TextTable(CaseTables.sure(summary.modes())).lines(width));
         for (Table file : CaseTables.files(summary)) {
             lines.add("");
-            lines.addAll(TextWrap.lines(file.caption() + ":", "  ", WIDTH));
-            lines.addAll(new TextTable(file).lines(WIDTH));
+            lines.addAll(TextWrap.lines(file.caption() + ":", "  ", width));
+            lines.addAll(new TextTable(file).lines(width));
         }
         lines.add("");
         lines.addAll(strip(summary));
@@ -83,32 +102,32 @@ public final class TextReport {
     private void addSizes(List<String> lines, SizeAnswers answers) {
         lines.add("");
         addHeading(lines, "Files of other sizes, " + SizeTables.route(result.scenario(), answers));
-        lines.addAll(TextWrap.lines(SizeTables.basis(answers), "  ", WIDTH));
-        SizeTables.crossings(answers).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        lines.addAll(TextWrap.lines(SizeTables.basis(answers), "  ", width));
+        SizeTables.crossings(answers).forEach(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
         lines.add("");
-        lines.addAll(new TextTable(SizeTables.pace(answers)).lines(WIDTH));
+        lines.addAll(new TextTable(SizeTables.pace(answers)).lines(width));
     }
 
     private void addSkies(List<String> lines) {
         Table table = SkiesTables.ends(result.scenario(), findings.skies());
         lines.add("");
         addHeading(lines, "The sky");
-        lines.addAll(TextWrap.lines(table.caption() + ".", "  ", WIDTH));
+        lines.addAll(TextWrap.lines(table.caption() + ".", "  ", width));
         lines.add("");
-        lines.addAll(new TextTable(table).lines(WIDTH));
+        lines.addAll(new TextTable(table).lines(width));
     }
 
-    private static void addHeading(List<String> lines, String heading) {
-        lines.addAll(TextWrap.lines(heading, "", WIDTH));
-        lines.add("=".repeat(Math.min(WIDTH, heading.length())));
+    private void addHeading(List<String> lines, String heading) {
+        lines.addAll(TextWrap.lines(heading, "", width));
+        lines.add("=".repeat(Math.min(width, heading.length())));
     }
 
-    private static List<String> strip(CaseSummary summary) {
+    private List<String> strip(CaseSummary summary) {
         List<ModeSummary> modes = summary.modes();
-        List<String> lines = new ArrayList<>();
-        lines.add("  1, 5, 9: by then 1, 5, 9 of 10 trials are through"
-                + (summary.transfer().deadlinesSeconds().isEmpty() ? "" : "; |: deadline"));
-        lines.addAll(new TimeStrip(modes, CaseScale.of(summary), WIDTH).lines());
+        String reading = "1, 5, 9: by then 1, 5, 9 of 10 trials are through"
+                + (summary.transfer().deadlinesSeconds().isEmpty() ? "" : "; |: deadline");
+        List<String> lines = new ArrayList<>(TextWrap.lines(reading, "  ", width));
+        lines.addAll(new TimeStrip(modes, CaseScale.of(summary), width).lines());
         return lines;
     }
 }

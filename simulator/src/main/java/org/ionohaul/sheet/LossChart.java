@@ -2,6 +2,7 @@ package org.ionohaul.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.Table;
@@ -58,6 +59,12 @@ record LossChart(double leastPercent, List<Line> dataRates) implements ChartReco
         }
     }
 
+    private static String tenthLost(ModeCard.OnPath path) {
+        return Double.isFinite(path.tenthLostDb())
+                ? String.format(Locale.ROOT, "%.1f dB", path.tenthLostDb())
+                : "no SNR at all";
+    }
+
     /**
      * Returns the picture.
      *
@@ -71,8 +78,11 @@ record LossChart(double leastPercent, List<Line> dataRates) implements ChartReco
                 "Frames lost, path: " + key,
                 "Share of frames lost over the signal's SNR in 3 kHz; a line a data rate with its number beside it, pale for the"
                         + " most robust and dark for the fastest. The numbers are in loss.csv.",
-                "Falling lines, one a data rate: the share of frames lost over SNR on path " + key
-                        + ". The table above says where they cross 50, 10 and 1 %.",
+                "Falling lines, one a data rate: the share of frames lost over SNR. A tenth is lost at "
+                        + card.dataRates().stream()
+                                .map(it -> tenthLost(it.paths().get(path)))
+                                .collect(Collectors.joining(", "))
+                        + ", data rate 1 first.",
                 new LossChart(
                         LEAST_PERCENT,
                         card.dataRates().stream().map(it -> Line.of(it, path)).toList()),

@@ -1,6 +1,12 @@
 package org.ionohaul.sheet;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ionohaul.channel.End;
+import org.ionohaul.channel.WatchSummary;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.DecibelText;
+import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.trial.SkyView;
@@ -32,9 +38,16 @@ public record SkySection(Table trials, Chart chart, Table ends) {
                 "Dark: SNR in 3 kHz of a full-power carrier, the line through the middle of each short span, the band"
                         + " holding eight tenths of it. Dashed: noise and other stations, in dB over the noise"
                         + " floor. Bars along the top: other stations on the air.",
-                "For each end the SNR over time, what disturbs it, and when other stations are on the air. The table above"
-                        + " sums it up.",
+                Stream.of(End.values()).map(it -> finding(view, it)).collect(Collectors.joining(" ")),
                 SkyChart.of(view),
                 SkyTables.needs(view));
+    }
+
+    private static String finding(SkyView view, End end) {
+        WatchSummary whole = view.at(end).summary();
+        return SkyTables.heading(view, end) + ": SNR over time, half of it above "
+                + DecibelText.whole(whole.sinrDb().median()) + ", nine tenths above "
+                + DecibelText.whole(whole.sinrDb().low()) + "; others on the air "
+                + OddsText.percent(Math.min(1, whole.occupiedShare())) + " of the time.";
     }
 }

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.ChartRecord;
+import org.ionohaul.rendering.ModeOrder;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 
 /**
@@ -25,7 +28,7 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
      * @param value the key's value
      * @param label which mode is best there
      * @param says the same with its margin
-     * @param mode place in the scenario of the mode that it is about, if it is about one
+     * @param mode place among the colours of the mode that it is about, if it is about one
      * @param ahead length of the bar
      * @param low lower end of its whisker, if it has one
      * @param high upper end of its whisker
@@ -38,14 +41,14 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
             double ahead,
             OptionalDouble low,
             OptionalDouble high) {
-        static Bar of(CasePoint point, String label, List<Cell> row) {
+        static Bar of(CasePoint point, OptionalInt mode, String label, List<Cell> row) {
             boolean isNothing = point.choice() == CasePoint.Choice.NOTHING_ARRIVES;
             Optional<Estimate> ahead = point.margin().filter(it -> !isNothing).map(Margin::bestBefore);
             return new Bar(
                     row.get(0).text(),
                     label,
                     String.join(": ", row.stream().map(Cell::text).toList()),
-                    point.choice() == CasePoint.Choice.CLEAR ? OptionalInt.of(point.best()) : OptionalInt.empty(),
+                    point.choice() == CasePoint.Choice.CLEAR ? mode : OptionalInt.empty(),
                     ahead.map(it -> 100 * it.value()).orElse(isNothing ? 0.0 : 100.0),
                     ahead.map(it -> OptionalDouble.of(100 * it.low())).orElse(OptionalDouble.empty()),
                     ahead.map(it -> OptionalDouble.of(100 * it.high())).orElse(OptionalDouble.empty()));
@@ -53,20 +56,24 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
     }
 
     static Chart chart(String id, Variation variation, VariationTables tables, int caseIndex) {
+        List<Mode> modes = variation.scenario().modes();
+        ModeOrder order = new ModeOrder(modes.stream().map(Mode::title).toList());
         List<Bar> bars = new ArrayList<>();
         for (int i = 0; i < variation.points().size(); i++) {
             CasePoint point = variation.points().get(i).cases().get(caseIndex);
             bars.add(Bar.of(
                     point,
-                    PointWords.best(point, variation.scenario().modes()),
+                    order.of(modes.get(point.best()).title()),
+                    PointWords.best(point, modes),
                     tables.best(caseIndex).rows().get(i)));
         }
         return new Chart(
                 id,
                 "Which mode is best, and by how much",
-                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance"
-                        + " in the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
-                "A bar a value of " + variation.sweeps().get(0).key() + ". The table has the numbers.",
+                "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
+                        + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
+                "A bar a value of " + variation.sweeps().get(0).key() + ". "
+                        + bars.stream().map(Bar::says).collect(Collectors.joining("; ")) + ".",
                 new BestStrip(bars),
                 tables.best(caseIndex));
     }

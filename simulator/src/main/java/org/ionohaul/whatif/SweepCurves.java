@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.Variation;
@@ -99,18 +100,23 @@ final class SweepCurves {
             Function<ModePoint, Estimate> measure,
             DoubleUnaryOperator unit,
             Function<ModePoint, Cell> says) {
+        List<SweepCurve.Line> lines = IntStream.range(
+                        0, variation.scenario().modes().size())
+                .mapToObj(it -> line(it, measure, unit, says))
+                .toList();
         return new Chart(
                 id,
                 title,
                 reading + " The band shows how far chance in the simulation leaves it open.",
-                title + " over the values of " + axis.key() + ", a line a mode. The table has the numbers.",
-                new SweepCurve(
-                        axis,
-                        height,
-                        IntStream.range(0, variation.scenario().modes().size())
-                                .mapToObj(it -> line(it, measure, unit, says))
-                                .toList()),
+                title + " over the values of " + axis.key() + ", a line a mode. From the first value to the last: "
+                        + lines.stream().map(SweepCurves::ends).collect(Collectors.joining("; ")) + ".",
+                new SweepCurve(axis, height, lines),
                 table(title, says));
+    }
+
+    private static String ends(SweepCurve.Line line) {
+        return line.mode() + " " + line.says().get(0) + " to "
+                + line.says().get(line.says().size() - 1);
     }
 
     private SweepCurve.Line line(

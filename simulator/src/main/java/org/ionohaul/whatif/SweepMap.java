@@ -26,7 +26,7 @@ record SweepMap(Side down, Side across, List<Place> cells) implements ChartRecor
      *
      * @param label its lettering
      * @param says what it says when pointed at
-     * @param mode place in the scenario of the mode that it is about, if it is about one
+     * @param mode place among the colours of the mode that it is about, if it is about one
      * @param value how much it is, if it can be told
      */
     record Place(String label, String says, OptionalInt mode, OptionalDouble value) {}

@@ -16,6 +16,7 @@ import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.KeySweep;
@@ -26,12 +27,14 @@ final class SweepMaps {
     private final VariationTables tables;
     private final int caseIndex;
     private final List<Mode> modes;
+    private final ModeOrder order;
 
     SweepMaps(Variation variation, VariationTables tables, int caseIndex) {
         this.variation = variation;
         this.tables = tables;
         this.caseIndex = caseIndex;
         this.modes = variation.scenario().modes();
+        this.order = new ModeOrder(modes.stream().map(Mode::title).toList());
     }
 
     List<Chart> charts(String id) {
@@ -93,7 +96,7 @@ final class SweepMaps {
                         letter(point.best())
                                 + point.margin().map(SweepMaps::share).orElse(""),
                         says,
-                        OptionalInt.of(point.best()),
+                        order.of(modes.get(point.best()).title()),
                         OptionalDouble.empty());
         };
     }
@@ -137,17 +140,20 @@ final class SweepMaps {
             Function<CasePoint, Cell> cell) {
         KeySweep down = variation.sweeps().get(0);
         KeySweep across = variation.sweeps().get(1);
+        List<SweepMap.Place> places = variation.points().stream()
+                .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
+                .toList();
         return new Chart(
                 id,
                 title,
                 reading,
-                "A map with " + down.key() + " down and " + across.key() + " across. The table has the numbers.",
+                "A map with " + down.key() + " down and " + across.key() + " across, from "
+                        + places.get(0).says().replace("\n", ": ") + ", to "
+                        + places.get(places.size() - 1).says().replace("\n", ": ") + ".",
                 new SweepMap(
                         new SweepMap.Side(down.key(), down.values()),
                         new SweepMap.Side(across.key(), across.values()),
-                        variation.points().stream()
-                                .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
-                                .toList()),
+                        places),
                 tables.map(title, caseIndex, cell));
     }
 

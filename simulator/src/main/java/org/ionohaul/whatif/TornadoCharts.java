@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.ModePoint;
@@ -116,7 +117,9 @@ final class TornadoCharts {
                 measure.reading()
                         + " Each key alone at either end of its range, against the scenario as it stands; the key that"
                         + " changes most is on top. Whiskers: how far chance in the simulation leaves it open.",
-                "Two bars a key, one an end of its range. The table has the numbers.",
+                "Two bars a key, one an end of its range; on top "
+                        + bars.stream().limit(2).map(TornadoChart.Bar::label).collect(Collectors.joining(" and "))
+                        + ".",
                 new TornadoChart(measure.axis(), end, bars),
                 table);
     }

@@ -9,7 +9,7 @@
   const DASHES = [[], [7, 3], [2, 3], [9, 3, 2, 3]];
   const SYMBOLS = ['circle', 'rect', 'triangle', 'diamond'];
   const PALE = '#dfe3e7', DARK = '#24292f';
-  const HALF_SHEET = 430, WHOLE_SHEET = 760; // how wide a column and a sheet count when printed
+  const HALF_SHEET = 430, WHOLE_SHEET = 760, WIDE_SHEET = 1080; // how wide a column and a sheet count when printed
 
   const round = (of, index) => of[index % of.length];
   const range = (count, entry) => Array.from({ length: count }, (_, i) => entry(i));
@@ -23,6 +23,7 @@
   const inkOn = colour => isDark(colour) ? PAPER : INK;
   const tint = mode => blended(PAPER, round(MODES, mode), 0.45);
   const shade = share => blended(PALE, DARK, share);
+  const letter = colour => blended(colour, INK, 0.4); // 4.5:1 on paper
   const step = (index, count) => shade(count === 1 ? 0.5 : index / (count - 1));
 
   const axis = {
@@ -54,6 +55,26 @@
       return {
         type: 'polygon', silent: true, shape: { points: edge(2).concat(edge(1).reverse()) },
         style: { fill: api.visual('color'), opacity: 0.15 }
+      };
+    },
+    // Between two lines that rise to the right; data: x left, x right, y.
+    between(params, api) {
+      if (params.context.isDrawn) {
+        return null;
+      }
+      params.context.isDrawn = true;
+      const edge = dimension => range(params.dataInsideLength, i => api.coord([api.value(dimension, i), api.value(2, i)]));
+      return {
+        type: 'polygon', silent: true, shape: { points: edge(0).concat(edge(1).reverse()) },
+        style: { fill: api.visual('color'), opacity: 0.15 }
+      };
+    },
+    // Where something ended; data: x, y.
+    cross(params, api) {
+      const [x, y] = api.coord([api.value(0), api.value(1)]), r = 4;
+      return {
+        type: 'path', style: { stroke: api.visual('color'), fill: 'none', lineWidth: 1.4 },
+        shape: { pathData: `M${x - r} ${y - r}L${x + r} ${y + r}M${x - r} ${y + r}L${x + r} ${y - r}` }
       };
     },
     // A bar of so many pixels below its edge; data: from, to, y, pixels.
@@ -102,11 +123,11 @@
     type: 'line', name, color, symbol: 'none', lineStyle: { width: 2, type: dash }, data,
     labelLayout: { moveOverlap: 'shiftY' },
     endLabel: {
-      show: true, formatter: '{a}', width: 86, overflow: 'break', color: 'inherit', textBorderColor: PAPER, textBorderWidth: 2
+      show: true, formatter: '{a}', width: 86, lineHeight: 14, overflow: 'break', color: letter(color), textBorderColor: PAPER, textBorderWidth: 2
     },
     ...more
   });
-  const modeLine = (mode, name, data, more) => namedLine(name, round(MODES, mode), round(DASHES, mode), data, more);
+  const modeLine = (it, data, more) => namedLine(it.mode, round(MODES, it.place), round(DASHES, it.place), data, more);
   // Lettering at points that are not drawn themselves; data: name and value.
   const lettering = (data, label, more) => ({
     type: 'scatter', silent: true, symbolSize: 1, itemStyle: { color: 'transparent' }, data,
@@ -172,10 +193,10 @@
           yAxis: [0, 1].map(gridIndex => ({ gridIndex, type: 'value', max: whole, show: false })),
           series: [
             ...rows.flatMap((row, i) => [
-              shape('trial', round(MODES, i), heaps[i].dots.map((it, k) => ({
+              shape('trial', round(MODES, row.place), heaps[i].dots.map((it, k) => ({
                 value: [it.x, floors[i] + it.layer + 0.5, it.pitch, 0], says: `${row.mode}: through after ${row.clock[k]}`
               })), inPanel(0)),
-              shape('trial', round(MODES, i), range(row.later + row.never, k => ({
+              shape('trial', round(MODES, row.place), range(row.later + row.never, k => ({
                 value: [k % EDGE + 0.5, floors[i] + Math.floor(k / EDGE) + 0.5, 1, k < row.later ? 1 : 2],
                 says: row.mode + (k < row.later ? ': through later than shown' : ': never through')
               })), inPanel(1))
@@ -191,6 +212,67 @@
       };
     },
 
+    RaceChart({ axis: time, whole, unit, end, modes, heading, sky }) {
+      const legend = 24 * Math.ceil(modes.length / 2), PLOT = 340, GAP = 84, METER = 96;
+      const top = legend + 26, below = top + PLOT + GAP, levels = [...sky.low, ...sky.high];
+      const grid = { left: 52, right: 24 };
+      // What lies beyond the axis leaves it to the right, at the height reached there.
+      const reached = (times, held) => {
+        const points = held.map((y, i) => [times[i], y]).filter(it => it[0] !== null);
+        const inside = points.filter(it => it[0] <= time.end), next = points[inside.length], last = inside[inside.length - 1];
+        const cut = next && last
+          ? [[time.end, last[1] + (next[1] - last[1]) * (time.end - last[0]) / (next[0] - last[0])]]
+          : last && last[1] < end ? [[time.end, last[1]]] : [];
+        return [...inside, ...cut];
+      };
+      // The right edge at each height of the left one, or the end of the axis where 9 of 10 trials do not get so far.
+      const band = it => it.held.map((y, i) => [it.tenth[i], it.ninth[i], y]).filter(row => row[0] !== null && row[0] <= time.end)
+        .map(row => [row[0], row[1] === null ? time.end : Math.min(time.end, row[1]), row[2]]);
+      return {
+        height: below + METER + 48,
+        paper: WIDE_SHEET,
+        options: {
+          grid: [{ ...grid, top, height: PLOT }, { ...grid, top: below, height: METER }],
+          legend: { top: 0, left: 0, itemWidth: 34, selectedMode: false, itemStyle: { opacity: 0 }, data: modes.map(it => it.mode) },
+          title: { text: heading, left: 0, top: below - 34, textStyle: { fontSize: 13, lineHeight: 16, width: 330, overflow: 'break' } },
+          tooltip: { trigger: 'item' },
+          xAxis: [timeAxis(time, 0), timeAxis(time, 1)],
+          yAxis: [
+            {
+              type: 'value', min: 0, max: end, name: `${unit} held`, nameGap: 34,
+              axisLabel: { showMaxLabel: true, hideOverlap: true }
+            },
+            { gridIndex: 1, type: 'value', scale: true, splitNumber: 3, axisLabel: { formatter: '{value} dB' } }],
+          series: [
+            ...modes.flatMap(it => {
+              const colour = round(MODES, it.place);
+              return [
+                shape('between', colour, band(it)),
+                {
+                  type: 'line', name: it.mode, color: colour, symbol: 'none', z: 3,
+                  lineStyle: { width: 3.2, type: round(DASHES, it.place) }, data: reached(it.median, it.held)
+                },
+                {
+                  type: 'line', color: letter(colour), symbol: 'none', step: 'end', z: 4, lineStyle: { width: 1.1 }, data: it.one
+                },
+                {
+                  type: 'scatter', color: colour, symbolSize: 5, z: 5, itemStyle: { opacity: 0.01 },
+                  data: it.held.map((y, i) => ({ value: [it.median[i], y], says: `${it.mode}: ${it.says[i]}` }))
+                    .filter(point => point.value[0] !== null && point.value[0] <= time.end)
+                },
+                shape('cross', colour, it.stops, { z: 5 })
+              ];
+            }),
+            { type: 'line', data: [], silent: true, markLine: marks(deadlines(time)) },
+            { type: 'line', data: [], silent: true, ...inPanel(1), markLine: marks(deadlines(time), { label: { show: false } }) },
+            shape('bar', OPEN, sky.others.map(it => [...it, Math.max(...levels), METER]), inPanel(1)),
+            shape('band', INK, sky.at.map((x, i) => [x, sky.low[i], sky.high[i]]), inPanel(1)),
+            { type: 'line', color: INK, symbol: 'none', ...inPanel(1), data: sky.at.map((x, i) => [x, sky.median[i]]) }
+          ]
+        }
+      };
+    },
+
     CompletionChart({ axis: time, at, clock, modes }) {
       return {
         height: 310,
@@ -198,8 +280,8 @@
           grid: { left: 46, right: 92, top: 24, bottom: 42 }, tooltip: { trigger: 'axis' },
           xAxis: timeAxis(time, 0), yAxis: percentAxis,
           series: modes.flatMap((it, mode) => [
-            shape('band', round(MODES, mode), at.map((x, i) => [x, it.low[i], it.high[i]])),
-            modeLine(mode, it.mode, at.map((x, i) => ({
+            shape('band', round(MODES, it.place), at.map((x, i) => [x, it.low[i], it.high[i]])),
+            modeLine(it, at.map((x, i) => ({
               value: [x, it.share[i]],
               says: (mode === 0 ? `Through within ${clock[i]}\n` : '') + `${it.mode}: ${it.says[i]}`
             })), { markLine: marks(mode === 0 ? deadlines(time) : []) })
@@ -279,9 +361,9 @@
             },
             ...modes.flatMap((it, mode) => [
               // Where 9 of 10 trials are not reached, the band is open to the top.
-              shape('band', round(MODES, mode), range(bytes.length, i => i).filter(i => it.tenth[i] !== null)
+              shape('band', round(MODES, it.place), range(bytes.length, i => i).filter(i => it.tenth[i] !== null)
                 .map(i => [bytes[i], Math.max(low, it.tenth[i]), it.ninth[i] === null ? high : Math.min(high, it.ninth[i])])),
-              modeLine(mode, it.mode, bytes.map((x, i) => ({
+              modeLine(it, bytes.map((x, i) => ({
                 value: [x, it.median[i]],
                 says: (mode === 0 ? `${sizes[i]}: through by, on 5 of 10 trials (9 of 10)\n` : '') + `${it.mode}: ${it.says[i]}`
               })))
@@ -307,7 +389,7 @@
         options: {
           tooltip: { trigger: 'axis' },
           title: ends.map((it, i) => ({
-            text: it.heading, left: 0, top: top(i) - TOP, textStyle: { fontSize: 13, width: 320, overflow: 'break' }
+            text: it.heading, left: 0, top: top(i) - TOP, textStyle: { fontSize: 13, lineHeight: 16, width: 320, overflow: 'break' }
           })),
           grid: ends.map((_, i) => ({ left: 46, right: 84, top: top(i), height: PLOT })),
           xAxis: ends.map((_, i) => timeAxis(time, i)),
@@ -351,12 +433,12 @@
       const at = i => sweep.numbers.length ? sweep.numbers[i] : i;
       const lowest = Math.min(...sweep.numbers), highest = Math.max(...sweep.numbers);
       // A band for each run of values at which something is known; it ends at the top where nothing bounds it.
-      const bands = (it, mode) => it.low
+      const bands = it => it.low
         .map((low, i) => low !== null && low < up.top
           ? [at(i), low, it.high[i] === null ? up.top : Math.min(up.top, it.high[i])] : null)
         .reduce((runs, point) => point ? [...runs.slice(0, -1), [...runs[runs.length - 1], point]] : [...runs, []], [[]])
         .filter(run => run.length > 1)
-        .map(run => shape('band', round(MODES, mode), run));
+        .map(run => shape('band', round(MODES, it.place), run));
       return {
         height: 300 + legend,
         options: {
@@ -375,14 +457,14 @@
           },
           series: modes.flatMap((it, mode) => [
             {
-              type: 'line', name: it.mode, color: round(MODES, mode), symbol: round(SYMBOLS, mode), symbolSize: 7, z: 3,
-              lineStyle: { width: 2.2, type: round(DASHES, mode) },
+              type: 'line', name: it.mode, color: round(MODES, it.place), symbol: round(SYMBOLS, it.place), symbolSize: 7, z: 3,
+              lineStyle: { width: 2.2, type: round(DASHES, it.place) },
               data: it.value.map((y, i) => ({
                 value: [at(i), y],
                 says: (mode === 0 ? `${sweep.key} = ${sweep.values[i]}\n` : '') + `${it.mode}: ${it.says[i]}`
               }))
             },
-            ...bands(it, mode)])
+            ...bands(it)])
         }
       };
     },
@@ -485,8 +567,14 @@
     }
   };
 
+  // Modes take the colours in order of their names, whatever the order of the file.
+  const placed = data => {
+    const rows = [data.modes, data.rows].flatMap(it => it || []), names = rows.map(it => it.mode).sort();
+    rows.forEach(it => { it.place = names.indexOf(it.mode); });
+    return data;
+  };
   const charts = Array.from(document.querySelectorAll('.chart'), place => {
-    const { height, options } = kinds[place.dataset.kind](JSON.parse(place.nextElementSibling.textContent));
+    const { height, paper, options } = kinds[place.dataset.kind](placed(JSON.parse(place.nextElementSibling.textContent)));
     place.style.height = height + 'px';
     const chart = echarts.init(place, 'page', { renderer: 'svg' });
     chart.setOption(common);
@@ -503,12 +591,12 @@
         fit('auto');
       }
     }).observe(place);
-    return { fit, paperWidth: place.parentElement.matches(':only-child') ? WHOLE_SHEET : HALF_SHEET };
+    return { fit, paperWidth: paper || (place.parentElement.matches(':only-child') ? WHOLE_SHEET : HALF_SHEET) };
   });
   addEventListener('beforeprint', () => charts.forEach(it => it.fit(it.paperWidth)));
   addEventListener('afterprint', () => charts.forEach(it => it.fit('auto')));
 
   // Until here the page shows every table unfolded and says that the pictures need a script.
-  document.querySelectorAll('.behind').forEach(it => { it.open = false; });
+  document.querySelectorAll('.behind, .fold').forEach(it => { it.open = false; });
   document.documentElement.classList.add('drawn');
 })();

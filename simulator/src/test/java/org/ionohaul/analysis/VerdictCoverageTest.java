@@ -127,6 +127,20 @@ final class VerdictCoverageTest {
                 "lead rises with SNR",
                 200,
                 sky -> fifth(sky, 200)));
+        for (int trials : new int[] {60, 250}) {
+            all.add(new Experiment(
+                    "so many trials keep the deadline at least", "1 mode", trials, sky -> answer(sky, trials, 1)));
+            all.add(new Experiment(
+                    "so many trials keep the deadline at least",
+                    "4 modes alike",
+                    trials,
+                    sky -> answer(sky, trials, 1, 1, 1, 1)));
+            all.add(new Experiment(
+                    "so many trials keep the deadline at least",
+                    "3 modes 5 % slower each than the one before",
+                    trials,
+                    sky -> answer(sky, trials, 1, 1.05, 1.1)));
+        }
         return all;
     }
 
@@ -238,6 +252,17 @@ final class VerdictCoverageTest {
         CaseSummary summary = sky.study(trials, factors);
         return Claim.of(summary.leaders().modes().contains(0)
                 && summary.deadlineLeaders().stream().allMatch(it -> it.modes().contains(0)));
+    }
+
+    /** Whichever of the modes named is taken, the earlier deadline must be kept on so many trials. */
+    private static Claim answer(Sky sky, int trials, double... factors) {
+        DeadlineAnswer answer =
+                CaseAnswer.of(sky.study(trials, factors)).deadlines().get(0);
+        return answer.modes().isEmpty()
+                ? Claim.NONE
+                : Claim.of(answer.modes().stream()
+                        .mapToDouble(it -> factors[Integer.parseInt(it.name().substring(1))])
+                        .allMatch(it -> Sky.kept(DEADLINES.get(0), it) >= answer.safeShare()));
     }
 
     private static Claim alike(Sky sky, int trials, double slower) {

@@ -108,6 +108,44 @@ final class MainTest {
     }
 
     @Test
+    void theRestIsPrintedIfAskedForInLinesOfTheAskedLength() {
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--width", "60")));
+        String first = out.toString();
+        first.lines().filter(it -> !it.startsWith("Written to ")).forEach(it -> assertTrue(it.length() <= 60, it));
+        out.getBuffer().setLength(0);
+        assertEquals(ExitCode.DONE, run(study("--trials", "10", "--width", "60", "--full")));
+        String answer = first.substring(0, first.indexOf("--full prints"));
+        assertTrue(out.toString().startsWith(answer.strip()), out::toString);
+        assertTrue(out.toString().lines().count() > 100 + answer.lines().count(), out::toString);
+    }
+
+    /** The library's own switch stands for a terminal that shows colours. */
+    @Test
+    void whereATerminalHasColoursTheyAreUsedUnlessPlainIsAskedFor() {
+        String before = System.setProperty("picocli.ansi", "true");
+        try {
+            assertEquals(ExitCode.DONE, run(study("--trials", "10")));
+            assertTrue(out.toString().startsWith("\u001b[1mRiver watch"), out::toString);
+            out.getBuffer().setLength(0);
+            assertEquals(ExitCode.DONE, run(study("--trials", "10", "--plain")));
+            assertFalse(out.toString().contains("\u001b"), out::toString);
+        } finally {
+            if (before == null) {
+                System.clearProperty("picocli.ansi");
+            } else {
+                System.setProperty("picocli.ansi", before);
+            }
+        }
+    }
+
+    @Test
+    void aTerminalTooNarrowOrTooWideIsRefused() {
+        assertEquals(ExitCode.BAD_INPUT, run(study("--width", "59")));
+        assertTrue(err.toString().startsWith("--width must be from 60 to 200: 59"), err::toString);
+        assertEquals(ExitCode.BAD_INPUT, run(study("--width", "201")));
+    }
+
+    @Test
     void theSeedOfTheCommandLineNamesTheFolder() {
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--seed", "7")));
         assertTrue(Files.isDirectory(folder.resolve("river-watch-7")));

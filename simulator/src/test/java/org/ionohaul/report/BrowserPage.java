@@ -42,11 +42,23 @@ public record BrowserPage(Chromium browser, Path file) {
               });
               return report;
             }
+            // Which modes of its record a picture does not name, and in which colours it draws them.
+            function modes(place, chart) {
+              const data = JSON.parse(place.nextElementSibling.textContent), kind = place.dataset.kind;
+              const names = [data.modes, data.rows, data.bars].flatMap(it => it || []).map(it => it.mode)
+                .filter(it => typeof it === 'string');
+              const words = place.textContent.replace(/\\s/g, '');
+              const colours = names.map(name => [name, chart.getOption().series.find(it => it.name === name)])
+                .filter(it => it[1]).map(it => it[0] + ' ' + it[1].color);
+              return names.filter(it => !words.includes(it.replace(/\\s/g, ''))).map(it => kind + ' lacks ' + it + '\\n').join('')
+                + kind + ' colours ' + colours.join(', ') + '\\n';
+            }
             function probe(frame) {
               const page = frame.contentDocument, root = page.documentElement;
               page.querySelectorAll('details').forEach(it => it.open = true);
               let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page);
               page.querySelectorAll('.chart').forEach(it => {
+                report += modes(it, frame.contentWindow.echarts.getInstanceByDom(it));
                 frame.contentWindow.echarts.getInstanceByDom(it)
                   .dispatchAction({ type: 'showTip', seriesIndex: 1, dataIndex: 0 });
                 report += it.children[1] ? 'told: ' + it.children[1].innerText + '\\n' : '';
@@ -94,7 +106,8 @@ public record BrowserPage(Chromium browser, Path file) {
     }
 
     /**
-     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, what a
+     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, modes that a
+     * picture does not name and colours of the others, what a
      * pointer at the beginning of each picture is told, and how large each picture is on paper.
      */
     public String seen() throws IOException {

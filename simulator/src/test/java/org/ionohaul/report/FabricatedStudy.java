@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SkyAnswers;
 import org.ionohaul.analysis.StudySummary;
@@ -143,6 +144,7 @@ public final class FabricatedStudy {
                 false,
                 skies,
                 sky(result.scenario()),
+                Findings.races(result, summary, 600, new FabricatedRerun(result.scenario())),
                 provenance());
     }
 
@@ -154,6 +156,19 @@ public final class FabricatedStudy {
     /** Returns ten minutes of a sky that does not change: 17 dB at the near end, 11 dB at the far one. */
     public static SkyView sky() {
         return sky(scenario());
+    }
+
+    /** Its trials, which are as made up when they run again. */
+    private record FabricatedRerun(Scenario scenario) implements Rerun {
+        @Override
+        public SessionResult session(Transfer transfer, Direction direction, Mode mode, long trial) {
+            return FabricatedStudy.session(scenario.modes().indexOf(mode), transfer, (int) trial, 95, 0);
+        }
+
+        @Override
+        public SkyView sky(long trial, double seconds) {
+            return SkyView.of(scenario, trial, new Sky(SKY, new TrialStreams(scenario.seed(), trial)), seconds);
+        }
     }
 
     private static SkyView sky(Scenario scenario) {

@@ -47,11 +47,15 @@ final class ReportHtmlTest {
     }
 
     @Test
-    void theAnswerComesBeforeAnyTableAndTheCautionIsThere() throws IOException {
+    void theGridComesFirstThenTheRaceAndTheCautionIsThere() throws IOException {
         String page = page(100);
-        int answer = page.indexOf("Plan for 12 minutes");
+        int grid = page.indexOf("<table");
+        int answer = page.indexOf("12 minutes");
+        int chart = page.indexOf("data-kind=\"");
         assertAll(
-                () -> assertTrue(answer > 0 && answer < page.indexOf("<table")),
+                () -> assertTrue(grid > 0 && page.startsWith("<table class=\"grid\"", grid)),
+                () -> assertTrue(grid < answer && answer < page.indexOf("</table>")),
+                () -> assertTrue(answer < chart && page.startsWith("data-kind=\"RaceChart\"", chart)),
                 () -> assertTrue(page.contains("never stake a life on one number")),
                 () -> assertTrue(page.contains("What the model leaves out")),
                 () -> assertTrue(page.contains("seed 4711")),
@@ -70,7 +74,7 @@ final class ReportHtmlTest {
     void everyChartTellsThoseWhoHearItWhatItShowsAndHasItsNumbersInTables() throws IOException {
         String page = page(100).replace(ChartScript.text(), "");
         int charts = count(page, "class=\"chart\"");
-        assertEquals(2 * 5 + 2 + 1, charts, "five a case, one a direction, one sky");
+        assertEquals(2 * 6 + 2 + 1, charts, "six a case, one a direction, one sky");
         assertEquals(
                 charts,
                 Pattern.compile("role=\"img\" aria-label=\"[^\"]{20,}\"")
@@ -81,6 +85,20 @@ final class ReportHtmlTest {
         assertEquals(charts, count(page, "the tables hold everything that it shows"));
     }
 
+    /** Tough: the 50th and the 90th of 100 trials take 445 and 645 s; Quick: 500 and 900 s, and gives up on 5. */
+    @Test
+    void descriptionsSayWhatThePicturesShow() throws IOException {
+        String page = page(100);
+        String times =
+                "Quick: 5 of 10 trials after 8 min 20 s, 9 of 10 after 15 min. Tough: 5 of 10 trials after 7 min 25 s, 9"
+                        + " of 10 after 10 min 45 s.";
+        assertEquals(2 * 2, count(page, times), "dots and lines, two cases");
+        assertTrue(page.contains(
+                "Quick: first byte after 4 min 10 s, through after 8 min 20 s on 5 of 10 trials; of the first"
+                        + " 100 trials 5 never."));
+        assertTrue(page.contains("Quick: delivered, closed 95 %, gave up 5 %."));
+    }
+
     @Test
     void theDataOfEveryChartAreJson() throws IOException {
         List<String> options = Pattern.compile("(?s)<script type=\"application/json\">(.*?)</script>")
@@ -88,7 +106,7 @@ final class ReportHtmlTest {
                 .results()
                 .map(it -> it.group(1))
                 .toList();
-        assertEquals(13, options.size());
+        assertEquals(15, options.size());
         for (String each : options) {
             assertTrue(new JsonMapper().readTree(each).isObject(), each);
         }

@@ -6,19 +6,28 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.ChartScript;
+import org.ionohaul.rendering.PageFile;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.study.CaseTrials;
+import org.ionohaul.study.ModeTrials;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The report as a browser shows it; skipped where there is none, which the test run says. */
 final class ReportInBrowserTest {
-    private static final int CHARTS = 2 * 5 + 2 + 1;
+    private static final int RACES = 2;
+    private static final int CHARTS = RACES + 2 * 5 + 2 + 1;
 
     @TempDir
     private Path folder = Path.of("");
@@ -61,8 +70,40 @@ final class ReportInBrowserTest {
                 4 * 2,
                 count(seen, "told: Through within 0:00\nQuick: 0 % (0-4 %)\nTough: 0 % (0-4 %)\n"),
                 "what a pointer at the left end of the lines is told; Wilson's interval for none of 100 is 0 to 3.7 %");
-        assertEquals(4 * (CHARTS - 3), count(seen, "on paper 0 0 430 "), "half a sheet, whatever the screen");
+        assertEquals(4 * (CHARTS - RACES - 3), count(seen, "on paper 0 0 430 "), "half a sheet, whatever the screen");
         assertEquals(4 * 3, count(seen, "on paper 0 0 760 "), "those that stand alone: the whole sheet");
+        assertEquals(4 * RACES, count(seen, "on paper 0 0 1080 "), "smaller, to stand below the grid");
+    }
+
+    @Test
+    void everyPictureNamesTheModesOfItsRecordAndColoursThemByName() throws IOException {
+        String seen = shown().seen();
+        assertFalse(seen.contains("lacks "), seen);
+        assertEquals(4 * 2, count(seen, "RaceChart colours Quick #0072b2, Tough #d55e00\n"), seen);
+        assertEquals(4 * 2, count(seen, "CompletionChart colours Quick #0072b2, Tough #d55e00\n"), seen);
+        assertEquals(4 * 2, count(seen, "SizeChart colours Quick #0072b2, Tough #d55e00\n"), seen);
+    }
+
+    @Test
+    void theOrderOfTheScenarioDoesNotMatterForColours() throws IOException {
+        CaseTrials trials = FabricatedStudy.result().cases().get(0);
+        List<ModeTrials> reversed =
+                List.of(trials.modes().get(1), trials.modes().get(0));
+        Chart chart = new Chart(
+                "reversed",
+                "Reversed",
+                "",
+                "",
+                CompletionChart.of(new TimeScale(900), List.of(), reversed),
+                Table.NONE);
+        try (Writer writer = Files.newBufferedWriter(page)) {
+            PageFile.write(
+                    "charts.jte",
+                    new ChartPage("reversed.html", "Reversed", "", List.of(), List.of(chart), ""),
+                    writer);
+        }
+        String seen = shown().seen();
+        assertEquals(4, count(seen, "CompletionChart colours Tough #d55e00, Quick #0072b2\n"), seen);
     }
 
     @Test
@@ -71,6 +112,7 @@ final class ReportInBrowserTest {
         assertEquals(CHARTS, count(dom.replace(ChartScript.text(), ""), "<svg"));
         assertTrue(dom.contains("\"21 % (14-30 %)\""), "data stay readable");
         assertEquals(0, count(dom, "<details class=\"behind\" open"));
+        assertEquals(0, count(dom, "<details class=\"fold\" open"), "below the grid and the first race");
     }
 
     /** As in the preview of a mail program, which takes scripts away. */
@@ -79,6 +121,7 @@ final class ReportInBrowserTest {
         Files.writeString(page, Files.readString(page).replace(ChartScript.text(), ""));
         String dom = shown().dom();
         assertEquals(2 * 3 + 2 + 1, count(dom, "<details class=\"behind\" open"));
+        assertEquals(count(dom, "<details class=\"fold\""), count(dom, "<details class=\"fold\" open"));
         assertFalse(dom.contains("class=\"drawn\""), "the style sheet hides the sentence only then");
     }
 
@@ -87,10 +130,10 @@ final class ReportInBrowserTest {
     }
 
     @Test
-    void itPrints() throws IOException {
+    void itPrintsWhatIsUnfoldedOnTwoPages() throws IOException {
         String printed = shown().printed();
         assertTrue(printed.startsWith("%PDF-"));
-        assertTrue(printed.split("/Type /Page\\b", -1).length - 1 >= 3, "pages");
+        assertEquals(2, printed.split("/Type /Page\\b", -1).length - 1, "pages");
     }
 
     private BrowserPage shown() {

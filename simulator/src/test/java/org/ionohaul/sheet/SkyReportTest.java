@@ -146,6 +146,9 @@ final class SkyReportTest {
         assertTrue(page.contains(
                 "\"says\":[\"0:01 after pressing send\\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
         assertTrue(page.contains("SNR 11 dB, eight tenths of the time 11 to 11 dB"));
+        assertTrue(page.contains(
+                "aria-label=\"At Weir Cottage, hearing Flood Desk: SNR over time, half of it above 17 dB, nine"
+                        + " tenths above 17 dB; others on the air 0 % of the time. At Flood Desk"));
         assertTrue(page.contains("1.2.3-test with seed 4711, trial 3"));
     }
 

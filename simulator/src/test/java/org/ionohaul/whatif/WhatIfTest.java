@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.Leaders;
@@ -17,6 +18,7 @@ import org.ionohaul.analysis.Limits;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
+import org.ionohaul.analysis.Variation;
 import org.ionohaul.analysis.Verdict;
 import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.statistics.Estimate;
@@ -102,6 +104,22 @@ final class WhatIfTest {
         assertTrue(text.contains("Tough: the same at every value"), text);
         assertTrue(text.contains("+0:40  +0:40 to +0:40"), text);
         assertTrue(text.contains("+1:20  +1:20 to +1:20"), text);
+    }
+
+    @Test
+    void everyPicturesDescriptionSaysMoreThanWhatKindItIs() throws IOException {
+        for (Variation variation : List.of(FabricatedVariation.oneKey(3), FabricatedVariation.twoKeys(6))) {
+            Path file = folder.resolve("report.html");
+            WhatIfHtml.of(variation, FabricatedStudy.provenance()).writeTo(file);
+            List<String> described = Pattern.compile("role=\"img\" aria-label=\"([^\"]*)\"")
+                    .matcher(Files.readString(file))
+                    .results()
+                    .map(it -> it.group(1))
+                    .toList();
+            assertFalse(described.isEmpty());
+            described.forEach(
+                    it -> assertTrue(it.matches(".*[0-9]+ (%|dB|of 100).*|.*[0-9]:[0-9]{2}.*|.*not reached.*"), it));
+        }
     }
 
     @Test
