@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 import org.ionohaul.rate.RatePolicyRules;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Coding;
+import org.ionohaul.waveform.Excision;
+import org.ionohaul.waveform.FrontEnd;
+import org.ionohaul.waveform.ImpulseDefence;
 import org.ionohaul.waveform.MeasuredFrame;
 import org.ionohaul.waveform.MeasuredFrame.Measurement;
 import org.ionohaul.waveform.ModelledFrame;
@@ -33,8 +36,8 @@ final class ModeReaderTest {
         Mode mode = ScenarioReader.readMode(ShippedFilesTest.SCENARIOS.resolve("modes/steady-wagon.toml"));
         ModelledFrame dataRate = (ModelledFrame) mode.dataRates().get(0).frame();
         ModelledFrame call = (ModelledFrame) mode.call().frame();
-        assertEquals(Modulation.QPSK, dataRate.coding().modulation());
-        assertEquals(Modulation.BPSK, call.coding().modulation());
+        assertEquals(1.0 / 2, dataRate.coding().codeRate());
+        assertEquals(1.0 / 8, call.coding().codeRate());
         assertEquals(dataRate.receiver(), call.receiver());
         assertEquals(dataRate.coding().symbolRateBd(), call.coding().symbolRateBd());
     }
@@ -140,6 +143,7 @@ final class ModeReaderTest {
                 List.of(new BurstShape(
                         0.18,
                         -9.3,
+                        new FrontEnd(Excision.NONE, ImpulseDefence.LIMITER, 3),
                         new MeasuredFrame(110, 0.9, 0, List.of(new Measurement(2, 0.8), new Measurement(4, 0.1))))),
                 mode.dataRates());
     }
@@ -152,7 +156,7 @@ final class ModeReaderTest {
                 .frame();
         assertEquals(30, frame.informationBits());
         assertEquals(0.21, frame.airtimeSeconds());
-        assertEquals(Coding.oneByOne(Modulation.QPSK, 1390, 2.0 / 3), frame.coding());
+        assertEquals(Coding.oneByOne(Modulation.BPSK, 1390, 1.0 / 2), frame.coding());
         assertEquals(0.0288, frame.receiver().trackingSeconds());
     }
 
@@ -161,7 +165,7 @@ final class ModeReaderTest {
     }
 
     private Mode withDataRate(String dataRate) throws ScenarioProblems, IOException {
-        return with("[[rate]]\npayload = \"110 B\"\n", "[[rate]]\n" + dataRate + "\n");
+        return with("[[rate]]\npayload = \"60 B\"\n", "[[rate]]\n" + dataRate + "\n");
     }
 
     private Mode with(String old, String fresh) throws ScenarioProblems, IOException {
