@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class SizeAgreementTest {
-    private static final double HORIZON_SECONDS = 600;
+    private static final double HORIZON_SECONDS = 3000;
     private static final double CHANCE = 6.3e-5;
 
     private final Scenario scenario;

@@ -31,7 +31,10 @@ final class KilledStudyTest {
     /** What the journal of this study comes to is some fourteen times as much, so that the kills meet the first passes. */
     private static final long BYTES_A_LIFE = 280_000;
 
-    private static final String NAME = "river-watch-41";
+    /** A long entry lets two modes change places at sizes that are sent in the last pass alone. */
+    private static final String LATE_START = "modes.patient-climber.session.introductions=80";
+
+    private static final String NAME = "river-watch-41-modes.patient-climber.session.introductions-80";
 
     /** How the journal names the trials of a pass of sizes, the first of which is the smallest of it. */
     private static final Pattern LAST_PASS = Pattern.compile("sizes \\[(?!1000 )");
@@ -112,6 +115,8 @@ final class KilledStudyTest {
                 "500",
                 "--size-trials",
                 "15",
+                "--set",
+                LATE_START,
                 "--out",
                 out.toString()));
         if (isResumed) {
