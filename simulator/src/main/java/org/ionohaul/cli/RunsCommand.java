@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class RunsCommand implements Callable<Integer> {
     /** Comparisons, unless asked for others: each is some two hundred sessions. */
-    private static final int USUAL_COMPARISONS = 200;
+    private static final int USUAL_COMPARISONS = 100;
 
     private static final double ERROR_RATE = 0.05;
 
