@@ -18,6 +18,7 @@ final class Level {
     private static final double STEPS_PER_TIME_CONSTANT = 64;
     private static final double LONGEST_SCHEDULED_SECONDS = 1;
     private static final double UNCHANGING_SECONDS = 1e6;
+    private static final int AT_ONCE = 64;
 
     private final Schedule scheduleDb;
     private final double stepSeconds;
@@ -62,11 +63,13 @@ final class Level {
                 : longest;
     }
 
+    /** Learns a good many points at once: a loop that runs long is compiled well. */
     private void learnUpTo(int point) {
-        if (point >= ratios.length) {
-            ratios = Arrays.copyOf(ratios, Math.max(point + 1, 2 * ratios.length));
+        int last = point | AT_ONCE - 1;
+        if (last >= ratios.length) {
+            ratios = Arrays.copyOf(ratios, Math.max(last + 1, 2 * ratios.length));
         }
-        for (; known <= point; known++) {
+        for (; known <= last; known++) {
             ratios[known] = Decibels.toRatio(scheduleDb.levelDb(known * stepSeconds) + slowDb);
             slowDb = memory * slowDb + innovationDb * normal.sample();
         }

@@ -15,6 +15,7 @@ final class SlottedNoise {
     private static final int BLOCK_BITS = 12;
     private static final int BLOCK_SLOTS = 1 << BLOCK_BITS;
     private static final int KEPT_BLOCKS = 1024;
+    private static final byte[] NONE = {};
 
     private final double slotNanos;
     private final double power;
@@ -67,7 +68,8 @@ final class SlottedNoise {
         if (power == 0) {
             return 0;
         }
-        return power * bursts(slot(atNanos));
+        long slot = slot(atNanos);
+        return power * blocks.get(slot >> BLOCK_BITS)[place(slot)];
     }
 
     /**
@@ -81,19 +83,23 @@ final class SlottedNoise {
             return;
         }
         long last = slot(toNanos - 1);
+        byte[] block = NONE;
         for (long slot = slot(fromNanos); slot <= last; slot++) {
-            int underWay = bursts(slot);
-            if (underWay > 0) {
+            int place = place(slot);
+            if (block == NONE || place == 0) {
+                block = blocks.get(slot >> BLOCK_BITS);
+            }
+            if (block[place] > 0) {
                 double begin = slot * slotNanos;
                 double overlap = Math.min((double) toNanos, begin + slotNanos) - Math.max((double) fromNanos, begin);
                 double share = Math.max(0, overlap) / (toNanos - fromNanos);
-                bursts.add(floor * power * underWay, share, slotNanos / 1e9);
+                bursts.add(floor * power * block[place], share, slotNanos / 1e9);
             }
         }
     }
 
-    private int bursts(long slot) {
-        return blocks.get(slot >> BLOCK_BITS)[(int) slot & (BLOCK_SLOTS - 1)];
+    private static int place(long slot) {
+        return (int) slot & (BLOCK_SLOTS - 1);
     }
 
     private long slot(long atNanos) {

@@ -19,8 +19,8 @@ import java.util.Arrays;
 final class BlindMetric {
     private static final int MOST_STEPS = 40;
 
-    /** Steps end where the next one would add less than this part of the exponent. */
-    private static final double TOLERANCE = 1e-6;
+    /** Steps end where the next one adds less than this part of the exponent; what it adds is foretold, not asked for. */
+    private static final double TOLERANCE = 0.02;
 
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
@@ -41,15 +41,15 @@ final class BlindMetric {
         this.separation = separation;
     }
 
-    /** Begins anew, with a share of symbols of which nothing is left. What was asked before changes nothing. */
-    void begin(double erasedShare) {
-        erased = erasedShare;
-        levels = 0;
+    /** Begins anew: what was asked before changes nothing. */
+    void begin() {
         scale = 0;
+        erase(0);
     }
 
-    /** Forgets the levels, for those of another sub-band of the same instant. */
-    void nextBand() {
+    /** Forgets the levels, for those of another sub-band or instant, where nothing is left of a share of symbols. */
+    void erase(double share) {
+        erased = share;
         levels = 0;
     }
 
@@ -78,8 +78,9 @@ final class BlindMetric {
     /**
      * Returns the Es/N0 of even noise that would cost as much.
      *
-     * <p>The logarithm of the sum is convex in t, so Newton's steps find its lowest point; where they don't get shorter, the bracket is halved. They begin at the t
-     * of the sub-band before: it differs little between the sub-bands of an instant, and each step costs an exponential a level.
+     * <p>The logarithm of the sum is convex in t, so Newton's steps find its lowest point; where they don't get shorter, the
+     * bracket is halved. They begin at the t of the sub-band or instant before, which is not far from it: each step costs an
+     * exponential a level.
      *
      * @param esN0 Es/N0 between bursts, zero or more
      */
@@ -101,6 +102,8 @@ final class BlindMetric {
             double ahead = slope * slope / (2 * curvature);
             exponent = -Math.log(sum);
             if (ahead <= TOLERANCE * exponent) {
+                exponent += ahead;
+                scale = Math.min(Math.max(scale - slope / curvature, low), high);
                 break;
             }
             if (slope < 0) {

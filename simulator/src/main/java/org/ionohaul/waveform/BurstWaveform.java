@@ -128,6 +128,7 @@ final class BurstWaveform implements Waveform {
     private double meanRating(Reception reception, long fromNanos, double late, double motion) {
         listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
+        metric.begin();
         for (int i = 0; i < listening.instants(); i++) {
             HeardInstant heard = listening.at(i);
             if (frameModel.decidesOneByOne()) {
@@ -153,12 +154,11 @@ final class BurstWaveform implements Waveform {
 
     private double ratingTogether(HeardInstant heard, double late, double motion) {
         double sum = 0;
-        metric.begin(heard.blanked());
         for (int band = 0; band < listening.subBands(); band++) {
             double quiet = listening.quietNoise(band);
             double esN0 = esN0(heard, band, quiet, late, motion);
             if (heard.isStruck()) {
-                metric.nextBand();
+                metric.erase(heard.blanked());
                 for (int level = 0; level < heard.levels(); level++) {
                     double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
                     metric.add(

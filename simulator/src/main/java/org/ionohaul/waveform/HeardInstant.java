@@ -16,6 +16,10 @@ final class HeardInstant {
     private final FrontEnd frontEnd;
     private final double limit;
     private final double symbolSeconds;
+    /** What is left of samples that no burst strikes, which does not depend on how strong they are. */
+    private final double quietAmplitude;
+
+    private final double quietPower;
     private final Leakage leakage;
     private final double[] signal;
     private final double[] noise;
@@ -33,6 +37,8 @@ final class HeardInstant {
         this.frontEnd = frontEnd;
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
         this.symbolSeconds = symbolSeconds;
+        this.quietAmplitude = frontEnd.impulseDefence().amplitude(limit) / through(limit);
+        this.quietPower = frontEnd.impulseDefence().power(limit) / through(limit);
         this.leakage = leakage;
         this.signal = new double[subBands];
         this.noise = new double[subBands];
@@ -50,7 +56,7 @@ final class HeardInstant {
     /** Lets samples through the limiter or blanker, and adds them up to symbols. */
     private void defend(NoiseBursts bursts, double meanSignal, double meanNoise) {
         prepare(bursts.levels() + 1);
-        pass(0, 0, meanSignal + meanNoise);
+        keep(0, quietAmplitude, quietPower, 0, meanSignal + meanNoise);
         for (int level = 1; level < levels; level++) {
             if (bursts.share(level - 1) == 0) {
                 continue;
@@ -86,11 +92,21 @@ final class HeardInstant {
     private double pass(int level, double burst, double without) {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
-        double through = symbolSeconds * Reception.NOISE_BANDWIDTH_HZ < FEW_SAMPLES ? defence.passes(reach) : 1;
-        amplitude[level] = defence.amplitude(reach) / through;
-        energy[level] = amplitude[level] * amplitude[level];
-        added[level] = Math.max(0, defence.power(reach) / through * (without + burst) - energy[level] * without);
+        double through = through(reach);
+        keep(level, defence.amplitude(reach) / through, defence.power(reach) / through, burst, without);
         return through;
+    }
+
+    private double through(double reach) {
+        return symbolSeconds * Reception.NOISE_BANDWIDTH_HZ < FEW_SAMPLES
+                ? frontEnd.impulseDefence().passes(reach)
+                : 1;
+    }
+
+    private void keep(int level, double left, double power, double burst, double without) {
+        amplitude[level] = left;
+        energy[level] = left * left;
+        added[level] = Math.max(0, power * (without + burst) - energy[level] * without);
     }
 
     /** Adds up symbols of which a part lies on a level, the rest on level 0: uneven gain makes noise of the signal. */

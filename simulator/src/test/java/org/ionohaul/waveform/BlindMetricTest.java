@@ -68,7 +68,8 @@ final class BlindMetricTest {
 
     private static double even(double esN0, double share, double noise, double blanked) {
         BlindMetric metric = new BlindMetric(Modulation.BPSK.separation());
-        metric.begin(blanked);
+        metric.begin();
+        metric.erase(blanked);
         metric.add(1 - share - blanked, 1, 1);
         metric.add(share, 1, noise);
         return metric.evenEsN0(esN0);

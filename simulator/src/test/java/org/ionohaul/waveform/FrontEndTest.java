@@ -58,7 +58,7 @@ final class FrontEndTest {
         // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for
         // 0.96 of their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where they are struck.
         BlindMetric metric = new BlindMetric(1);
-        metric.begin(0);
+        metric.begin();
         metric.add(1 - 0.1 / 0.96, 1, 1);
         metric.add(0.1 / 0.96, 1, 1 + 0.96 * 99);
         double even = metric.evenEsN0(Decibels.toRatio(9) * 3000 / 2400) * 2400 / 3000;
