@@ -3,7 +3,6 @@ package org.ionohaul.fieldlog;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -23,6 +22,7 @@ import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Spelling;
+import org.ionohaul.scenario.Spreadsheet;
 import org.ionohaul.scenario.WrongValue;
 
 /** Reads a field log, a table whose columns are those of {@link LogColumn} in any order, and checks everything in it. */
@@ -30,8 +30,6 @@ public final class FieldLogReader {
     /** What placing and learning can be asked to simulate. */
     private static final int MOST_RUNS = 500;
 
-    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
-    private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final Pattern HOURS = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)");
     private static final Pattern TWO_PARTS = Pattern.compile("(\\d{1,3}):([0-5]\\d)");
     private static final Pattern MINUTES = Pattern.compile("min(ute)?s?");
@@ -70,7 +68,7 @@ public final class FieldLogReader {
 
     private List<LoggedRun> runs(SourceFiles files, Path file) {
         try {
-            return runs(LogTable.of(files.text(file)));
+            return runs(Spreadsheet.of(files.text(file)));
         } catch (CharacterCodingException e) {
             problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
         } catch (IOException e) {
@@ -80,26 +78,26 @@ public final class FieldLogReader {
         return List.of();
     }
 
-    private List<LoggedRun> runs(LogTable table) {
+    private List<LoggedRun> runs(Spreadsheet table) {
         if (table.rows().size() < 2) {
             problem(1, 1, "", "holds no run", "write a line of heads, then a line a run; heads: " + heads());
             return List.of();
         }
         Map<LogColumn, Integer> places = places(table.rows().get(0));
         List<LoggedRun> runs = new ArrayList<>();
-        List<LogTable.Row> rows = table.rows().subList(1, table.rows().size());
+        List<Spreadsheet.Row> rows = table.rows().subList(1, table.rows().size());
         if (rows.size() > MOST_RUNS) {
             problem(rows.get(MOST_RUNS).line(), 1, "", "is run " + (MOST_RUNS + 1), "a log has at most 500 runs");
             return List.of();
         }
-        for (LogTable.Row row : rows) {
+        for (Spreadsheet.Row row : rows) {
             refuseSurplus(row, table.rows().get(0).cells().size());
             run(runs.size() + 1, new LogCells(file, row, places, problems)).ifPresent(runs::add);
         }
         return runs;
     }
 
-    private Map<LogColumn, Integer> places(LogTable.Row heads) {
+    private Map<LogColumn, Integer> places(Spreadsheet.Row heads) {
         Map<LogColumn, Integer> places = new EnumMap<>(LogColumn.class);
         for (int i = 0; i < heads.cells().size(); i++) {
             String head = heads.cell(i);
@@ -127,7 +125,7 @@ public final class FieldLogReader {
         return String.join(", ", LogColumn.heads());
     }
 
-    private void refuseSurplus(LogTable.Row row, int heads) {
+    private void refuseSurplus(Spreadsheet.Row row, int heads) {
         if (row.cells().size() > heads
                 && !row.cells().subList(heads, row.cells().size()).stream().allMatch(String::isBlank)) {
             problem(
@@ -140,7 +138,7 @@ public final class FieldLogReader {
     }
 
     private Optional<LoggedRun> run(int number, LogCells cells) {
-        Optional<LocalDate> date = cells.find(LogColumn.DATE, FieldLogReader::date);
+        Optional<LocalDate> date = cells.find(LogColumn.DATE, Quantity::date);
         Optional<LocalTime> start =
                 cells.find(LogColumn.START, text -> LocalTime.ofSecondOfDay(Math.round(Quantity.clockSeconds(text))));
         Optional<String> mode = cells.need(LogColumn.MODE, LogCells.oneOf(List.copyOf(modes), it -> it));
@@ -218,28 +216,6 @@ public final class FieldLogReader {
             return bytes;
         }
         throw new WrongValue("\"" + text + "\" must be from 1 B to 1000 MB", "");
-    }
-
-    private static LocalDate date(String text) throws WrongValue {
-        Matcher yearFirst = YEAR_FIRST.matcher(text);
-        Matcher dayFirst = DAY_FIRST.matcher(text);
-        try {
-            if (yearFirst.matches()) {
-                return LocalDate.of(
-                        Integer.parseInt(yearFirst.group(1)),
-                        Integer.parseInt(yearFirst.group(2)),
-                        Integer.parseInt(yearFirst.group(3)));
-            }
-            if (dayFirst.matches()) {
-                return LocalDate.of(
-                        Integer.parseInt(dayFirst.group(3)),
-                        Integer.parseInt(dayFirst.group(2)),
-                        Integer.parseInt(dayFirst.group(1)));
-            }
-        } catch (DateTimeException e) {
-            throw new WrongValue("\"" + text + "\" is no day of the calendar", "");
-        }
-        throw new WrongValue("\"" + text + "\" is not a date", "write year, month and day, such as 2031-03-14");
     }
 
     private static Optional<NotedTime> time(LogCells cells, LogColumn column) {
