@@ -73,7 +73,6 @@ public record EndConditions(
 
     /** Returns these conditions with another SNR stated, in dB. */
     EndConditions withSnr(double otherSnrDb) {
-        return new EndConditions(
-                otherSnrDb, noiseRiseDb, impulses, atmospherics, interference, gainControl, measured);
+        return new EndConditions(otherSnrDb, noiseRiseDb, impulses, atmospherics, interference, gainControl, measured);
     }
 }

@@ -48,8 +48,7 @@ final class Level {
     }
 
     /** Returns the grid of a schedule and a slow variation about it. */
-    static Grid stated(
-            Schedule scheduleDb, SlowVariation variation, double stepSeconds, UniformRandomProvider chance) {
+    static Grid stated(Schedule scheduleDb, SlowVariation variation, double stepSeconds, UniformRandomProvider chance) {
         GaussMarkov slow = new GaussMarkov(variation, stepSeconds, chance);
         return new Grid() {
             @Override

@@ -22,14 +22,17 @@ final class MeasuredGrid implements Level.Grid {
      * @param spellsDb by how much drop-outs and the like change the mean power, in dB: the readings hold that
      */
     MeasuredGrid(
-            MeasuredLevel measured, SlowVariation variation, double stepSeconds, double spellsDb, TrialStreams streams) {
+            MeasuredLevel measured,
+            SlowVariation variation,
+            double stepSeconds,
+            double spellsDb,
+            TrialStreams streams) {
         this.measured = measured;
         this.points = measured.changeDb().points();
         this.stepSeconds = stepSeconds;
         this.raiseDb = -spellsDb;
         this.slow = new GaussMarkov(variation, stepSeconds, streams.openBlock(Purpose.SLOW_VARIATION, 0, 0));
-        this.means = new GaussMarkov.Means(
-                slow, longestHalf(), streams.openBlock(Purpose.SLOW_VARIATION, 0, 1));
+        this.means = new GaussMarkov.Means(slow, longestHalf(), streams.openBlock(Purpose.SLOW_VARIATION, 0, 1));
     }
 
     @Override
@@ -58,9 +61,8 @@ final class MeasuredGrid implements Level.Grid {
 
     /** Returns half the time that is averaged over between a reading and the one before, in seconds. */
     private double half(int next) {
-        double apart = next > 0
-                ? points.get(next).atSeconds() - points.get(next - 1).atSeconds()
-                : 0;
+        double apart =
+                next > 0 ? points.get(next).atSeconds() - points.get(next - 1).atSeconds() : 0;
         return Math.max(measured.averageSeconds(), apart) / 2;
     }
 

@@ -58,13 +58,13 @@ public final class Sky {
     }
 
     private static Level level(End end, SkyConditions conditions, Level stated, TrialStreams streams) {
-        double spellsDb =
-                Decibels.ofRatio(conditions.dropOuts().meanRatio() * conditions.sporadicE().meanRatio());
+        double spellsDb = Decibels.ofRatio(
+                conditions.dropOuts().meanRatio() * conditions.sporadicE().meanRatio());
         return conditions
                 .at(end)
                 .measured()
-                .map(it -> new Level(new MeasuredGrid(
-                        it, conditions.slowVariation(), stepSeconds(conditions), spellsDb, streams)))
+                .map(it -> new Level(
+                        new MeasuredGrid(it, conditions.slowVariation(), stepSeconds(conditions), spellsDb, streams)))
                 .orElse(stated);
     }
 

@@ -136,7 +136,9 @@ public record SkyConditions(
      * @param end the end
      */
     public double snrAtStartDb(End end) {
-        return at(end).snrDb() + changeDb(end).levelDb(0) - at(end).noiseRiseDb().levelDb(0);
+        return at(end).snrDb()
+                + changeDb(end).levelDb(0)
+                - at(end).noiseRiseDb().levelDb(0);
     }
 
     /**

@@ -115,8 +115,7 @@ final class LevelReader {
         return draws -> signal.in(draws) - noise.in(draws);
     }
 
-    private Described<Double> readSignalDbm(
-            Section end, Section other, ReadSeries read, Described<Double> error) {
+    private Described<Double> readSignalDbm(Section end, Section other, ReadSeries read, Described<Double> error) {
         if (read.signal().isEmpty()) {
             Described<Double> usual = signalDbm(end, other);
             return draws -> usual.in(draws) + dayToDayDb.in(draws);
@@ -138,8 +137,8 @@ final class LevelReader {
 
     private static Described<Double> meterError(Section end) {
         Section part = end.part(ScenarioFormat.READINGS);
-        return part.build(() ->
-                part.input(ScenarioFormat.READINGS_ERROR).sane(ScenarioFormat.READINGS_ERROR.component()));
+        return part.build(
+                () -> part.input(ScenarioFormat.READINGS_ERROR).sane(ScenarioFormat.READINGS_ERROR.component()));
     }
 
     private static void refuseBeside(Section end, Key<?> key) {

@@ -60,7 +60,8 @@ record MeasuredSky(Section sky, Section near, Section far, Map<End, ReadSeries> 
                     .isPresent();
             section(end).parts(ScenarioFormat.NOISE_POINT).stream()
                     .filter(it -> isNoiseRead)
-                    .forEach(it -> it.problem("stands beside readings that hold the noise over time", "leave out either"));
+                    .forEach(it ->
+                            it.problem("stands beside readings that hold the noise over time", "leave out either"));
         }
         if (Stream.of(End.values()).noneMatch(this::isMeasured)) {
             return;
@@ -68,7 +69,8 @@ record MeasuredSky(Section sky, Section near, Section far, Map<End, ReadSeries> 
         boolean areBoth = isMeasured(End.NEAR) && isMeasured(End.FAR);
         if (areBoth) {
             sky.parts(ScenarioFormat.TREND_POINT)
-                    .forEach(it -> it.problem("stands beside readings at both ends, which hold the trend", "leave it out"));
+                    .forEach(it ->
+                            it.problem("stands beside readings at both ends, which hold the trend", "leave it out"));
         }
         if (areBoth && sky.has(ScenarioFormat.DAY_TO_DAY)) {
             sky.problem(
@@ -92,7 +94,9 @@ record MeasuredSky(Section sky, Section near, Section far, Map<End, ReadSeries> 
         sky.findPart(spells)
                 .filter(it -> it.get(length) > shortestSeconds)
                 .ifPresent(it -> it.problem(
-                        length, "stands beside readings, which hold spells that last longer than they", "leave it out"));
+                        length,
+                        "stands beside readings, which hold spells that last longer than they",
+                        "leave it out"));
     }
 
     /** Warns of readings that don't cover what is watched, have a hole, or hold fading. */

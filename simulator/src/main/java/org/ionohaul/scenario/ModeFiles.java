@@ -94,7 +94,8 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
     }
 
     private boolean isNearby(Path file) {
-        return folder.files().isWithin(folder.path().toAbsolutePath().normalize().resolveSibling(""), file);
+        return folder.files()
+                .isWithin(folder.path().toAbsolutePath().normalize().resolveSibling(""), file);
     }
 
     /** Adds a problem unless the list of modes is just the stand-in for one that can't be read. */

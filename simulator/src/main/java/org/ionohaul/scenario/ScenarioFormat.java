@@ -622,6 +622,15 @@ final class ScenarioFormat {
                         ANTENNA_GAIN,
                         CONGESTION,
                         PATIENCE)
-                .with(READINGS, NOISE_POINT, IMPULSES, ATMOSPHERICS, INTERFERENCE, GAIN_CONTROL, STATION, FOLD_BACK, TUNING);
+                .with(
+                        READINGS,
+                        NOISE_POINT,
+                        IMPULSES,
+                        ATMOSPHERICS,
+                        INTERFERENCE,
+                        GAIN_CONTROL,
+                        STATION,
+                        FOLD_BACK,
+                        TUNING);
     }
 }

@@ -63,7 +63,8 @@ enum SeriesColumn {
         static Optional<Head> of(String written) {
             Matcher parts = HEAD.matcher(written.strip());
             return Stream.of(values())
-                    .filter(it -> parts.matches() && it.head().equals(parts.group(1).toLowerCase(Locale.ROOT)))
+                    .filter(it ->
+                            parts.matches() && it.head().equals(parts.group(1).toLowerCase(Locale.ROOT)))
                     .findFirst()
                     .map(it -> new Head(
                             it, Optional.ofNullable(parts.group(2)).orElse("").toLowerCase(Locale.ROOT)));

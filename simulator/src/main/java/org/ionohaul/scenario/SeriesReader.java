@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -101,7 +102,12 @@ final class SeriesReader {
                 if (rows.size() < 2) {
                     problem(1, 1, "", "holds no reading", "write a line of heads, then a line a reading");
                 } else if (rows.size() > MOST_ROWS) {
-                    problem(rows.get(MOST_ROWS).line(), 1, "", "is reading " + MOST_ROWS, "a series has at most 20,000");
+                    problem(
+                            rows.get(MOST_ROWS).line(),
+                            1,
+                            "",
+                            "is reading " + MOST_ROWS,
+                            "a series has at most 20,000");
                 } else if (areHeads(rows.get(0))) {
                     return series(rows.subList(1, rows.size()), readings);
                 }
@@ -123,8 +129,7 @@ final class SeriesReader {
                             "",
                             "there is no column \"" + row.cell(i) + "\"",
                             Spelling.advice(row.cell(i), SeriesColumn.heads()));
-                } else if (head.isPresent()
-                        && places.putIfAbsent(head.get().column(), i) != null) {
+                } else if (head.isPresent() && places.putIfAbsent(head.get().column(), i) != null) {
                     problem(row.line(), row.column(i), head.get().column().head(), "stands twice", "leave one out");
                 }
                 head.ifPresent(it -> heads.putIfAbsent(it.column(), it));
@@ -194,11 +199,10 @@ final class SeriesReader {
         }
 
         private Optional<Double> level(Spreadsheet.Row row, SeriesColumn column) {
-            if (!places.containsKey(column)
-                    || row.cell(places.get(column)).isEmpty()) {
+            if (!places.containsKey(column) || row.cell(places.get(column)).isEmpty()) {
                 return Optional.empty();
             }
-            String cell = heads.get(column).withUnit(row.cell(places.get(column)));
+            String cell = Objects.requireNonNull(heads.get(column)).withUnit(row.cell(places.get(column)));
             try {
                 double level = column == SeriesColumn.SNR ? Quantity.decibels(cell) : Quantity.levelDbm(cell);
                 if (Math.abs(level) < 200) {
@@ -213,7 +217,7 @@ final class SeriesReader {
 
         /** Returns when a line was read, in seconds since pressing send, or on a count that is shifted by whole days. */
         private Optional<Double> time(Spreadsheet.Row row, List<Double> earlier) {
-            int place = places.get(SeriesColumn.TIME);
+            int place = places.getOrDefault(SeriesColumn.TIME, 0);
             try {
                 double at = seconds(row.cell(place), earlier);
                 if (!earlier.isEmpty() && !(at > earlier.get(earlier.size() - 1))) {
@@ -245,7 +249,9 @@ final class SeriesReader {
             }
             double sinceSend = ofDay - sendClockSeconds;
             double last = earlier.isEmpty() ? sinceSend : earlier.get(earlier.size() - 1);
-            return sinceSend >= last ? sinceSend : sinceSend + DAY_SECONDS * Math.ceil((last - sinceSend) / DAY_SECONDS);
+            return sinceSend >= last
+                    ? sinceSend
+                    : sinceSend + DAY_SECONDS * Math.ceil((last - sinceSend) / DAY_SECONDS);
         }
 
         /** Returns by how many seconds, in whole days, times lie off: pressing send falls among them, or as near as can be. */
@@ -287,7 +293,8 @@ final class SeriesReader {
 
     /** Levels that are all the same stay the same to the last digit. */
     private static Schedule.Point mean(List<Schedule.Point> points, double shift) {
-        double at = points.stream().mapToDouble(Schedule.Point::atSeconds).average().orElseThrow();
+        double at =
+                points.stream().mapToDouble(Schedule.Point::atSeconds).average().orElseThrow();
         double first = points.get(0).levelDb();
         boolean areAlike = points.stream().allMatch(it -> it.levelDb() == first);
         double power = points.stream()

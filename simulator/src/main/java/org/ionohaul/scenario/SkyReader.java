@@ -203,8 +203,7 @@ final class SkyReader {
                 new SlowVariation(slow.get(ScenarioFormat.SLOW_DEVIATION), slow.get(ScenarioFormat.TIME_CONSTANT)));
     }
 
-    private Described<EndConditions> end(
-            End at, Section end, Section other, LevelReader levels, MeasuredSky measured) {
+    private Described<EndConditions> end(End at, Section end, Section other, LevelReader levels, MeasuredSky measured) {
         Described<Schedule> scheduled = schedule(end.parts(ScenarioFormat.NOISE_POINT));
         Described<Schedule> noiseRise = draws -> measured.noiseRise(at).orElseGet(() -> scheduled.in(draws));
         Optional<MeasuredLevel> level = measured.level(at);
@@ -222,7 +221,13 @@ final class SkyReader {
             Described<Double> snrDb = levels.snrDb(at, end, other);
             List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
             Described<EndConditions> described = draws -> new EndConditions(
-                    snrDb.in(draws), noiseRise.in(draws), impulses, atmospherics, all(others, draws), gainControl, level);
+                    snrDb.in(draws),
+                    noiseRise.in(draws),
+                    impulses,
+                    atmospherics,
+                    all(others, draws),
+                    gainControl,
+                    level);
             return described.tried();
         });
     }

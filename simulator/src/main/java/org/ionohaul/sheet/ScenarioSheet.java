@@ -125,8 +125,14 @@ public final class ScenarioSheet {
                         + ", averages over " + TimeText.given(read.averageSeconds()) + ", from "
                         + clock(read.firstSeconds()) + " to " + clock(read.lastSeconds()) + gap(read));
         if (read.isOfSignal()) {
-            double low = read.levels().stream().mapToDouble(Schedule.Point::levelDb).min().orElseThrow();
-            double high = read.levels().stream().mapToDouble(Schedule.Point::levelDb).max().orElseThrow();
+            double low = read.levels().stream()
+                    .mapToDouble(Schedule.Point::levelDb)
+                    .min()
+                    .orElseThrow();
+            double high = read.levels().stream()
+                    .mapToDouble(Schedule.Point::levelDb)
+                    .max()
+                    .orElseThrow();
             addLine(
                     lines,
                     "readings",
@@ -360,7 +366,9 @@ public final class ScenarioSheet {
                         lines,
                         "level",
                         "at " + scenario.station(end).name() + " goes as it was read "
-                                + (isOwn ? "there" : "at " + scenario.station(end.other()).name())
+                                + (isOwn
+                                        ? "there"
+                                        : "at " + scenario.station(end.other()).name())
                                 + "; what changes faster is simulated");
             }
         }

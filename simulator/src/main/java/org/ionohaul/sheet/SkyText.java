@@ -47,10 +47,7 @@ public final class SkyText {
         for (End end : End.values()) {
             lines.add("");
             lines.add(SkyTables.heading(view, end));
-            view.scenario()
-                    .sky()
-                    .readings(end)
-                    .ifPresent(it -> lines.addAll(TextWrap.lines(readings(it), "", WIDTH)));
+            view.scenario().sky().readings(end).ifPresent(it -> lines.addAll(TextWrap.lines(readings(it), "", WIDTH)));
             addStrip(lines, view.at(end));
         }
         lines.add("");
@@ -64,8 +61,10 @@ public final class SkyText {
     }
 
     private String readings(ReadSeries read) {
-        return "The " + (read.isOfSignal() ? "level" : "noise") + " is that of " + read.levels().size()
-                + " readings in " + read.file() + ", from minute " + Math.round(read.firstSeconds() / 60) + " to minute "
+        return "The " + (read.isOfSignal() ? "level" : "noise") + " is that of "
+                + read.levels().size()
+                + " readings in " + read.file() + ", from minute " + Math.round(read.firstSeconds() / 60)
+                + " to minute "
                 + Math.round(read.lastSeconds() / 60) + "; what changes faster is simulated.";
     }
 

@@ -109,8 +109,8 @@ final class AtmosphericNoiseTest {
     }
 
     private static Sky sky() {
-        EndConditions end =
-                new EndConditions(10, Schedule.NONE, ImpulsiveNoise.NONE, STATIC, List.of(), GainControl.NONE, Optional.empty());
+        EndConditions end = new EndConditions(
+                10, Schedule.NONE, ImpulsiveNoise.NONE, STATIC, List.of(), GainControl.NONE, Optional.empty());
         return new Sky(
                 new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end),
                 new TrialStreams(6, 0));

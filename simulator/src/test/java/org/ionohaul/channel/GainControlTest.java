@@ -78,7 +78,13 @@ final class GainControlTest {
 
     private static Sky sky(GainControl control, int trial) {
         EndConditions end = new EndConditions(
-                10, Schedule.NONE, ImpulsiveNoise.NONE, AtmosphericNoise.NONE, List.of(NEIGHBOUR), control, Optional.empty());
+                10,
+                Schedule.NONE,
+                ImpulsiveNoise.NONE,
+                AtmosphericNoise.NONE,
+                List.of(NEIGHBOUR),
+                control,
+                Optional.empty());
         return new Sky(
                 new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end),
                 new TrialStreams(8, trial));

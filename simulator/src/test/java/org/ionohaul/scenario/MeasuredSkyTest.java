@@ -66,10 +66,7 @@ final class MeasuredSkyTest {
                 """));
         assertEquals(12, sky.at(End.FAR).snrDb(), 1e-12);
         assertEquals(
-                List.of(
-                        new Schedule.Point(-1800, 0.5),
-                        new Schedule.Point(0, 0),
-                        new Schedule.Point(4200, -2.5)),
+                List.of(new Schedule.Point(-1800, 0.5), new Schedule.Point(0, 0), new Schedule.Point(4200, -2.5)),
                 level(sky, End.FAR).changeDb().points());
         assertEquals(60, level(sky, End.FAR).averageSeconds());
         assertTrue(sky.at(End.NEAR).measured().isEmpty(), "an SNR says nothing of the other end");
@@ -78,11 +75,9 @@ final class MeasuredSkyTest {
     @Test
     void timesMayBeAfterSendOrByDayAndGoPastMidnight() throws ScenarioProblems {
         assertEquals(List.of(0.0, 600.0), times("time,snr dB\n0 min,1\n10 min,1\n"));
-        assertEquals(
-                List.of(-1800.0, 1815.0), times("time,snr dB\n2031-03-14 17:30,1\n2031-03-14T18:30:15,1\n"));
+        assertEquals(List.of(-1800.0, 1815.0), times("time,snr dB\n2031-03-14 17:30,1\n2031-03-14T18:30:15,1\n"));
         assertEquals(List.of(-120.0, 6.5 * 3600), times("time,snr dB\n17:58,1\n00:30,1\n"));
-        assertEquals(
-                List.of(-120.0, 6.5 * 3600), times("time,snr dB\n14.3.2031 17:58,1\n15.3.2031 00:30,1\n"));
+        assertEquals(List.of(-120.0, 6.5 * 3600), times("time,snr dB\n14.3.2031 17:58,1\n15.3.2031 00:30,1\n"));
     }
 
     @Test
@@ -127,7 +122,9 @@ final class MeasuredSkyTest {
         assertEquals(-6, level(sky, End.NEAR).changeDb().levelDb(3000), 1e-9, "a path takes the same both ways");
         assertEquals(14, sky.at(End.NEAR).snrDb(), 1e-9, "which has a level of its own");
         assertEquals(
-                -85, scenario.read().sky().levels(End.FAR, key -> 0.5).orElseThrow().signalDbm(), 1e-9);
+                -85,
+                scenario.read().sky().levels(End.FAR, key -> 0.5).orElseThrow().signalDbm(),
+                1e-9);
         WrittenScenario ownTrend = scenario.with("[[sky.trend]]", "at = '20 min'\nrise = '1 dB'");
         assertTrue(middle(ownTrend).at(End.NEAR).measured().isEmpty());
         WrittenScenario stated = measured("time,signal\n18:00,S7\n18:50,S6\n")
@@ -171,7 +168,9 @@ final class MeasuredSkyTest {
         assertTrue(told.get(4).startsWith(file + ":5:1: time: "), told.get(4));
         assertTrue(problems(measured("time,snr,level\n")).get(0).contains("holds no reading"));
         assertTrue(problems(measured("time,snr,levl\n18:00,3 dB,1\n")).get(0).contains("there is no column \"levl\""));
-        assertTrue(problems(measured("time,snr dB\n18:00,3\n18:00,3\n")).get(0).contains("not later than the line before"));
+        assertTrue(problems(measured("time,snr dB\n18:00,3\n18:00,3\n"))
+                .get(0)
+                .contains("not later than the line before"));
         assertTrue(problems(measured("time,snr dB\n18:00,3\n17:59,3\n17:59:30,3\n18:00:10,4\n"))
                 .get(0)
                 .contains("more than a day"));
@@ -182,13 +181,17 @@ final class MeasuredSkyTest {
     void whatReadingsHoldIsNotStatedAsWell() {
         WrittenScenario scenario = measured("time,snr dB\n18:00,10\n18:10,10\n18:20,10\n");
         assertEquals(List.of(), problems(scenario));
-        assertTold("far.snr: stands beside readings", scenario.replacing("[far]", "readings", "snr = \"9 dB\"\nreadings"));
-        assertTold("far.noise: stands beside readings", scenario.replacing("[far]", "readings", "noise = \"S3\"\nreadings"));
+        assertTold(
+                "far.snr: stands beside readings", scenario.replacing("[far]", "readings", "snr = \"9 dB\"\nreadings"));
+        assertTold(
+                "far.noise: stands beside readings",
+                scenario.replacing("[far]", "readings", "noise = \"S3\"\nreadings"));
         assertTold("hold the noise over time", scenario.with("[[far.noise-schedule]]", "at = '5 min'\nrise = '3 dB'"));
         assertTold("both waves", scenario.with("[sky.ground-wave]", "over-ground = '40 km'"));
         assertTold("spells that last longer", scenario.with("[sky.sporadic-e]", ""));
         assertEquals(List.of(), problems(scenario.with("[sky.drop-outs]", "")));
-        WrittenScenario both = scenario.replacing("[near]", "snr = \"14 dB\"\n", "readings = { file = \"evening.csv\" }\n");
+        WrittenScenario both =
+                scenario.replacing("[near]", "snr = \"14 dB\"\n", "readings = { file = \"evening.csv\" }\n");
         assertEquals(List.of(), problems(both));
         assertTold("which hold the trend", both.with("[[sky.trend]]", "at = '5 min'\nrise = '3 dB'"));
         assertTold("those of one day", both.with("[sky]", "condition = 'moderate'\nday-to-day = '0 dB ± 3 dB'"));
@@ -210,7 +213,9 @@ final class MeasuredSkyTest {
 
     @Test
     void whatWasNotMeasuredIsTold() throws ScenarioProblems {
-        assertEquals(List.of(), measured("time,snr dB\n18:00,10\n18:30,10\n19:00,9\n").warnings(Map.of()));
+        assertEquals(
+                List.of(),
+                measured("time,snr dB\n18:00,10\n18:30,10\n19:00,9\n").warnings(Map.of()));
         List<String> warnings = measured("time,snr dB\n18:10,10\n18:11,10\n18:12,10\n18:30,9\n18:31,9\n")
                 .warnings(Map.of());
         assertEquals(3, warnings.size(), warnings.toString());
@@ -228,12 +233,13 @@ final class MeasuredSkyTest {
     void whatIsWrongWithAFileOutsideTheFolderIsNotTold() throws IOException {
         Path outside = Files.createTempFile("outside", ".csv");
         Files.writeString(outside, "secret,of somebody\n1,2\n", StandardCharsets.UTF_8);
-        WrittenScenario scenario =
-                measured("").replacing("[far]", "evening.csv", outside.toString().replace('\\', '/'));
+        WrittenScenario scenario = measured("")
+                .replacing("[far]", "evening.csv", outside.toString().replace('\\', '/'));
         List<String> told = problems(scenario);
         Files.delete(outside);
         assertEquals(1, told.size());
-        assertTrue(told.get(0).contains("outside the scenario's folder") && !told.get(0).contains("secret"));
+        assertTrue(told.get(0).contains("outside the scenario's folder")
+                && !told.get(0).contains("secret"));
     }
 
     @Test
