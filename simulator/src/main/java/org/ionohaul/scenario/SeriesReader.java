@@ -98,7 +98,7 @@ final class SeriesReader {
 
         private Optional<ReadSeries> read(Path file, Section readings) {
             try {
-                List<Spreadsheet.Row> rows = Spreadsheet.of(files.text(file)).rows();
+                List<CellTable.Row> rows = CellTable.of(files.text(file)).rows();
                 if (rows.size() < 2) {
                     problem(1, 1, "", "holds no reading", "write a line of heads, then a line a reading");
                 } else if (rows.size() > MOST_ROWS) {
@@ -119,7 +119,7 @@ final class SeriesReader {
             return Optional.empty();
         }
 
-        private boolean areHeads(Spreadsheet.Row row) {
+        private boolean areHeads(CellTable.Row row) {
             for (int i = 0; i < row.cells().size(); i++) {
                 Optional<SeriesColumn.Head> head = SeriesColumn.Head.of(row.cell(i));
                 if (head.isEmpty() && !row.cell(i).isEmpty()) {
@@ -157,10 +157,10 @@ final class SeriesReader {
             return found.problems().isEmpty();
         }
 
-        private Optional<ReadSeries> series(List<Spreadsheet.Row> rows, Section readings) {
+        private Optional<ReadSeries> series(List<CellTable.Row> rows, Section readings) {
             List<Double> seconds = new ArrayList<>();
             Map<SeriesColumn, List<Schedule.Point>> levels = new LinkedHashMap<>();
-            for (Spreadsheet.Row row : rows) {
+            for (CellTable.Row row : rows) {
                 Optional<Double> at = time(row, seconds);
                 at.ifPresent(seconds::add);
                 for (SeriesColumn column : List.of(SeriesColumn.SNR, SeriesColumn.SIGNAL, SeriesColumn.NOISE)) {
@@ -198,7 +198,7 @@ final class SeriesReader {
             return Optional.of(series);
         }
 
-        private Optional<Double> level(Spreadsheet.Row row, SeriesColumn column) {
+        private Optional<Double> level(CellTable.Row row, SeriesColumn column) {
             if (!places.containsKey(column) || row.cell(places.get(column)).isEmpty()) {
                 return Optional.empty();
             }
@@ -216,7 +216,7 @@ final class SeriesReader {
         }
 
         /** Returns when a line was read, in seconds since pressing send, or on a count that is shifted by whole days. */
-        private Optional<Double> time(Spreadsheet.Row row, List<Double> earlier) {
+        private Optional<Double> time(CellTable.Row row, List<Double> earlier) {
             int place = places.getOrDefault(SeriesColumn.TIME, 0);
             try {
                 double at = seconds(row.cell(place), earlier);

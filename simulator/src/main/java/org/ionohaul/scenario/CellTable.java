@@ -15,9 +15,9 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param rows the lines that hold cells, the heads first; may be empty
  */
-public record Spreadsheet(List<Row> rows) {
+public record CellTable(List<Row> rows) {
     /** Copies the list. */
-    public Spreadsheet {
+    public CellTable {
         rows = List.copyOf(rows);
     }
 
@@ -59,7 +59,7 @@ public record Spreadsheet(List<Row> rows) {
      *
      * @throws IOException if quotation marks don't pair; the message says where
      */
-    public static Spreadsheet of(String text) throws IOException {
+    public static CellTable of(String text) throws IOException {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         char separator = separatorOf(plain);
         CSVFormat format = CSVFormat.DEFAULT
@@ -85,7 +85,7 @@ public record Spreadsheet(List<Row> rows) {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
-        return new Spreadsheet(rows);
+        return new CellTable(rows);
     }
 
     private static char separatorOf(String text) {
