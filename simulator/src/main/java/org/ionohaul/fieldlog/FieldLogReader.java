@@ -16,13 +16,13 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Spelling;
-import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.WrongValue;
 
 /** Reads a field log, a table whose columns are those of {@link LogColumn} in any order, and checks everything in it. */

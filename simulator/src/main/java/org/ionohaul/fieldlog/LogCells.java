@@ -10,9 +10,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ionohaul.limits.OutOfRange;
+import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Spelling;
-import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.WrongValue;
 
 /** The cells of one run while it is being read; what is wrong with them is collected. */

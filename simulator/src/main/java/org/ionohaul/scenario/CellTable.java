@@ -16,12 +16,12 @@ import org.apache.commons.csv.CSVRecord;
  * @param rows the lines that hold cells, the heads first; may be empty
  */
 public record CellTable(List<Row> rows) {
+    private static final char[] SEPARATORS = {',', ';', '\t'};
+
     /** Copies the list. */
     public CellTable {
         rows = List.copyOf(rows);
     }
-
-    private static final char[] SEPARATORS = {',', ';', '\t'};
 
     /**
      * One line of cells.
@@ -49,7 +49,7 @@ public record CellTable(List<Row> rows) {
                     : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
         }
 
-        boolean isEmpty() {
+        private boolean isEmpty() {
             return cells.stream().allMatch(String::isBlank);
         }
     }
