@@ -70,7 +70,8 @@ final class DotDrawing {
                 (apart + columns - 1) / columns,
                 dots.stream().mapToInt(it -> it.layer + 1).max().orElse(1));
         double named = svg.paragraph(Svg.BOLD, 0, top, across.to(), row.mode());
-        String beyond = Stream.of(row.later() > 0 ? row.later() + " later" : "", row.never() > 0 ? row.never() + " never" : "")
+        String beyond = Stream.of(
+                        row.later() > 0 ? row.later() + " later" : "", row.never() > 0 ? row.never() + " never" : "")
                 .filter(it -> !it.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("");
@@ -88,7 +89,8 @@ final class DotDrawing {
         }
         for (int i = 0; i < apart; i++) {
             double x = end + COLUMN * (i % columns + 0.5);
-            double y = floor - LAYER * (i / columns + 0.5);
+            int layer = i / columns;
+            double y = floor - LAYER * (layer + 0.5);
             if (i < row.later()) {
                 svg.circle("ring " + style, x, y, 2.6, row.mode() + ": through later than shown");
             } else {
@@ -125,7 +127,7 @@ final class DotDrawing {
             }
             Section section = sections.get(index);
             int column = Math.min(section.columns - 1, (int) ((x - section.from) / section.pitch()));
-            int first = column / together * together;
+            int first = column - column % together;
             int width = Math.min(together, section.columns - first);
             int place = counts.merge(index + " " + first, 1, Integer::sum) - 1;
             dots.add(new Dot(
