@@ -116,7 +116,7 @@ final class ModeSheetTest {
     void thePageHasAPictureForEachPathAndTheSameNeeds() throws IOException {
         StringWriter page = new StringWriter();
         new ModeSheet(card(0)).page("1.2.3-test").writeTo(page);
-        assertEquals(2, page.toString().split("<script type=\"application/json\">", -1).length - 1);
+        assertEquals(2, page.toString().split("class=\"picture\"", -1).length - 1);
         assertTrue(page.toString().contains("14.0 / 25.0 / never"));
         assertTrue(page.toString().contains(", 25.0 dB, data rate 1 first.\""), "what is heard of the picture");
         assertTrue(page.toString().contains("Data rate 2 at 14.0 dB: 50.0 % lost"));
