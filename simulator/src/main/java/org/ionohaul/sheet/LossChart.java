@@ -88,8 +88,8 @@ record LossChart(double leastPercent, List<Line> dataRates) implements Picture {
         return new Chart(
                 "loss-" + path,
                 "Frames lost, path: " + key,
-                "Share of frames lost over the signal's SNR in 3 kHz; a line a data rate with its number beside it, pale for the"
-                        + " most robust and dark for the fastest. The numbers are in loss.csv.",
+                "Share of frames lost over the signal's SNR in 3 kHz; a line a data rate with its number beside it, faint for the"
+                        + " most robust and strong for the fastest. The numbers are in loss.csv.",
                 "Falling lines, one a data rate: the share of frames lost over SNR. A tenth is lost at "
                         + card.dataRates().stream()
                                 .map(it -> tenthLost(it.paths().get(path)))

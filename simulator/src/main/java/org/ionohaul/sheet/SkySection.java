@@ -35,9 +35,9 @@ public record SkySection(Table trials, Chart chart, Table ends) {
                 "sky-" + view.trial(),
                 "One trial of the " + TimeText.given(view.lengthSeconds()) + " after pressing send: trial "
                         + view.trial(),
-                "Dark: SNR in 3 kHz of a full-power carrier, the line through the middle of each short span, the band"
+                "SNR in 3 kHz of a full-power carrier: the line through the middle of each short span, the band"
                         + " holding eight tenths of it. Dashed: noise and other stations, in dB over the noise"
-                        + " floor. Bars along the top: other stations on the air.",
+                        + " floor. Bars: other stations on the air.",
                 Stream.of(End.values()).map(it -> finding(view, it)).collect(Collectors.joining(" ")),
                 SkyChart.of(view),
                 SkyTables.needs(view));
