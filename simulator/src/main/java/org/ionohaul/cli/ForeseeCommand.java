@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -219,9 +220,11 @@ final class ForeseeCommand implements Callable<Integer> {
         }
     }
 
+    /** Returns what situations are drawn from: others are other rounds. */
     private String source() {
-        return file.map(it -> String.valueOf(it.getFileName()).replaceFirst("\\.toml$", ""))
+        String whole = file.map(it -> String.valueOf(it.getFileName()).replaceFirst("\\.toml$", ""))
                 .orElse(INVENTED);
+        return modes.isEmpty() ? whole : whole + " with " + String.join(", ", new TreeSet<>(modes));
     }
 
     private Situation situation(int round) throws ScenarioProblems, WrongValue {
@@ -264,10 +267,10 @@ final class ForeseeCommand implements Callable<Integer> {
     private <T> List<T> drawnFrom(List<T> all, Function<T, String> nameOf) {
         List<T> some = modes.isEmpty()
                 ? all
-                : modes.stream()
-                        .map(it -> NamedChoice.of(spec, "--mode", Optional.of(it), all, nameOf))
-                        .distinct()
-                        .toList();
+                : new TreeSet<>(modes)
+                        .stream()
+                                .map(it -> NamedChoice.of(spec, "--mode", Optional.of(it), all, nameOf))
+                                .toList();
         require(some.size() >= 2, "a race takes two modes; name more with --mode, or with --beside a folder that has them");
         return some;
     }

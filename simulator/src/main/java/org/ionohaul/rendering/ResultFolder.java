@@ -35,6 +35,7 @@ public final class ResultFolder {
     private static final Set<String> RESULTS = Set.of(
             "card.html",
             "card.txt",
+            "grid.csv",
             "ladder.svg",
             "learn.html",
             "learn.json",
