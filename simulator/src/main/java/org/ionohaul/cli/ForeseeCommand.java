@@ -69,8 +69,9 @@ final class ForeseeCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "0..1",
-            description = "A scenario file: each round has one of its transfers and two of its modes under a sky of its own;"
-                    + " situations are invented if not given.")
+            description =
+                    "A scenario file: each round has one of its transfers and two of its modes under a sky of its own;"
+                            + " situations are invented if not given.")
     private Optional<Path> file = Optional.empty();
 
     @Mixin
@@ -128,7 +129,9 @@ final class ForeseeCommand implements Callable<Integer> {
         RoundsFile remembered = new RoundsFile(out.resolve("foreseen.jsonl"));
         List<Played> all = all(remembered);
         Answers answers = simulation.answers(System.in);
-        int first = from.isPresent() ? from.get() : nextRound(all, situation(1).scenario().seed());
+        int first = from.isPresent()
+                ? from.get()
+                : nextRound(all, situation(1).scenario().seed());
         List<Played> now = new ArrayList<>();
         for (int round = first; round < first + rounds; round++) {
             Optional<Played> played = played(round, answers);
@@ -150,7 +153,12 @@ final class ForeseeCommand implements Callable<Integer> {
     private Optional<Played> played(int round, Answers answers) throws ScenarioProblems, WrongValue {
         Situation situation = situation(round);
         print("");
-        print("Round " + round + " (" + source() + ", seed " + situation.scenario().seed() + ")");
+        TextWrap.lines(
+                        "Round " + round + " (" + source() + ", seed "
+                                + situation.scenario().seed() + ")",
+                        "",
+                        screen.width())
+                .forEach(this::print);
         situation.sentences().forEach(this::wrap);
         for (int mode = 0; mode < situation.modes().size(); mode++) {
             print("  " + (mode + 1) + "  " + situation.modes().get(mode).title());
@@ -159,8 +167,8 @@ final class ForeseeCommand implements Callable<Integer> {
         if (guess.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Race> race = simulation.inPool(
-                "Racing", situation.scenario().trials(), pool -> Race.of(situation, pool));
+        Optional<Race> race =
+                simulation.inPool("Racing", situation.scenario().trials(), pool -> Race.of(situation, pool));
         if (race.isEmpty()) {
             return Optional.empty();
         }
@@ -179,16 +187,15 @@ final class ForeseeCommand implements Callable<Integer> {
     private Optional<Guess> guess(Situation situation, Answers answers) {
         Optional<AnswerReader.Winner> winner = asked(
                 "Which is through first, and how sure are you? A number and 50 to 100 %, such as \"1 80\".",
-                answers,
-                it -> AnswerReader.winner(it, situation.modes()));
+                answers, it -> AnswerReader.winner(it, situation.modes()));
         if (winner.isEmpty()) {
             return Optional.empty();
         }
         List<Guess.Span> spans = new ArrayList<>();
         for (Mode mode : situation.modes()) {
             Optional<Guess.Span> span = asked(
-                    "How many minutes does " + mode.title() + " take? A range that would hold 8 of 10 times, such as \"4 9\" or"
-                            + " \"20 never\".",
+                    "How many minutes does " + mode.title()
+                            + " take? A range that would hold 8 of 10 times, such as \"4 9\" or" + " \"20 never\".",
                     answers,
                     AnswerReader::span);
             if (span.isEmpty()) {
@@ -253,10 +260,11 @@ final class ForeseeCommand implements Callable<Integer> {
     /** Draws one of the file's transfers, ways and pairs of modes. */
     private Situation ofFile(Understood understood, int round) {
         Scenario scenario = understood.scenario();
-        UniformRandomProvider random =
-                new TrialStreams(scenario.seed(), round).open(Purpose.SITUATIONS, 0);
-        Transfer transfer = scenario.transfers().get(random.nextInt(scenario.transfers().size()));
-        Direction direction = transfer.directions().get(random.nextInt(transfer.directions().size()));
+        UniformRandomProvider random = new TrialStreams(scenario.seed(), round).open(Purpose.SITUATIONS, 0);
+        Transfer transfer =
+                scenario.transfers().get(random.nextInt(scenario.transfers().size()));
+        Direction direction =
+                transfer.directions().get(random.nextInt(transfer.directions().size()));
         List<Mode> left = new ArrayList<>(drawnFrom(scenario.modes(), Mode::name));
         while (left.size() > 2) {
             left.remove(random.nextInt(left.size()));
@@ -271,7 +279,9 @@ final class ForeseeCommand implements Callable<Integer> {
                         .stream()
                                 .map(it -> NamedChoice.of(spec, "--mode", Optional.of(it), all, nameOf))
                                 .toList();
-        require(some.size() >= 2, "a race takes two modes; name more with --mode, or with --beside a folder that has them");
+        require(
+                some.size() >= 2,
+                "a race takes two modes; name more with --mode, or with --beside a folder that has them");
         return some;
     }
 

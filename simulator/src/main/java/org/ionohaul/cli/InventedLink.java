@@ -58,7 +58,8 @@ record InventedLink(Map<Question, String> answers, FadingCondition condition, Li
         answers.put(Question.NEAR_NOISE, "S" + (signal - 1 - random.nextInt(4)));
         answers.put(Question.FAR_NOISE, "S" + (signal - 1 - random.nextInt(4)));
         List<String> left = new ArrayList<>(modes);
-        List<String> drawn = List.of(left.remove(random.nextInt(left.size())), left.remove(random.nextInt(left.size())));
+        List<String> drawn =
+                List.of(left.remove(random.nextInt(left.size())), left.remove(random.nextInt(left.size())));
         return new InventedLink(answers, skies.get(random.nextInt(skies.size())), drawn, random.nextBoolean());
     }
 

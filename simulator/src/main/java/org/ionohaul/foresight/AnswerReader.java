@@ -15,8 +15,8 @@ import org.ionohaul.scenario.WrongValue;
 /** Reads what a learner types. */
 public final class AnswerReader {
     private static final Pattern WINNER = Pattern.compile("(\\S.*?)(?:[\\s,;]+(\\d+(?:[.,]\\d+)?)\\s*%?)?");
-    private static final Pattern SPAN =
-            Pattern.compile("(.+?)(?:\\s*(?:\\.\\.|[-–])\\s*|\\s+to\\s+)(.+)|(\\S+)\\s+(\\S+)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SPAN = Pattern.compile(
+            "(.+?)(?:\\s*(?:\\.\\.|[-–])\\s*|\\s+to\\s+)(.+)|(\\S+)\\s+(\\S+)", Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE = Pattern.compile("[\\d.,]+");
 
     private AnswerReader() {}

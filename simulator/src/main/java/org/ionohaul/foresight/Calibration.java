@@ -40,9 +40,7 @@ public record Calibration(List<Played> rounds) {
     }
 
     private List<Double> briers() {
-        return rounds.stream()
-                .flatMap(it -> it.brier().stream().boxed())
-                .toList();
+        return rounds.stream().flatMap(it -> it.brier().stream().boxed()).toList();
     }
 
     /** Returns how many rounds had a winner. */

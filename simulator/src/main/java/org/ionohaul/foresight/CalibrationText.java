@@ -42,7 +42,8 @@ public record CalibrationText(Calibration calibration) {
                 : share.low() > Guess.HOLDING
                         ? "They are wider than they need be, beyond chance."
                         : "So few rounds can't tell that from 8 of 10; go on.";
-        boolean isNear = share.low() <= Guess.HOLDING && share.high() >= Guess.HOLDING && share.high() - share.low() < 0.3;
+        boolean isNear =
+                share.low() <= Guess.HOLDING && share.high() >= Guess.HOLDING && share.high() - share.low() < 0.3;
         return String.format(
                 Locale.ROOT,
                 "Your ranges for 8 of 10 held %d of %d times (%s of rounds like these, by these %s). %s",
@@ -62,9 +63,7 @@ public record CalibrationText(Calibration calibration) {
             Estimate brier = calibration.brier().orElseThrow();
             String sure = calibration.meanSureness() > right.high()
                     ? " You are surer of winners than you may be, beyond chance."
-                    : calibration.meanSureness() < right.low()
-                            ? " You could be surer of winners, beyond chance."
-                            : "";
+                    : calibration.meanSureness() < right.low() ? " You could be surer of winners, beyond chance." : "";
             return String.format(
                     Locale.ROOT,
                     "You named the first %d of %d times (%s), and said %s on average.%s Brier score %.2f (%.2f to %.2f): 0 is"

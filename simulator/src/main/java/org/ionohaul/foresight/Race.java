@@ -112,8 +112,9 @@ public record Race(Situation situation, List<SessionResult> runs, List<OrderedSa
     /** Returns when the last mode was through or had ended, in seconds. */
     double endSeconds() {
         return IntStream.range(0, runs.size())
-                .mapToDouble(it ->
-                        Double.isFinite(seconds(it)) ? seconds(it) : runs.get(it).endedNanos() * 1e-9)
+                .mapToDouble(it -> Double.isFinite(seconds(it))
+                        ? seconds(it)
+                        : runs.get(it).endedNanos() * 1e-9)
                 .max()
                 .orElseThrow();
     }

@@ -48,13 +48,14 @@ public record RaceText(Race race, int width) {
     private List<String> step(double seconds, double before) {
         return IntStream.range(0, race.runs().size())
                 .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.clock(seconds) : "", it + 1)
-                        + bar(it, seconds) + news(it, before, seconds))
+                        + bar(it, seconds)
+                        + news(it, before, seconds))
                 .toList();
     }
 
     private String bar(int mode, double seconds) {
-        double share = (double) race.held(mode, seconds)
-                / race.situation().transfer().totalBytes();
+        double share =
+                (double) race.held(mode, seconds) / race.situation().transfer().totalBytes();
         int cells = Math.min(MOST_CELLS, width - BESIDE_BAR);
         int full = (int) Math.floor(share * cells);
         return String.format(
@@ -110,7 +111,8 @@ public record RaceText(Race race, int width) {
     private String others() {
         List<String> told = new ArrayList<>();
         for (int mode = 0; mode < race.runs().size(); mode++) {
-            told.add(name(mode) + " is first in " + OddsText.odds(race.firsts().get(mode).share()) + ", and 8 of 10 times lie within "
+            told.add(name(mode) + " is first in "
+                    + OddsText.odds(race.firsts().get(mode).share()) + ", and 8 of 10 times lie within "
                     + span(new Span(
                             race.others().get(mode).quantile(0.1),
                             race.others().get(mode).quantile(0.9))));

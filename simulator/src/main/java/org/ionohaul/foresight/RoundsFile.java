@@ -75,7 +75,9 @@ public record RoundsFile(Path path) {
                 node.required("named").asString(),
                 node.required("sureness").asDouble(),
                 Played.Verdict.valueOf(node.required("verdict").asString().toUpperCase(Locale.ROOT)),
-                IntStream.range(0, runs.size()).mapToObj(it -> run(runs.get(it))).toList());
+                IntStream.range(0, runs.size())
+                        .mapToObj(it -> run(runs.get(it)))
+                        .toList());
     }
 
     private static Played.Run run(JsonNode node) {

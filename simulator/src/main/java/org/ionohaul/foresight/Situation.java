@@ -98,20 +98,19 @@ public record Situation(Scenario scenario, double sendClockSeconds, int round) {
     }
 
     private static String path(List<PropagationPath> paths) {
-        double spreadHz = paths.stream().mapToDouble(PropagationPath::dopplerSpreadHz).max().orElse(0);
+        double spreadHz = paths.stream()
+                .mapToDouble(PropagationPath::dopplerSpreadHz)
+                .max()
+                .orElse(0);
         double delayMillis = 1000
-                * paths.stream().map(PropagationPath::delaySeconds).max(Comparator.naturalOrder()).orElse(0.0);
+                * paths.stream()
+                        .map(PropagationPath::delaySeconds)
+                        .max(Comparator.naturalOrder())
+                        .orElse(0.0);
         String fading = spreadHz == 0
                 ? "It does not fade"
-                : String.format(
-                        Locale.ROOT,
-                        "It fades %s (Doppler spread %s Hz)",
-                        fading(spreadHz),
-                        figure(spreadHz));
-        return fading
-                + (delayMillis == 0
-                        ? "."
-                        : ", with echoes up to " + figure(delayMillis) + " ms apart.");
+                : String.format(Locale.ROOT, "It fades %s (Doppler spread %s Hz)", fading(spreadHz), figure(spreadHz));
+        return fading + (delayMillis == 0 ? "." : ", with echoes up to " + figure(delayMillis) + " ms apart.");
     }
 
     private static String figure(double value) {

@@ -28,9 +28,8 @@ public final class BoundedMean {
         double mean = Math.min(1, sum / count);
         double outside = (1 - confidence) / 2;
         double low = sum <= 0 ? 0 : BetaDistribution.of(sum, count - sum + 1).inverseCumulativeProbability(outside);
-        double high = sum >= count
-                ? 1
-                : BetaDistribution.of(sum + 1, count - sum).inverseSurvivalProbability(outside);
+        double high =
+                sum >= count ? 1 : BetaDistribution.of(sum + 1, count - sum).inverseSurvivalProbability(outside);
         return new Estimate(mean, Math.min(mean, low), Math.max(mean, high));
     }
 }
