@@ -8,6 +8,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ionohaul.foresight.Guess.Span;
 import org.ionohaul.rendering.JsonForm;
@@ -37,13 +38,17 @@ public record RoundsFile(Path path) {
             throw new IOException(path + " is larger than 10 MB");
         }
         for (String line : Files.readAllLines(path)) {
-            try {
-                rounds.add(round(JsonForm.LINE.readTree(line)));
-            } catch (JacksonException | IllegalArgumentException | IllegalStateException e) {
-                continue;
-            }
+            round(line).ifPresent(rounds::add);
         }
         return rounds;
+    }
+
+    private static Optional<Played> round(String line) {
+        try {
+            return Optional.of(round(JsonForm.LINE.readTree(line)));
+        } catch (JacksonException | IllegalArgumentException | IllegalStateException e) {
+            return Optional.empty();
+        }
     }
 
     /**
