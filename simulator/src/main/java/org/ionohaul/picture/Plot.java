@@ -1,6 +1,7 @@
 package org.ionohaul.picture;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -100,13 +101,116 @@ public record Plot(Svg svg, Scale across, Scale up) {
     /** Draws a surface between two edges of points, which may lie beyond the plot: it is cut off there. */
     public void surface(String style, List<Point> there, List<Point> back) {
         List<Point> reversed = new ArrayList<>(back);
-        java.util.Collections.reverse(reversed);
+        Collections.reverse(reversed);
         List<Point> outline = Stream.concat(there.stream(), reversed.stream())
                 .map(it -> new Point(across.within(it.x()), up.within(it.y())))
                 .toList();
         if (!outline.isEmpty()) {
             svg.path(style, Path.through(outline).close());
         }
+    }
+
+    /** Draws a line through points, parted where a point is open (infinite or no number). */
+    public void parts(String style, List<Point> points) {
+        for (List<Point> run : runs(points)) {
+            line(style, run);
+        }
+    }
+
+    /** Returns the runs of points that are not open. */
+    public static List<List<Point>> runs(List<Point> points) {
+        List<List<Point>> runs = new ArrayList<>();
+        List<Point> run = new ArrayList<>();
+        for (Point point : points) {
+            if (Double.isFinite(point.y()) && Double.isFinite(point.x())) {
+                run.add(point);
+            } else if (!run.isEmpty()) {
+                runs.add(run);
+                run = new ArrayList<>();
+            }
+        }
+        if (!run.isEmpty()) {
+            runs.add(run);
+        }
+        return runs;
+    }
+
+    /** Draws a surface between two edges at the same places; it is parted where its lower edge is open, and open upwards where its upper one is. */
+    public void ribbon(String style, List<Double> at, List<Double> low, List<Double> high) {
+        List<Point> lower = new ArrayList<>();
+        for (int i = 0; i < low.size(); i++) {
+            lower.add(new Point(at.get(i), low.get(i) >= up.high() ? Double.NaN : low.get(i)));
+        }
+        int next = 0;
+        for (List<Point> run : runs(lower)) {
+            List<Point> upper = new ArrayList<>();
+            for (Point point : run) {
+                while (at.get(next) != point.x()) {
+                    next++;
+                }
+                double value = high.get(next);
+                upper.add(new Point(point.x(), Double.isNaN(value) ? up.high() : value));
+            }
+            if (run.size() > 1) {
+                surface(style, run, upper);
+            }
+        }
+    }
+
+    /** Makes the whole height about each place say something when pointed at; places rise, beyond the plot they are left out. */
+    public void columns(List<Double> at, List<String> says) {
+        for (int i = 0; i < at.size(); i++) {
+            if (across.holds(at.get(i))) {
+                double from = i == 0 ? left() : (across.at(at.get(i - 1)) + across.at(at.get(i))) / 2;
+                double to = i == at.size() - 1 ? right() : (across.at(at.get(i)) + across.at(at.get(i + 1))) / 2;
+                double end = Math.min(right(), Math.max(from, to));
+                svg.rectangle("column", from, top(), end - from, bottom() - top(), says.get(i));
+            }
+        }
+    }
+
+    /** Names what stands at whole numbers below the plot, each in lines as long as its place, and the axis below them. */
+    public void namesBelow(List<String> names, String axis) {
+        double size = svg.smallSize();
+        double place = Math.abs(across.at(1) - across.at(0)) - GAP;
+        svg.line("axis", left(), bottom(), right(), bottom());
+        for (int i = 0; i < names.size(); i++) {
+            List<String> lines = Lettering.lines(names.get(i), size, place);
+            for (int line = 0; line < lines.size(); line++) {
+                svg.smallTextAbout(
+                        Svg.FAINT, across.at(i), bottom() + TICK + svg.lineHeight() * (line + 0.85), lines.get(line));
+            }
+        }
+        svg.smallTextAbout(
+                Svg.FAINT,
+                (left() + right()) / 2,
+                bottom() + TICK + svg.lineHeight() * (nameLines(svg, names, place) + 0.95),
+                axis);
+    }
+
+    /** Returns how much room such names need. */
+    public static double roomForNames(Svg svg, List<String> names, double place) {
+        return (nameLines(svg, names, place - GAP) + 1.5) * svg.lineHeight() + TICK;
+    }
+
+    private static int nameLines(Svg svg, List<String> names, double place) {
+        return names.stream()
+                .mapToInt(it -> Lettering.lines(it, svg.smallSize(), place).size())
+                .max()
+                .orElse(0);
+    }
+
+    /** Draws a lying interval with its best guess; parts beyond the plot are left out. */
+    public static void whisker(Svg svg, String style, Scale across, double low, double value, double high, double y) {
+        double reach = svg.size() / 3;
+        Path path = new Path();
+        double from = across.within(low);
+        double to = across.within(high);
+        path.from(new Point(from, y - reach)).to(new Point(from, y + reach));
+        path.from(new Point(from, y)).to(new Point(to, y));
+        path.from(new Point(to, y - reach)).to(new Point(to, y + reach));
+        svg.path("whisker " + style, path);
+        svg.circle("best " + style, across.within(value), y, reach, "");
     }
 
     /** Draws an upright line over the whole height, such as a deadline. */

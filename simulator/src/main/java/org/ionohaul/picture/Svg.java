@@ -19,6 +19,7 @@ public final class Svg {
     private static final double SMALL = 0.92;
 
     private static final double LINE = 1.25;
+    private static final double USUAL = 13;
 
     private final StringBuilder body = new StringBuilder();
     private final int width;
@@ -33,6 +34,11 @@ public final class Svg {
     public Svg(int width, double size) {
         this.width = width;
         this.size = size;
+    }
+
+    /** Begins a picture with lettering of the usual size. */
+    public Svg(int width) {
+        this(width, USUAL);
     }
 
     public int width() {
@@ -117,6 +123,25 @@ public final class Svg {
     /** Writes words of the common size from {@code x} on. */
     public void text(String style, double x, double y, String words) {
         text(style, Anchor.START, x, y, size, words);
+    }
+
+    /** Writes words in lines no longer than so much, from {@code top} down, and returns where they end. */
+    public double paragraph(String style, double x, double top, double longest, String words) {
+        double y = top;
+        for (String line : words.split("\n", -1)) {
+            for (String each : Lettering.lines(line, size, longest)) {
+                y += lineHeight();
+                text(style, x, y - lineHeight() / 4, each);
+            }
+        }
+        return y;
+    }
+
+    /** Writes words in the middle of a rectangle if they fit there. */
+    public void textInside(String style, double x, double y, double wide, double high, String words) {
+        if (Lettering.width(words, smallSize()) <= wide - 4 && lineHeight() <= high) {
+            text(style, Anchor.MIDDLE, x + wide / 2, y + high / 2 + 0.35 * smallSize(), smallSize(), words);
+        }
     }
 
     /** Writes small words about {@code x}, moved as far as needed to stay in the picture. */

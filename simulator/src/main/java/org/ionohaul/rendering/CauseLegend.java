@@ -10,6 +10,11 @@ import org.ionohaul.session.Cause;
  * @param colour its colour, as CSS and SVG write it
  */
 public record CauseLegend(String name, String colour) {
+    /** Returns its style on a page. */
+    public String style() {
+        return "c-" + name.replace(' ', '-');
+    }
+
     /** Returns how a cause is shown. */
     public static CauseLegend of(Cause cause) {
         return switch (cause) {

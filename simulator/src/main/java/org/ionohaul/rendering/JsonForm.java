@@ -1,11 +1,8 @@
 package org.ionohaul.rendering;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.function.BiConsumer;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.util.DefaultIndenter;
@@ -26,27 +23,14 @@ public final class JsonForm {
     private static final DefaultIndenter INDENTED = new DefaultIndenter("  ", "\n");
 
     /** Writes one value on one line. */
-    public static final JsonMapper LINE = mapper(JsonGenerator::writeNumber);
-
-    private static final MathContext FIGURES = new MathContext(5);
-
-    private static final JsonMapper PAGE = mapper((json, value) -> json.writeNumber(
-            new BigDecimal(value).round(FIGURES).stripTrailingZeros().toPlainString()));
+    public static final JsonMapper LINE = mapper();
 
     /** Writes one value over indented lines, for people to read. */
     public static final ObjectWriter INDENTED_LINES = LINE.writerWithDefaultPrettyPrinter();
 
     private JsonForm() {}
 
-    /**
-     * Returns a value as it stands in a page: numbers with five figures, so that the same picture is always the same text, and
-     * no less-than sign, which could end the element that it stands in.
-     */
-    static String onPage(Object value) {
-        return PAGE.writeValueAsString(value).replace("<", "\\u003c");
-    }
-
-    private static JsonMapper mapper(BiConsumer<JsonGenerator, Double> finite) {
+    private static JsonMapper mapper() {
         return JsonMapper.builder()
                 .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
                 .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
@@ -55,9 +39,9 @@ public final class JsonForm {
                 .defaultPrettyPrinter(
                         new DefaultPrettyPrinter().withObjectIndenter(INDENTED).withArrayIndenter(INDENTED))
                 .addModule(new SimpleModule()
-                        .addSerializer(Double.class, new FiniteOrNull(finite))
-                        .addSerializer(Double.TYPE, new FiniteOrNull(finite))
-                        .addSerializer(OptionalDouble.class, new FiniteIfPresent(finite))
+                        .addSerializer(Double.class, new FiniteOrNull())
+                        .addSerializer(Double.TYPE, new FiniteOrNull())
+                        .addSerializer(OptionalDouble.class, new FiniteIfPresent())
                         .addSerializer(Enum.class, new Word())
                         .addKeySerializer(Enum.class, new WordAsName()))
                 .build();
@@ -81,16 +65,10 @@ public final class JsonForm {
     }
 
     private static final class FiniteOrNull extends ValueSerializer<Double> {
-        private final BiConsumer<JsonGenerator, Double> finite;
-
-        FiniteOrNull(BiConsumer<JsonGenerator, Double> finite) {
-            this.finite = finite;
-        }
-
         @Override
         public void serialize(Double value, JsonGenerator json, SerializationContext context) {
             if (Double.isFinite(value)) {
-                finite.accept(json, value);
+                json.writeNumber(value);
             } else {
                 json.writeNull();
             }
@@ -98,11 +76,7 @@ public final class JsonForm {
     }
 
     private static final class FiniteIfPresent extends ValueSerializer<OptionalDouble> {
-        private final FiniteOrNull number;
-
-        FiniteIfPresent(BiConsumer<JsonGenerator, Double> finite) {
-            this.number = new FiniteOrNull(finite);
-        }
+        private final FiniteOrNull number = new FiniteOrNull();
 
         @Override
         public void serialize(OptionalDouble value, JsonGenerator json, SerializationContext context) {

@@ -3,6 +3,7 @@ package org.ionohaul.rendering;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.ionohaul.picture.Legend;
 
 /**
  * Which colour a mode has, the same in every picture and table: modes take the colours in order of their names, in whatever
@@ -23,6 +24,13 @@ public record ModeOrder(List<String> names) {
     public String style(String name) {
         OptionalInt place = of(name);
         return place.isPresent() ? "m" + place.getAsInt() % COLOURS + " d" + place.getAsInt() % PATTERNS : "";
+    }
+
+    /** Returns the keys of a legend of lines. */
+    public List<Legend.Key> lines() {
+        return names.stream()
+                .map(it -> new Legend.Key(Legend.Sign.LINE, "line " + style(it), it))
+                .toList();
     }
 
     /** Returns a mode's place, from 0; empty for any other name. */

@@ -1,8 +1,11 @@
 package org.ionohaul.rendering;
 
+import java.util.List;
 import org.ionohaul.picture.LabelRows;
 import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Scale;
 import org.ionohaul.picture.Svg;
+import org.ionohaul.picture.Tick;
 
 /** What pictures over time have in common: deadlines are upright lines with their names above. */
 public final class TimePlots {
@@ -29,5 +32,10 @@ public final class TimePlots {
     /** Draws the deadlines across a plot. */
     public static void deadlines(Plot plot, TimeAxis axis) {
         axis.deadlines().forEach(it -> plot.upright("deadline", it.at()));
+    }
+
+    /** Returns the marks of a scale in %. */
+    public static List<Tick> percents() {
+        return Scale.linear(0, 100, 1, 0).marks(20, it -> Scale.number(it) + " %");
     }
 }

@@ -2,7 +2,6 @@ package org.ionohaul.report;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -12,6 +11,7 @@ import org.ionohaul.analysis.CauseTime;
 import org.ionohaul.analysis.DataRateShare;
 import org.ionohaul.analysis.ModeSummary;
 import org.ionohaul.analysis.OutcomeShare;
+import org.ionohaul.picture.Shade;
 import org.ionohaul.rendering.CauseLegend;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.OddsText;
@@ -25,10 +25,9 @@ import org.ionohaul.study.CaseTrials;
 
 /** The pictures that show one case. */
 final class CaseCharts {
-    private static final double MOST_TIMES_THE_SHORTEST = 5;
     private static final List<StackedBars.Part> CAUSES = Stream.of(Cause.values())
             .map(CauseLegend::of)
-            .map(it -> new StackedBars.Part(it.name(), Optional.of(it.colour())))
+            .map(it -> new StackedBars.Part(it.name(), it.style(), false))
             .toList();
 
     private final String id;
@@ -99,7 +98,7 @@ final class CaseCharts {
     private Chart outcomes() {
         List<Outcome> told = OutcomeShare.told(summary.modes());
         List<StackedBars.Part> parts = told.stream()
-                .map(it -> new StackedBars.Part(CaseWords.outcome(it), Optional.empty()))
+                .map(CaseCharts::part)
                 .toList();
         List<StackedBars.Bar> bars = summary.modes().stream()
                 .map(mode -> new StackedBars.Bar(
@@ -113,24 +112,19 @@ final class CaseCharts {
         return bars(
                 "outcomes",
                 "How sessions end",
-                "Share of trials.",
+                "Share of trials; those that fail stand apart at the end.",
                 mode -> told.stream()
                         .filter(it -> mode.outcome(it).hits() > 0)
                         .map(it -> CaseWords.outcome(it) + " "
                                 + OddsText.percent(mode.outcome(it).share()))
                         .collect(Collectors.joining(", ")),
-                new StackedBars(false, parts, bars),
+                new StackedBars(parts, bars),
                 CaseTables.outcomes(summary.modes()));
     }
 
     private Chart causes() {
-        double shortest = summary.modes().stream()
-                .mapToDouble(ModeSummary::meanElapsedSeconds)
-                .min()
-                .orElse(1);
         double longest = summary.modes().stream()
                 .mapToDouble(ModeSummary::meanElapsedSeconds)
-                .filter(it -> it <= MOST_TIMES_THE_SHORTEST * shortest)
                 .max()
                 .orElse(1);
         return bars(
@@ -140,7 +134,6 @@ final class CaseCharts {
                         + " redialling.",
                 mode -> "most for " + most(mode) + ", of " + TimeText.length(mode.meanElapsedSeconds()),
                 new StackedBars(
-                        false,
                         CAUSES,
                         summary.modes().stream()
                                 .map(it -> causeBar(it, longest))
@@ -155,19 +148,31 @@ final class CaseCharts {
                 .orElseThrow();
     }
 
-    /** Returns a mode's bar; one too long to leave the others visible is drawn shorter, and says so. */
+    /** All bars are on one scale. */
     private static StackedBars.Bar causeBar(ModeSummary mode, double longest) {
-        double elapsed = mode.meanElapsedSeconds();
-        String remark = TimeText.clock(elapsed) + (elapsed > longest ? ", not to scale" : "");
         return new StackedBars.Bar(
                 mode.mode().title(),
-                remark,
-                mode.causes().stream()
-                        .map(it -> it.meanSeconds() / Math.max(elapsed, longest))
-                        .toList(),
+                TimeText.length(mode.meanElapsedSeconds()),
+                mode.causes().stream().map(it -> it.meanSeconds() / longest).toList(),
                 mode.causes().stream()
                         .map(it -> TimeText.clock(it.meanSeconds()))
                         .toList());
+    }
+
+    /** Greys for what is delivered, red for what is not. */
+    private static StackedBars.Part part(Outcome outcome) {
+        String name = CaseWords.outcome(outcome);
+        return switch (outcome) {
+            case CLOSED -> new StackedBars.Part(name, Shade.style(0.7), false);
+            case CONFIRMED_NOT_CLOSED -> new StackedBars.Part(name, Shade.style(0.4), false);
+            case DELIVERED_UNCONFIRMED -> new StackedBars.Part(name, Shade.style(0), false);
+            case DELIVERED_WRONG ->
+                new StackedBars.Part(name, CauseLegend.of(Cause.REDIALLING).style(), true);
+            case GAVE_UP ->
+                new StackedBars.Part(name, CauseLegend.of(Cause.REPEATED_PAYLOAD).style(), true);
+            case RUNNING ->
+                new StackedBars.Part(name, CauseLegend.of(Cause.SILENCE).style(), true);
+        };
     }
 
     private Chart dataRates() {
@@ -176,7 +181,7 @@ final class CaseCharts {
                 .max()
                 .orElse(1);
         List<StackedBars.Part> parts = IntStream.rangeClosed(1, most)
-                .mapToObj(it -> new StackedBars.Part("data rate " + it, Optional.empty()))
+                .mapToObj(it -> new StackedBars.Part("data rate " + it, Shade.style(it - 1, most), false))
                 .toList();
         return bars(
                 "data_rates",
@@ -187,7 +192,6 @@ final class CaseCharts {
                         .map(it -> "most at data rate " + it.dataRate() + ", " + OddsText.percent(it.airtimeShare()))
                         .orElse("none"),
                 new StackedBars(
-                        true,
                         parts,
                         summary.modes().stream().map(CaseCharts::dataRateBar).toList()),
                 CaseTables.dataRates(summary.modes()));

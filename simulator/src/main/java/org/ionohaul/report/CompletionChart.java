@@ -1,15 +1,24 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CompletionCurve;
+import org.ionohaul.picture.LabelRows;
+import org.ionohaul.picture.Legend;
+import org.ionohaul.picture.Picture;
+import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Point;
+import org.ionohaul.picture.Scale;
+import org.ionohaul.picture.Svg;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
-import org.ionohaul.rendering.ChartRecord;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimePlots;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.ModeTrials;
@@ -22,8 +31,10 @@ import org.ionohaul.study.ModeTrials;
  * @param clock the same in words
  * @param modes a line a mode
  */
-record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<Line> modes) implements ChartRecord {
+record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<Line> modes) implements Picture {
     private static final int POINTS = 120;
+    private static final int TOLD = 4;
+    private static final double HEIGHT = 230;
 
     /**
      * A line, in % of trials.
@@ -65,5 +76,49 @@ record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<
                 modes.stream()
                         .map(it -> Line.of(CompletionCurve.of(it, instantsSeconds)))
                         .toList());
+    }
+
+    @Override
+    public String svg(int width) {
+        Svg svg = new Svg(width);
+        ModeOrder order = new ModeOrder(modes.stream().map(Line::mode).toList());
+        double left = Plot.roomLeft(svg, TimePlots.percents());
+        double right = width - svg.size();
+        LabelRows labels = TimePlots.labels(svg, axis, left, right, "");
+        double top = Legend.draw(svg, 0, order.lines()) + labels.height() + svg.size() / 2;
+        labels.draw(top);
+        Plot plot = new Plot(svg, axis.scale(left, right), Scale.linear(0, 100, top + HEIGHT, top));
+        plot.axisLeft(TimePlots.percents());
+        modes.forEach(it -> plot.ribbon("band " + order.style(it.mode()), at, it.low(), it.high()));
+        plot.axisBelow(axis.ticks(), axis.name());
+        TimePlots.deadlines(plot, axis);
+        modes.forEach(it -> plot.line("line " + order.style(it.mode()), points(it)));
+        int[] told = told();
+        plot.columns(
+                IntStream.of(told).mapToObj(at::get).toList(),
+                IntStream.of(told).mapToObj(this::says).toList());
+        return svg.finished(top + HEIGHT + Plot.roomBelow(svg));
+    }
+
+    private List<Point> points(Line mode) {
+        return IntStream.range(0, at.size())
+                .mapToObj(i -> new Point(at.get(i), mode.share().get(i)))
+                .toList();
+    }
+
+    /** Every fourth instant, and the deadlines. */
+    private int[] told() {
+        List<Double> deadlines =
+                axis.deadlines().stream().map(TimeAxis.Deadline::at).toList();
+        return IntStream.range(0, at.size())
+                .filter(i -> i % TOLD == 0 || deadlines.contains(at.get(i)))
+                .toArray();
+    }
+
+    private String says(int index) {
+        return "Through within " + clock.get(index) + "\n"
+                + modes.stream()
+                        .map(it -> it.mode() + ": " + it.says().get(index))
+                        .collect(Collectors.joining("\n"));
     }
 }

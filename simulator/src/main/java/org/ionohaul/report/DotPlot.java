@@ -2,7 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import org.ionohaul.analysis.LikelyTrials;
-import org.ionohaul.rendering.ChartRecord;
+import org.ionohaul.picture.Picture;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
@@ -14,7 +14,7 @@ import org.ionohaul.study.ModeTrials;
  * @param axis the axis of time
  * @param rows a row a mode
  */
-record DotPlot(TimeAxis axis, List<Row> rows) implements ChartRecord {
+record DotPlot(TimeAxis axis, List<Row> rows) implements Picture {
     /**
      * One mode's trials.
      *
@@ -41,5 +41,10 @@ record DotPlot(TimeAxis axis, List<Row> rows) implements ChartRecord {
         return new DotPlot(
                 TimeAxis.of(scale, deadlinesSeconds),
                 modes.stream().map(it -> Row.of(it, scale)).toList());
+    }
+
+    @Override
+    public String svg(int width) {
+        return new DotDrawing(this, width).svg();
     }
 }

@@ -3,12 +3,20 @@ package org.ionohaul.sheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Over;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
-import org.ionohaul.rendering.ChartRecord;
+import org.ionohaul.picture.Legend;
+import org.ionohaul.picture.Picture;
+import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Point;
+import org.ionohaul.picture.Scale;
+import org.ionohaul.picture.Svg;
+import org.ionohaul.picture.Tick;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
@@ -22,7 +30,11 @@ import org.ionohaul.trial.SkyView;
  * @param axis the axis of time
  * @param ends a panel an end
  */
-record SkyChart(TimeAxis axis, List<Panel> ends) implements ChartRecord {
+record SkyChart(TimeAxis axis, List<Panel> ends) implements Picture {
+    private static final double HEIGHT = 180;
+    private static final double STEP = 10;
+    private static final int TOLD = 5;
+
     private static final int SPANS = 220;
 
     /**
@@ -93,5 +105,61 @@ record SkyChart(TimeAxis axis, List<Panel> ends) implements ChartRecord {
         return new SkyChart(
                 TimeAxis.of(scale, List.of()),
                 Stream.of(End.values()).map(it -> Panel.of(view, it, scale)).toList());
+    }
+
+    @Override
+    public String svg(int width) {
+        Svg svg = new Svg(width);
+        double y = 0;
+        for (Panel end : ends) {
+            y = draw(svg, end, y) + svg.size();
+        }
+        return svg.finished(Legend.draw(svg, y, keys()));
+    }
+
+    private static List<Legend.Key> keys() {
+        return List.of(
+                new Legend.Key(Legend.Sign.LINE, "line", "SNR"),
+                new Legend.Key(Legend.Sign.LINE, "line d1", "noise and other stations, over the floor"),
+                new Legend.Key(Legend.Sign.BOX, "busy", "another station on the air"));
+    }
+
+    private double draw(Svg svg, Panel end, double from) {
+        double[] all = Stream.of(end.low(), end.high(), end.disturbance())
+                .flatMap(List::stream)
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        double low = STEP * Math.floor(DoubleStream.of(all).min().orElse(0) / STEP);
+        double high = Math.max(low + STEP, STEP * Math.ceil(DoubleStream.of(all).max().orElse(0) / STEP));
+        List<Tick> decibels = Scale.linear(low, high, 1, 0).marks(STEP, it -> Scale.number(it) + " dB");
+        double top = svg.paragraph(Svg.BOLD, 0, from, svg.width() / 1.15, end.heading()) + svg.size();
+        Plot plot = new Plot(
+                svg,
+                axis.scale(Plot.roomLeft(svg, decibels), svg.width() - svg.size()),
+                Scale.linear(low, high, top + HEIGHT, top));
+        end.others()
+                .forEach(it -> svg.rectangle(
+                        "busy",
+                        plot.across().at(it.get(0)),
+                        plot.top(),
+                        Math.max(0.6, plot.across().at(it.get(1)) - plot.across().at(it.get(0))),
+                        HEIGHT,
+                        ""));
+        plot.axisLeft(decibels);
+        plot.ribbon("band", end.at(), end.low(), end.high());
+        plot.axisBelow(axis.ticks(), axis.name());
+        plot.line("line d1", points(end, end.disturbance()));
+        plot.line("line", points(end, end.median()));
+        int[] told = IntStream.range(0, end.at().size()).filter(i -> i % TOLD == 0).toArray();
+        plot.columns(
+                IntStream.of(told).mapToObj(end.at()::get).toList(),
+                IntStream.of(told).mapToObj(end.says()::get).toList());
+        return plot.bottom() + Plot.roomBelow(svg);
+    }
+
+    private static List<Point> points(Panel end, List<Double> levels) {
+        return IntStream.range(0, levels.size())
+                .mapToObj(i -> new Point(end.at().get(i), levels.get(i)))
+                .toList();
     }
 }

@@ -9,9 +9,12 @@ import java.util.stream.Collectors;
 import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.picture.Picture;
+import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Scale;
+import org.ionohaul.picture.Svg;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
@@ -21,7 +24,9 @@ import org.ionohaul.statistics.Estimate;
  *
  * @param bars the bars
  */
-record BestStrip(List<Bar> bars) implements ChartRecord {
+record BestStrip(List<Bar> bars) implements Picture {
+    private static final double HEIGHT = 14;
+
     /**
      * A bar, in % of trials.
      *
@@ -76,5 +81,31 @@ record BestStrip(List<Bar> bars) implements ChartRecord {
                         + bars.stream().map(Bar::says).collect(Collectors.joining("; ")) + ".",
                 new BestStrip(bars),
                 tables.best(caseIndex));
+    }
+
+    @Override
+    public String svg(int width) {
+        Svg svg = new Svg(width);
+        Scale across = Scale.linear(0, 100, 2, width - 2 * svg.size());
+        double y = 0;
+        for (Bar bar : bars) {
+            y = svg.paragraph("", 0, y, width, bar.value() + ": " + bar.label()) + 2;
+            String style = bar.mode().isPresent() ? "tint m" + bar.mode().getAsInt() % 7 : "open";
+            svg.rectangle("part " + style, across.at(0), y, across.at(bar.ahead()) - across.at(0), HEIGHT, bar.says());
+            if (bar.low().isPresent() && bar.high().isPresent()) {
+                Plot.whisker(
+                        svg,
+                        "",
+                        across,
+                        bar.low().getAsDouble(),
+                        bar.ahead(),
+                        bar.high().getAsDouble(),
+                        y + HEIGHT / 2);
+            }
+            y += HEIGHT + svg.size() / 2;
+        }
+        Plot plot = new Plot(svg, across, Scale.linear(0, 1, y, 0));
+        plot.axisBelow(across.marks(20, Scale::number), "% of trials ahead of the next mode");
+        return svg.finished(y + Plot.roomBelow(svg));
     }
 }

@@ -1,7 +1,12 @@
 package org.ionohaul.whatif;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Scale;
+import org.ionohaul.picture.Tick;
 import org.ionohaul.study.KeySweep;
 
 /**
@@ -34,5 +39,36 @@ record SweepAxis(String key, String unit, List<String> values, List<Double> numb
             }
         }
         return OptionalDouble.of(Math.abs(step));
+    }
+
+    /** Returns where the values lie. */
+    List<Double> positions() {
+        return numbers.isEmpty()
+                ? IntStream.range(0, values.size()).mapToObj(i -> (double) i).toList()
+                : numbers;
+    }
+
+    /** Returns the lying scale between two pixels. */
+    Scale scale(double from, double to) {
+        if (numbers.isEmpty() || numbers.size() == 1) {
+            double middle = numbers.isEmpty() ? (values.size() - 1) / 2.0 : numbers.get(0);
+            double half = Math.max(1, values.size()) / 2.0;
+            return Scale.linear(middle - half, middle + half, from, to);
+        }
+        return Scale.linear(Collections.min(numbers), Collections.max(numbers), from, to);
+    }
+
+    /** Draws the axis below a plot and returns how much room it took. */
+    double drawBelow(Plot plot) {
+        if (numbers.isEmpty()) {
+            plot.namesBelow(values, key);
+            return Plot.roomForNames(
+                    plot.svg(), values, plot.across().at(1) - plot.across().at(0));
+        }
+        List<Tick> ticks = step.isPresent()
+                ? numbers.stream().sorted().map(it -> new Tick(it, Scale.number(it))).toList()
+                : plot.across().ticks(MOST_MARKS, Scale::number);
+        plot.axisBelow(ticks, unit.isEmpty() ? key : key + ", " + unit);
+        return Plot.roomBelow(plot.svg());
     }
 }

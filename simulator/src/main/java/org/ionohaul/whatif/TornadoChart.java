@@ -1,7 +1,11 @@
 package org.ionohaul.whatif;
 
 import java.util.List;
-import org.ionohaul.rendering.ChartRecord;
+import org.ionohaul.picture.Picture;
+import org.ionohaul.picture.Plot;
+import org.ionohaul.picture.Scale;
+import org.ionohaul.picture.Shade;
+import org.ionohaul.picture.Svg;
 
 /**
  * What each key does at either end of its range: two lying bars a key, with their intervals.
@@ -10,7 +14,9 @@ import org.ionohaul.rendering.ChartRecord;
  * @param end how far it reaches either way of zero
  * @param bars the bars, the longest first
  */
-record TornadoChart(String axis, double end, List<Bar> bars) implements ChartRecord {
+record TornadoChart(String axis, double end, List<Bar> bars) implements Picture {
+    private static final double HEIGHT = 16;
+
     /**
      * A bar, in the axis's unit and within its ends.
      *
@@ -21,4 +27,23 @@ record TornadoChart(String axis, double end, List<Bar> bars) implements ChartRec
      * @param high upper end of the whisker
      */
     record Bar(String label, boolean isLast, double low, double change, double high) {}
+
+    @Override
+    public String svg(int width) {
+        Svg svg = new Svg(width);
+        Scale across = Scale.linear(-end, end, 2, width - 2);
+        double y = 0;
+        for (Bar bar : bars) {
+            y = svg.paragraph("", 0, y, width, bar.label()) + 3;
+            double from = Math.min(across.at(0), across.at(bar.change()));
+            double to = Math.max(across.at(0), across.at(bar.change()));
+            svg.rectangle("part " + Shade.style(bar.isLast() ? 0.55 : 0), from, y, to - from, HEIGHT, bar.label());
+            Plot.whisker(svg, "", across, bar.low(), bar.change(), bar.high(), y + HEIGHT / 2);
+            y += HEIGHT + svg.size() / 2;
+        }
+        Plot plot = new Plot(svg, across, Scale.linear(0, 1, y, 0));
+        plot.upright("axis", 0);
+        plot.axisBelow(across.ticks(7, Scale::number), axis);
+        return svg.finished(y + Plot.roomBelow(svg));
+    }
 }

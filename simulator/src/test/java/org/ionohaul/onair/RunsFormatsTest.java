@@ -85,7 +85,7 @@ final class RunsFormatsTest {
     @Test
     void thePageHoldsAPictureForEachRule() throws IOException, ScenarioProblems {
         String page = written(RunsPage.of(FabricatedRuns.answer(30, 250, 750)));
-        assertEquals(3, page.split("data-kind=\"RunsCurve\"", -1).length - 1);
+        assertEquals(3, page.split("class=\"picture\"", -1).length - 1);
         assertTrue(page.contains("A B B A A B"));
     }
 

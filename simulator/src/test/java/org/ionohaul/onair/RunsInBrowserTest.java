@@ -40,7 +40,12 @@ final class RunsInBrowserTest {
         for (int width : BrowserPage.WIDTHS) {
             assertTrue(seen.contains(width + " wide, needs " + width + "\n"), seen);
         }
-        assertEquals(BrowserPage.WIDTHS.size() * PICTURES, seen.split("picture\n", -1).length - 1, "widths x pictures");
+        assertEquals(BrowserPage.WIDTHS.size() * PICTURES, seen.split("drawn 1\n", -1).length - 1, "widths x pictures");
         assertFalse(seen.contains("juts out"), seen);
+        assertFalse(seen.contains("overlap"), seen);
+        assertFalse(seen.contains("faint"), seen);
+        String dark = open().seenInTheDark();
+        assertTrue(dark.contains("paper rgb(20, 24, 28)"), dark);
+        assertFalse(dark.contains("faint"), dark);
     }
 }

@@ -1,7 +1,6 @@
 package org.ionohaul.rendering;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -37,22 +36,5 @@ final class JsonFormTest {
     @Test
     void constantsAreWordsInSmallLetters() {
         assertEquals("\"half_up\"", JsonForm.LINE.writeValueAsString(java.math.RoundingMode.HALF_UP));
-    }
-
-    record Piece(double third, OptionalDouble small, List<Double> row, int count, String text) implements ChartRecord {}
-
-    @Test
-    void onAPageNumbersHaveFiveFiguresAndInfinityIsNull() {
-        List<Double> row = List.of(123456.0, -0.5, 0.0, 1e7, Double.NaN, Double.POSITIVE_INFINITY);
-        assertEquals(
-                "{\"third\":33.333,\"small\":0.000012346,\"row\":[123460,-0.5,0,10000000,null,null],\"count\":25,"
-                        + "\"text\":\"a\"}",
-                new Piece(100 / 3.0, OptionalDouble.of(1.23456e-5), row, 25, "a").json());
-    }
-
-    @Test
-    void onAPageNoTextEndsTheElementOrTheStringItStandsIn() {
-        String json = new Piece(0, OptionalDouble.empty(), List.of(), 0, "</script><!--\"\\\n?").json();
-        assertTrue(json.contains(":\"\\u003c/script>\\u003c!--\\\"\\\\\\n?\""), json);
     }
 }

@@ -21,27 +21,11 @@ public record BrowserPage(Chromium browser, Path file) {
     private static final Pattern URL = Pattern.compile("\"url\":\"([^\"]*)\"");
 
     /**
-     * Opens the page at several widths, unfolds it, and writes what juts out into its own text: the page itself, and
-     * lettering beyond the edge of its picture. Then does what a browser does before it prints.
+     * Opens the page at several widths, unfolds it, and writes into its own text what a person would trip over.
      */
     private static final String PROBE = """
-            <!DOCTYPE html><body><pre id="found"></pre><script>
+            <!DOCTYPE html><style>:root { color-scheme: light dark; }</style><body><pre id="found"></pre><script>
             const lines = document.getElementById('found');
-            function lettering(page) {
-              let report = '';
-              page.querySelectorAll('.chart svg').forEach(svg => {
-                const box = svg.getBoundingClientRect();
-                report += 'picture\\n';
-                svg.querySelectorAll('text').forEach(text => {
-                  const own = text.getBoundingClientRect();
-                  if (own.left < box.left - 2 || own.top < box.top - 2 || own.right > box.right + 2
-                      || own.bottom > box.bottom + 2) {
-                    report += 'juts out of its picture: ' + text.textContent + '\\n';
-                  }
-                });
-              });
-              return report;
-            }
             // Of each picture the one drawing that is seen: what of its lettering juts out or meets other lettering, and the
             // colours that its legend gives to names.
             function pictures(page) {
@@ -71,30 +55,66 @@ public record BrowserPage(Chromium browser, Path file) {
               return report;
             }
             const frameOf = page => page.defaultView;
-            // Which modes of its record a picture does not name, and in which colours it draws them.
-            function modes(place, chart) {
-              const data = JSON.parse(place.nextElementSibling.textContent), kind = place.dataset.kind;
-              const names = [data.modes, data.rows, data.bars].flatMap(it => it || []).map(it => it.mode)
-                .filter(it => typeof it === 'string');
-              const words = place.textContent.replace(/\\s/g, '');
-              const colours = names.map(name => [name, chart.getOption().series.find(it => it.name === name)])
-                .filter(it => it[1]).map(it => it[0] + ' ' + it[1].color);
-              return names.filter(it => !words.includes(it.replace(/\\s/g, ''))).map(it => kind + ' lacks ' + it + '\\n').join('')
-                + kind + ' colours ' + colours.join(', ') + '\\n';
+            // Text whose colour stands out less than 4.5 to 1 from what is behind it (WCAG 2.2, 1.4.3).
+            function faint(page) {
+              const canvas = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
+              const channels = colour => {
+                canvas.fillStyle = colour;
+                canvas.clearRect(0, 0, 1, 1);
+                canvas.fillRect(0, 0, 1, 1);
+                return [...canvas.getImageData(0, 0, 1, 1).data];
+              };
+              const light = rgb => rgb.slice(0, 3).map(it => it / 255)
+                .map(it => it <= 0.04045 ? it / 12.92 : ((it + 0.055) / 1.055) ** 2.4)
+                .reduce((sum, it, i) => sum + it * [0.2126, 0.7152, 0.0722][i], 0);
+              const style = element => frameOf(page).getComputedStyle(element);
+              const behind = element => {
+                for (let it = element; it; it = it.parentElement) {
+                  const colour = channels(style(it).backgroundColor);
+                  if (colour[3] === 255) { return colour; }
+                }
+                return [255, 255, 255, 255];
+              };
+              const seen = new Set();
+              page.querySelectorAll('body *').forEach(it => {
+                const isDrawn = it instanceof frameOf(page).SVGElement;
+                const words = [...it.childNodes].some(node => node.nodeType === 3 && node.data.trim());
+                if (!words || it.getBoundingClientRect().width === 0 || it.matches('title, script, style')) { return; }
+                const under = isDrawn && it.classList.contains('on') ? style(it.previousElementSibling) : null;
+                const ground = under
+                  ? channels(under.fill).map((c, i) => behind(it)[i] + (c - behind(it)[i]) * under.fillOpacity) : behind(it);
+                const ink = channels(isDrawn ? style(it).fill : style(it).color);
+                const [low, high] = [light(ink), light(ground)].sort((a, b) => a - b);
+                if ((high + 0.05) / (low + 0.05) < 4.5) {
+                  seen.add('faint: ' + it.tagName + ' ' + it.getAttribute('class') + ' ' + ink + ' on ' + ground + '\\n');
+                }
+              });
+              return [...seen].join('');
+            }
+            // What a pointer on a picture's first surface that says something is told.
+            function told(page) {
+              let report = '';
+              if (!page.querySelector('.tip')) { return report; }
+              page.querySelectorAll('.picture').forEach(place => {
+                const svg = [...place.querySelectorAll('svg')].find(it => it.getBoundingClientRect().width > 0);
+                const title = svg.querySelector('title');
+                if (title) {
+                  const shape = title.parentElement, words = title.textContent;
+                  shape.dispatchEvent(new (frameOf(page)).PointerEvent('pointerover', { bubbles: true, clientX: 9, clientY: 9 }));
+                  const tip = page.querySelector('.tip'), box = tip.getBoundingClientRect();
+                  report += 'told: ' + tip.innerText + '\\n';
+                  if (tip.hidden || tip.textContent !== words || box.left < 0 || box.right > page.documentElement.clientWidth) {
+                    report += 'not told: ' + words + '\\n';
+                  }
+                }
+              });
+              return report;
             }
             function probe(frame) {
               const page = frame.contentDocument, root = page.documentElement;
               page.querySelectorAll('details').forEach(it => it.open = true);
-              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page) + pictures(page);
-              page.querySelectorAll('.chart').forEach(it => {
-                report += modes(it, frame.contentWindow.echarts.getInstanceByDom(it));
-                frame.contentWindow.echarts.getInstanceByDom(it)
-                  .dispatchAction({ type: 'showTip', seriesIndex: 1, dataIndex: 0 });
-                report += it.children[1] ? 'told: ' + it.children[1].innerText + '\\n' : '';
-              });
-              frame.contentWindow.dispatchEvent(new Event('beforeprint'));
-              page.querySelectorAll('.chart svg').forEach(it => { report += 'on paper ' + it.getAttribute('viewBox') + '\\n'; });
-              lines.textContent += report;
+              lines.textContent += root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n'
+                + 'paper ' + getComputedStyle(page.body).backgroundColor + '\\n' + pictures(page) + faint(page) + told(page);
             }
             for (const width of %s) {
               const frame = document.createElement('iframe');
@@ -135,14 +155,25 @@ public record BrowserPage(Chromium browser, Path file) {
     }
 
     /**
-     * Returns what is seen at each width: how wide the page must be, a line a picture, lettering that juts out, modes that a
-     * picture does not name and colours of the others, what a
-     * pointer at the beginning of each picture is told, and how large each picture is on paper.
+     * Returns what is seen at each width: how wide the page must be and the colour of its paper, a line a picture, lettering
+     * that juts out or meets other lettering, the colours of modes, text too faint to read, and what a pointer at each picture
+     * is told.
      */
     public String seen() throws IOException {
+        return probed();
+    }
+
+    /** Returns the same for those who like it dark. */
+    public String seenInTheDark() throws IOException {
+        return probed("--blink-settings=preferredColorScheme=0");
+    }
+
+    private String probed(String... more) throws IOException {
         Path probe = file.resolveSibling("probe.html");
         Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()));
-        String dom = browser.open(probe, "--dump-dom").get(0);
+        List<String> flags = new ArrayList<>(List.of(more));
+        flags.add("--dump-dom");
+        String dom = browser.open(probe, flags.toArray(String[]::new)).get(0);
         return dom.substring(0, dom.indexOf("</pre>"));
     }
 

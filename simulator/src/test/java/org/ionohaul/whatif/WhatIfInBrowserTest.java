@@ -76,9 +76,14 @@ final class WhatIfInBrowserTest {
         }
         assertEquals(
                 BrowserPage.WIDTHS.size() * question.pictures,
-                seen.split("picture\n", -1).length - 1,
+                seen.split("drawn 1\n", -1).length - 1,
                 "widths x pictures");
         assertFalse(seen.contains("juts out"), seen);
+        assertFalse(seen.contains("overlap"), seen);
+        assertFalse(seen.contains("faint"), seen);
+        String dark = open(question).seenInTheDark();
+        assertTrue(dark.contains("paper rgb(20, 24, 28)"), dark);
+        assertFalse(dark.contains("faint"), dark);
     }
 
     @ParameterizedTest
