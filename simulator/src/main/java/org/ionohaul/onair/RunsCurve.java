@@ -37,13 +37,14 @@ record RunsCurve(List<Integer> runs, List<Line> orders) implements Picture {
         Svg svg = new Svg(width);
         List<Legend.Key> keys = IntStream.range(0, orders.size())
                 .mapToObj(i -> new Legend.Key(
-                        Legend.Sign.LINE, Tone.style(i, orders.size()), orders.get(i).order()))
+                        Legend.Sign.LINE,
+                        Tone.style(i, orders.size()),
+                        orders.get(i).order()))
                 .toList();
         double top = Legend.draw(svg, 0, keys) + svg.size();
         Plot plot = new Plot(
                 svg,
-                Scale.linear(
-                        -0.5, runs.size() - 0.5, Plot.roomLeft(svg, TimePlots.percents()), width - svg.size()),
+                Scale.linear(-0.5, runs.size() - 0.5, Plot.roomLeft(svg, TimePlots.percents()), width - svg.size()),
                 Scale.linear(0, 100, top + HEIGHT, top));
         plot.axisLeft(TimePlots.percents());
         for (int i = 0; i < orders.size(); i++) {

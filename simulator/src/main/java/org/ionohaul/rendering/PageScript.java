@@ -12,6 +12,7 @@ import java.util.Base64;
 public final class PageScript {
     private static final String TEXT = resource("page.js");
     private static final String HASH = sha256(TEXT);
+
     private PageScript() {}
 
     /** Returns the script, fit to stand between script tags. */

@@ -97,9 +97,7 @@ final class CaseCharts {
 
     private Chart outcomes() {
         List<Outcome> told = OutcomeShare.told(summary.modes());
-        List<StackedBars.Part> parts = told.stream()
-                .map(CaseCharts::part)
-                .toList();
+        List<StackedBars.Part> parts = told.stream().map(CaseCharts::part).toList();
         List<StackedBars.Bar> bars = summary.modes().stream()
                 .map(mode -> new StackedBars.Bar(
                         mode.mode().title(),
@@ -169,7 +167,8 @@ final class CaseCharts {
             case DELIVERED_WRONG ->
                 new StackedBars.Part(name, CauseLegend.of(Cause.REDIALLING).style(), true);
             case GAVE_UP ->
-                new StackedBars.Part(name, CauseLegend.of(Cause.REPEATED_PAYLOAD).style(), true);
+                new StackedBars.Part(
+                        name, CauseLegend.of(Cause.REPEATED_PAYLOAD).style(), true);
             case RUNNING ->
                 new StackedBars.Part(name, CauseLegend.of(Cause.SILENCE).style(), true);
         };

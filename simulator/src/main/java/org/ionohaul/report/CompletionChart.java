@@ -1,8 +1,8 @@
 package org.ionohaul.report;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CompletionCurve;
@@ -17,8 +17,8 @@ import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.TimeAxis;
-import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimePlots;
+import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.ModeTrials;

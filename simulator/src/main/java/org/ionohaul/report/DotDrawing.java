@@ -70,7 +70,8 @@ final class DotDrawing {
                 (apart + columns - 1) / columns,
                 dots.stream().mapToInt(it -> it.layer + 1).max().orElse(1));
         double named = svg.paragraph(Svg.BOLD, 0, top, across.to(), row.mode());
-        String beyond = Stream.of(row.later() > 0 ? row.later() + " later" : "", row.never() > 0 ? row.never() + " never" : "")
+        String beyond = Stream.of(
+                        row.later() > 0 ? row.later() + " later" : "", row.never() > 0 ? row.never() + " never" : "")
                 .filter(it -> !it.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
                 .orElse("");

@@ -122,10 +122,7 @@ record SizeChart(
         Plot plot = new Plot(
                 svg,
                 Scale.logarithmic(
-                        bytes.get(0),
-                        bytes.get(bytes.size() - 1) * 1.0,
-                        Plot.roomLeft(svg, up),
-                        width - svg.size()),
+                        bytes.get(0), bytes.get(bytes.size() - 1) * 1.0, Plot.roomLeft(svg, up), width - svg.size()),
                 Scale.logarithmic(low, high, top + HEIGHT, top));
         List<Double> at = bytes.stream().map(Long::doubleValue).toList();
         plot.axisLeft(up);
@@ -133,8 +130,7 @@ record SizeChart(
         plot.axisBelow(ticks(sizeMarks, plot.across().low(), plot.across().high()), "size of the file");
         modes.forEach(it -> plot.parts("line " + order.style(it.mode()), points(it)));
         crossings.forEach(it -> plot.upright("change", it.bytes().value()));
-        plot.columns(
-                at, IntStream.range(0, bytes.size()).mapToObj(this::says).toList());
+        plot.columns(at, IntStream.range(0, bytes.size()).mapToObj(this::says).toList());
         double y = plot.bottom() + Plot.roomBelow(svg);
         for (Change change : crossings) {
             y = svg.paragraph("", 0, y, width, change.says()) + svg.size() * 0.6;

@@ -72,8 +72,7 @@ record StackedBars(List<Part> parts, List<Bar> bars) implements Picture {
     private List<Legend.Key> keys() {
         return IntStream.range(0, parts.size())
                 .filter(i -> bars.stream()
-                        .anyMatch(it ->
-                                i < it.amounts().size() && it.amounts().get(i) > 0))
+                        .anyMatch(it -> i < it.amounts().size() && it.amounts().get(i) > 0))
                 .mapToObj(parts::get)
                 .map(it -> new Legend.Key(Legend.Sign.BOX, "part " + it.style(), it.name()))
                 .toList();

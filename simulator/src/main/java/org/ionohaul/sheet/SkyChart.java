@@ -130,7 +130,8 @@ record SkyChart(TimeAxis axis, List<Panel> ends) implements Picture {
                 .mapToDouble(Double::doubleValue)
                 .toArray();
         double low = STEP * Math.floor(DoubleStream.of(all).min().orElse(0) / STEP);
-        double high = Math.max(low + STEP, STEP * Math.ceil(DoubleStream.of(all).max().orElse(0) / STEP));
+        double high =
+                Math.max(low + STEP, STEP * Math.ceil(DoubleStream.of(all).max().orElse(0) / STEP));
         List<Tick> decibels = Scale.linear(low, high, 1, 0).marks(STEP, it -> Scale.number(it) + " dB");
         double top = svg.paragraph(Svg.BOLD, 0, from, svg.width() / 1.15, end.heading()) + svg.size();
         Plot plot = new Plot(
@@ -142,7 +143,8 @@ record SkyChart(TimeAxis axis, List<Panel> ends) implements Picture {
                         "busy",
                         plot.across().at(it.get(0)),
                         plot.top(),
-                        Math.max(0.6, plot.across().at(it.get(1)) - plot.across().at(it.get(0))),
+                        Math.max(
+                                0.6, plot.across().at(it.get(1)) - plot.across().at(it.get(0))),
                         HEIGHT,
                         ""));
         plot.axisLeft(decibels);
@@ -150,7 +152,8 @@ record SkyChart(TimeAxis axis, List<Panel> ends) implements Picture {
         plot.axisBelow(axis.ticks(), axis.name());
         plot.line("line d1", points(end, end.disturbance()));
         plot.line("line", points(end, end.median()));
-        int[] told = IntStream.range(0, end.at().size()).filter(i -> i % TOLD == 0).toArray();
+        int[] told =
+                IntStream.range(0, end.at().size()).filter(i -> i % TOLD == 0).toArray();
         plot.columns(
                 IntStream.of(told).mapToObj(end.at()::get).toList(),
                 IntStream.of(told).mapToObj(end.says()::get).toList());

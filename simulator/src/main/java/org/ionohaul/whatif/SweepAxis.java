@@ -66,7 +66,10 @@ record SweepAxis(String key, String unit, List<String> values, List<Double> numb
                     plot.svg(), values, plot.across().at(1) - plot.across().at(0));
         }
         List<Tick> ticks = step.isPresent()
-                ? numbers.stream().sorted().map(it -> new Tick(it, Scale.number(it))).toList()
+                ? numbers.stream()
+                        .sorted()
+                        .map(it -> new Tick(it, Scale.number(it)))
+                        .toList()
                 : plot.across().ticks(MOST_MARKS, Scale::number);
         plot.axisBelow(ticks, unit.isEmpty() ? key : key + ", " + unit);
         return Plot.roomBelow(plot.svg());

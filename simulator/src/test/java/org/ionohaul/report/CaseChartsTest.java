@@ -9,10 +9,10 @@ import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.ModeSummary;
-import org.ionohaul.rendering.Cell;
-import org.ionohaul.rendering.Cells;
 import org.ionohaul.picture.Picture;
 import org.ionohaul.rendering.CauseLegend;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeAxis;
@@ -40,8 +40,7 @@ final class CaseChartsTest {
         assertEquals("6:30", quick.clock().get(19));
         assertEquals(28, quick.later(), "410 to 950 s");
         assertEquals(2, quick.never());
-        assertEquals(
-                List.of(new TimeAxis.Deadline("5 min", 5)), plot.axis().deadlines());
+        assertEquals(List.of(new TimeAxis.Deadline("5 min", 5)), plot.axis().deadlines());
         assertEquals(List.of("15 min"), plot.axis().beyond(), "the later deadline is told all the same");
         assertTrue(plot.svg(plot.wide()).contains("15 min: beyond the right edge"));
     }
@@ -53,7 +52,8 @@ final class CaseChartsTest {
             DotPlot plot = DotPlot.of(new TimeScale(400), List.of(deadline), TRIALS.modes());
             for (int width : List.of(Picture.NARROW, plot.wide())) {
                 String svg = plot.svg(width);
-                double line = numbers("<path class=\"deadline\" d=\"M([0-9.]+)", svg).get(0);
+                double line =
+                        numbers("<path class=\"deadline\" d=\"M([0-9.]+)", svg).get(0);
                 List<Double> middles = numbers("<circle class=\"dot m0 d0\" cx=\"([0-9.]+)\"", svg);
                 List<Double> radii = numbers("<circle class=\"dot m0 d0\"[^>]* r=\"([0-9.]+)\"", svg);
                 assertEquals(20, middles.size());
@@ -96,7 +96,10 @@ final class CaseChartsTest {
                 assertEquals(100 * chance.high(), line.high().get(at));
                 assertEquals(Cells.chance(chance).line(), line.says().get(at));
                 assertTrue(
-                        completion.svg(completion.wide()).contains(line.mode() + ": " + escaped(line.says().get(at))),
+                        completion
+                                .svg(completion.wide())
+                                .contains(
+                                        line.mode() + ": " + escaped(line.says().get(at))),
                         "told when pointed at");
             }
         }
@@ -150,7 +153,11 @@ final class CaseChartsTest {
         String svg = chart("outcomes").picture().svg(520);
         String part = "<rect class=\"part %s\" x=\"%s\" [^>]*><title>Quick";
         String failed = CauseLegend.of(Cause.REPEATED_PAYLOAD).style();
-        assertEquals(486.4, numbers("<rect class=\"part g6\" x=\"0\" y=\"[0-9.]+\" width=\"([0-9.]+)\"", svg).get(0), 0.1);
+        assertEquals(
+                486.4,
+                numbers("<rect class=\"part g6\" x=\"0\" y=\"[0-9.]+\" width=\"([0-9.]+)\"", svg)
+                        .get(0),
+                0.1);
         assertTrue(Pattern.compile(part.formatted(failed, "494.4")).matcher(svg).find(), svg);
     }
 
