@@ -89,7 +89,8 @@ final class DotDrawing {
         }
         for (int i = 0; i < apart; i++) {
             double x = end + COLUMN * (i % columns + 0.5);
-            double y = floor - LAYER * (i / columns + 0.5);
+            int layer = i / columns;
+            double y = floor - LAYER * (layer + 0.5);
             if (i < row.later()) {
                 svg.circle("ring " + style, x, y, 2.6, row.mode() + ": through later than shown");
             } else {
