@@ -33,7 +33,7 @@ record Fold(long fromNanos, long untilNanos, int overs, int dataRate, int frames
         for (int i = 0; i < telling.size(); i++) {
             boolean isCalm = i + 1 < telling.size() && isOver(telling.get(i)) && isAnswer(telling.get(i + 1));
             int rate = telling.get(i).dataRate();
-            if (!isCalm || !row.isEmpty() && row.get(0).over().dataRate() != rate) {
+            if (!isCalm || (!row.isEmpty() && row.get(0).over().dataRate() != rate)) {
                 close(row, folds);
             }
             if (isCalm) {
