@@ -56,7 +56,8 @@ record SweepMap(Side down, Side across, List<Place> cells) implements Picture {
         for (int i = 0; i < cells.size(); i++) {
             Place cell = cells.get(i);
             double x = left + wide * (i % across.values().size());
-            double y = top + CELL * (i / across.values().size());
+            int row = i / across.values().size();
+            double y = top + CELL * row;
             String style = style(cell, known);
             svg.rectangle("part " + style, x, y, wide - 2, CELL - 2, cell.says());
             svg.textInside("on " + style, x, y, wide - 2, CELL - 2, cell.label());
