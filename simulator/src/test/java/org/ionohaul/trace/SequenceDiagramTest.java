@@ -36,7 +36,7 @@ final class SequenceDiagramTest {
     }
 
     private static long count(String svg, String sign) {
-        return svg.split(Pattern.quote(sign), -1).length - 1;
+        return svg.split(Pattern.quote(sign), -1).length - 1L;
     }
 
     @Test
