@@ -15,6 +15,7 @@ import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
 import org.ionohaul.learning.LearnedJson;
 import org.ionohaul.learning.LearnedLog;
+import org.ionohaul.learning.LearnedPage;
 import org.ionohaul.learning.LearnedText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
@@ -45,7 +46,7 @@ import picocli.CommandLine.Spec;
                     + " scenario is written with its inputs as narrow as the log makes them, ready for study. How a log is"
                     + " written stands in scenarios/README.md.",
             "",
-            "Prints a summary and writes a folder of results: learn.json.",
+            "Prints a summary and writes a folder of results: learn.html (with pictures) and learn.json.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -135,9 +136,13 @@ final class LearnCommand implements Callable<Integer> {
             terminal.println("Written to " + written.get() + ".");
         }
         terminal.flush();
-        NotWritten.write(folder, List.of(new LearnedJson(learned.get(), choice.provenance(log))));
+        NotWritten.write(
+                folder,
+                List.of(
+                        LearnedPage.of(learned.get(), choice.provenance(log)),
+                        new LearnedJson(learned.get(), choice.provenance(log))));
         terminal.println();
-        terminal.println("Results in " + folder.path() + ": learn.json");
+        terminal.println("Results in " + folder.path() + ": learn.html, learn.json");
         return learned.get().isFitted() || written.isEmpty() ? ExitCode.DONE : ExitCode.NOT_WRITTEN;
     }
 

@@ -30,6 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlaceCommand.class,
             LearnCommand.class,
             RunsCommand.class,
+            ForeseeCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

@@ -9,6 +9,7 @@ import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
 import org.ionohaul.placing.LogPlacement;
 import org.ionohaul.placing.PlacementJson;
+import org.ionohaul.placing.PlacementPage;
 import org.ionohaul.placing.PlacementText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
@@ -32,7 +33,7 @@ import picocli.CommandLine.Spec;
                     + " during it where there is one (marked * in the table). How a log is written stands in"
                     + " scenarios/README.md.",
             "",
-            "Prints a summary and writes a folder of results: place.json.",
+            "Prints a summary and writes a folder of results: place.html (with pictures) and place.json.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -92,8 +93,12 @@ final class PlaceCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         new PlacementText(placement).lines().forEach(terminal::println);
         terminal.flush();
-        NotWritten.write(folder, List.of(new PlacementJson(placement, choice.provenance(log))));
+        NotWritten.write(
+                folder,
+                List.of(
+                        PlacementPage.of(placement, choice.provenance(log)),
+                        new PlacementJson(placement, choice.provenance(log))));
         terminal.println();
-        terminal.println("Written to " + folder.path() + ": place.json");
+        terminal.println("Written to " + folder.path() + ": place.html, place.json");
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.cli;
 
+import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -74,6 +75,11 @@ final class Simulation {
     /** Returns how many trials the command line asks for. */
     Optional<Integer> trialsAsked() {
         return trials;
+    }
+
+    /** Returns what a user types; an interruption ends it. */
+    Answers answers(InputStream in) {
+        return new Answers(in, interruption);
     }
 
     /** Returns where a simulation stops that goes on until its answers are exact enough. */

@@ -13,6 +13,7 @@ import org.ionohaul.analysis.TrialPick;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.Transfer;
@@ -20,6 +21,7 @@ import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
 import org.ionohaul.trace.LadderDiagram;
 import org.ionohaul.trace.SkyGauge;
+import org.ionohaul.trace.StoryPage;
 import org.ionohaul.trace.TraceCsv;
 import org.ionohaul.trace.TraceJsonLines;
 import org.ionohaul.trace.TraceRecorder;
@@ -40,8 +42,8 @@ import picocli.CommandLine.Spec;
             "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where"
                     + " the time went.",
             "",
-            "Prints the story as text and writes a folder with it as story.txt, story.csv, story.jsonl and as a"
-                    + " picture, ladder.svg. Watching changes no result.",
+            "Prints the story as text and writes a folder with it as a page (story.html), as story.txt, story.csv,"
+                    + " story.jsonl and as a picture with the sky beside it, ladder.svg. Watching changes no result.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -145,9 +147,15 @@ final class TraceCommand implements Callable<Integer> {
         text.lines().forEach(terminal::println);
         terminal.flush();
         NotWritten.write(
-                folder, List.of(text, new TraceCsv(story), new TraceJsonLines(story), new LadderDiagram(story)));
+                folder,
+                List.of(
+                        text,
+                        StoryPage.of(story, Provenance.programVersion()),
+                        new TraceCsv(story),
+                        new TraceJsonLines(story),
+                        new LadderDiagram(story)));
         terminal.println();
-        terminal.println("Written to " + folder.path() + ": story.txt, story.csv, story.jsonl, ladder.svg");
+        terminal.println("Written to " + folder.path() + ": story.html, story.txt, story.csv, story.jsonl, ladder.svg");
     }
 
     private ParameterException wrong(String message) {

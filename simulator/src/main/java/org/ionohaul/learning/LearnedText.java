@@ -24,7 +24,7 @@ import org.ionohaul.statistics.OrderedSample;
 public final class LearnedText {
     private static final int WIDTH = 80;
 
-    private static final String READING =
+    static final String READING =
             "Inputs: the middle, and below it what 8 of 10 draws lie within. Width left: of the standard deviation"
                     + " before. Forecasts are for a day that is not in the log, in the same trials before and after; 9 of 10"
                     + " by: at least 9 of 10 trials keep that time, in 95 of 100 studies, if model and inputs hold.";
@@ -63,14 +63,14 @@ public final class LearnedText {
         lines.addAll(TextWrap.lines(text, indent, WIDTH));
     }
 
-    private String basis() {
+    String basis() {
         int runs = learned.log().runs().size();
         return (runs == 1 ? "1 logged run" : runs + " logged runs") + " beside "
                 + SizeText.grouped(learned.learned().sets()) + " simulated logs, seed "
                 + learned.scenario().seed() + ".";
     }
 
-    private List<String> verdict() {
+    List<String> verdict() {
         Learned found = learned.learned();
         String chance = OddsText.odds(found.chanceOfLess());
         if (!found.isExplained()) {
@@ -132,14 +132,14 @@ public final class LearnedText {
                         .orElse("");
     }
 
-    private Table inputs() {
+    Table inputs() {
         return new Table(
                 "Inputs before and after the log",
                 List.of(Cell.of("input"), Cell.of("before"), Cell.of("after"), Cell.of("width left")),
                 learned.inputs().stream().map(LearnedText::input).toList());
     }
 
-    private static List<Cell> input(InputChange input) {
+    static List<Cell> input(InputChange input) {
         return List.of(
                 Cell.of(name(input.unknown())),
                 range(input, 0.5, 0.1, 0.9),
@@ -158,7 +158,7 @@ public final class LearnedText {
         return Math.round(100 * probability) + " of 100 lower";
     }
 
-    private String title(Transfer transfer, Direction direction) {
+    String title(Transfer transfer, Direction direction) {
         return transfer.name() + ", from " + station(direction.sender()) + " to " + station(direction.receiver()) + ":";
     }
 
@@ -166,7 +166,7 @@ public final class LearnedText {
         return learned.scenario().station(end).name();
     }
 
-    private Table forecast(Transfer transfer, Direction direction) {
+    Table forecast(Transfer transfer, Direction direction) {
         List<Cell> heads = new ArrayList<>(List.of(Cell.of("mode")));
         transfer.deadlinesSeconds().forEach(it -> heads.add(Cell.of("by " + TimeText.given(it))));
         heads.add(Cell.of("5 of 10 by"));
@@ -205,7 +205,7 @@ public final class LearnedText {
                 Stream.of(seconds.low(), seconds.high()).map(LearnedText::time).collect(Collectors.joining("-")));
     }
 
-    private static String time(double seconds) {
+    static String time(double seconds) {
         return Double.isInfinite(seconds) ? "never" : TimeText.clock(Math.max(0, seconds));
     }
 }

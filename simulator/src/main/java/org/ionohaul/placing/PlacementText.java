@@ -14,6 +14,8 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
 
 /** A log beside the simulation, for a terminal. */
 public final class PlacementText {
@@ -22,7 +24,7 @@ public final class PlacementText {
     /** A range of ranks that is narrower is told as one number. */
     private static final double NARROW = 0.05;
 
-    private static final String READING =
+    static final String READING =
             "Slower than 71 of 100: of 100 such runs simulated, 71 are quicker than yours. One run can lie anywhere, and"
                     + " where it lies proves nothing by itself. A range where rounding, or not knowing what came"
                     + " after, leaves the place open. The tests find fault with a right model in at most about 5 of 100 logs,"
@@ -57,14 +59,14 @@ public final class PlacementText {
         lines.addAll(TextWrap.lines(text, indent, WIDTH));
     }
 
-    private String basis() {
+    String basis() {
         int runs = placement.runs().size();
         return (runs == 1 ? "1 logged run" : runs + " logged runs") + ", each beside "
                 + SizeText.grouped(placement.trials()) + " simulated as it was, seed "
                 + placement.scenario().seed() + ".";
     }
 
-    private List<String> verdict() {
+    List<String> verdict() {
         ModelCheck check = placement.check();
         List<String> told = new ArrayList<>();
         if (placement.runs().size() < LogPlacement.FEW_RUNS) {
@@ -126,7 +128,7 @@ public final class PlacementText {
         return String.format(Locale.ROOT, "%." + count + "f", value);
     }
 
-    private Table table() {
+    Table table() {
         List<List<Cell>> rows = placement.runs().stream().map(this::row).toList();
         return new Table(
                 "Logged runs among simulated ones",
@@ -157,6 +159,32 @@ public final class PlacementText {
                 + run.start().map(it -> " " + it).orElse("");
     }
 
+    /** Returns which run it is, such as {@code Run 3, Brisk comb, 15 kB up 19:10}. */
+    static String heading(PlacedRun placed) {
+        LoggedRun run = placed.run();
+        return "Run " + run.number() + (placed.isReadUsed() ? " *" : "") + ", " + run.mode() + ", " + what(run);
+    }
+
+    /** Returns what was logged, on a line. */
+    static String loggedWords(LoggedRun run) {
+        return logged(run).line();
+    }
+
+    static String title(Scenario scenario, String mode) {
+        return scenario.modes().stream()
+                .filter(it -> it.name().equals(mode))
+                .map(Mode::title)
+                .findFirst()
+                .orElse(mode);
+    }
+
+    /** Returns a sentence a run: where it lies. */
+    List<String> runSentences() {
+        return placement.runs().stream()
+                .map(it -> heading(it) + ": " + loggedWords(it.run()) + ", slower than " + rank(it.rank()) + ".")
+                .toList();
+    }
+
     private static Cell logged(LoggedRun run) {
         String through = run.throughBytes().isPresent()
                 ? SizeText.size(run.throughBytes().getAsLong()) + " through"
@@ -185,7 +213,7 @@ public final class PlacementText {
         return Double.isFinite(seconds) ? TimeText.clock(seconds) : "never";
     }
 
-    private static String rank(RankSpan rank) {
+    static String rank(RankSpan rank) {
         if (rank.high() - rank.low() <= NARROW) {
             return OddsText.odds(rank.middle());
         }

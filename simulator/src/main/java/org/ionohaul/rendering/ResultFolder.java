@@ -49,6 +49,7 @@ public final class ResultFolder {
             "sky.csv",
             "sky.html",
             "story.csv",
+            "story.html",
             "story.jsonl",
             "story.txt",
             "summary.json",

@@ -85,6 +85,16 @@ public record Scenario(
     }
 
     /**
+     * Returns this scenario with some of its modes.
+     *
+     * @param someModes at least one
+     */
+    public Scenario racing(List<Mode> someModes) {
+        return new Scenario(
+                name, title, seed, trials, horizonSeconds, distanceMetres, transfers, someModes, near, far, sky);
+    }
+
+    /**
      * Returns this scenario with another number of trials.
      *
      * @param otherTrials 1 or more

@@ -44,14 +44,33 @@ final class LearnedFormatsTest {
         assertEquals("2031-03-14", root.get("inputs").get(2).get("date").asString());
         assertTrue(root.get("inputs").get(3).get("is_gap").asBoolean());
         assertEquals(2 * 2, root.get("forecasts").size(), "two ways, two modes");
+        assertPictures(PublishedSchema.written(LearnedPage.of(learned, PROVENANCE)));
+    }
+
+    private static void assertPictures(String page) {
+        for (String kind : List.of("at350", "at520")) {
+            for (int input = 0; input < 5; input++) {
+                String svg = PublishedSchema.picture(page, "input-" + input, kind);
+                assertEquals(30, svg.split("<rect class=\"open\"", -1).length - 1, "thirty cells");
+                assertTrue(svg.contains("after the log"), svg);
+            }
+            String forecast = PublishedSchema.picture(page, "forecast-list-upload", kind);
+            assertTrue(forecast.contains("Brisk comb, before") && forecast.contains("Brisk comb, after"), forecast);
+            assertTrue(forecast.contains("10 min"), "the deadline");
+        }
+        assertTrue(page.contains("far.snr: 12.0 dB before"), "the title says the finding");
     }
 
     @Test
     void whatWasNotFittedIsWrittenAsThat() throws IOException, ScenarioProblems {
-        String json = json(DemoTruthTest.learned(Map.of("trials", "20"), Set.of(), 0));
+        LearnedLog learned = DemoTruthTest.learned(Map.of("trials", "20"), Set.of(), 0);
+        String json = json(learned);
         PublishedSchema.named("learn.schema.json").assertHolds(json);
         JsonNode root = new JsonMapper().readTree(json);
         assertFalse(root.get("is_well_founded").asBoolean());
         assertEquals(0, root.get("inputs").size());
+        String page = PublishedSchema.written(LearnedPage.of(learned, PROVENANCE));
+        assertTrue(page.contains("Too little was simulated"), page);
+        assertFalse(page.contains("<svg"), "nothing is shown");
     }
 }

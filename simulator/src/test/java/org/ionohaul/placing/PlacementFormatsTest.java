@@ -59,6 +59,22 @@ final class PlacementFormatsTest {
         assertEquals(19, runs.get(0).get("twentieths_s").size());
     }
 
+    @Test
+    void thePageHasTwentyDotsARunAndAMarkWhereEachWasLoggedAndNothingThatNeedsAScript()
+            throws IOException, ScenarioProblems {
+        LogPlacement placement = placement(30);
+        String page = PublishedSchema.written(PlacementPage.of(placement, PROVENANCE));
+        for (String kind : List.of("at350", "at520")) {
+            String svg = PublishedSchema.picture(page, "runs", kind);
+            assertEquals(8 * 20, svg.split("<circle", -1).length - 1, kind);
+            assertTrue(svg.contains("off at 12:00 (14 kB"), "as logged");
+            String ranks = PublishedSchema.picture(page, "ranks", kind);
+            assertEquals(8, ranks.split("<rect class=\"open\"", -1).length - 1, "a row a run");
+            assertTrue(ranks.contains("run 8"), ranks);
+        }
+        assertTrue(page.contains("aria-label=\"Run 1, brisk-comb, 15 kB up 18:30"), "the picture says its finding");
+    }
+
     private static RankSpan point(double rank) {
         return new RankSpan(rank - 1e-9, rank + 1e-9);
     }

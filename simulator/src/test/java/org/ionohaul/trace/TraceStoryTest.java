@@ -37,8 +37,11 @@ final class TraceStoryTest {
     private Path folder = Path.of("");
 
     private static TraceStory story(Scenario scenario, Mode mode, Direction direction, long trial) {
+        return story(scenario, scenario.transfers().get(1), mode, direction, trial);
+    }
+
+    static TraceStory story(Scenario scenario, Transfer transfer, Mode mode, Direction direction, long trial) {
         Trials trials = new Trials(scenario);
-        Transfer transfer = scenario.transfers().get(1);
         TraceRecorder recorder = new TraceRecorder(new SkyGauge(trials.skies().sky(trial), mode.emission()));
         SessionResult result = trials.run(transfer, direction, mode, trial, recorder);
         return new TraceStory(

@@ -1,0 +1,136 @@
+package org.ionohaul.foresight;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.ionohaul.foresight.Guess.Span;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.rendering.TimeText;
+
+/**
+ * A race for a terminal: step by step, then what came of it.
+ *
+ * @param race the race
+ * @param width characters a line, 60 or more
+ */
+public record RaceText(Race race, int width) {
+    private static final int STEPS = 8;
+    private static final int MOST_CELLS = 50;
+
+    /** Characters of a line beside its bar. */
+    private static final int BESIDE_BAR = 36;
+
+    private static final double[] ROUND_SECONDS = {5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200};
+
+    /** Returns the race step by step: each step the lines of all modes. */
+    public List<List<String>> steps() {
+        double end = race.endSeconds();
+        double step = stepSeconds(end);
+        List<List<String>> steps = new ArrayList<>();
+        for (int i = 1; (i - 1) * step < end; i++) {
+            steps.add(step(Math.min(i * step, end), (i - 1) * step));
+        }
+        return steps;
+    }
+
+    private static double stepSeconds(double endSeconds) {
+        for (double step : ROUND_SECONDS) {
+            if (step * STEPS >= endSeconds) {
+                return step;
+            }
+        }
+        return 14_400;
+    }
+
+    /** Modes go by their numbers here, so that a line fits a narrow terminal. */
+    private List<String> step(double seconds, double before) {
+        return IntStream.range(0, race.runs().size())
+                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.clock(seconds) : "", it + 1)
+                        + bar(it, seconds)
+                        + news(it, before, seconds))
+                .toList();
+    }
+
+    private String bar(int mode, double seconds) {
+        double share =
+                (double) race.held(mode, seconds) / race.situation().transfer().totalBytes();
+        int cells = Math.min(MOST_CELLS, width - BESIDE_BAR);
+        int full = (int) Math.floor(share * cells);
+        return String.format(
+                Locale.ROOT, "[%s%s] %3.0f %%", "#".repeat(full), ".".repeat(cells - full), Math.floor(100 * share));
+    }
+
+    private String news(int mode, double before, double seconds) {
+        double through = race.seconds(mode);
+        if (through > before && through <= seconds) {
+            return "  in " + TimeText.clock(through);
+        }
+        double ended = race.runs().get(mode).endedNanos() * 1e-9;
+        return Double.isInfinite(through) && ended > before && ended <= seconds ? "  stopped" : "";
+    }
+
+    private String name(int mode) {
+        return race.situation().modes().get(mode).title();
+    }
+
+    /** Returns what came of what was foretold, and what further trials say. */
+    public List<String> verdict(Played played) {
+        List<String> lines = new ArrayList<>();
+        String named = title(played.named());
+        add(
+                lines,
+                switch (played.verdict()) {
+                    case RIGHT -> named + " is first, as you said (" + OddsText.percent(played.sureness()) + " sure).";
+                    case WRONG ->
+                        name(race.winner().orElseThrow()) + " is first; you said " + named + " ("
+                                + OddsText.percent(played.sureness()) + " sure).";
+                    case UNDECIDED -> "Nobody is first, so that your choice does not count.";
+                });
+        for (int mode = 0; mode < race.runs().size(); mode++) {
+            Played.Run run = played.runs().get(mode);
+            add(
+                    lines,
+                    name(mode) + ": " + time(run.deliveredSeconds()) + "; you said " + span(run.guess()) + ", which "
+                            + (played.isHeld(run) ? "holds" : "does not hold") + ".");
+        }
+        add(lines, others());
+        return lines;
+    }
+
+    private String title(String mode) {
+        return race.situation().modes().stream()
+                .filter(it -> it.name().equals(mode))
+                .findFirst()
+                .orElseThrow()
+                .title();
+    }
+
+    /** One race is one draw: what it might have come to. */
+    private String others() {
+        List<String> told = new ArrayList<>();
+        for (int mode = 0; mode < race.runs().size(); mode++) {
+            told.add(name(mode) + " is first in "
+                    + OddsText.odds(race.firsts().get(mode).share()) + ", and 8 of 10 times lie within "
+                    + span(new Span(
+                            race.others().get(mode).quantile(0.1),
+                            race.others().get(mode).quantile(0.9))));
+        }
+        return "Under " + race.others().get(0).size() + " other skies of this kind: " + String.join("; ", told) + ".";
+    }
+
+    static String span(Span span) {
+        return span.lowSeconds() == Double.POSITIVE_INFINITY
+                ? "never"
+                : time(span.lowSeconds()) + " to " + time(span.highSeconds());
+    }
+
+    static String time(double seconds) {
+        return Double.isInfinite(seconds) ? "never" : TimeText.clock(seconds);
+    }
+
+    private void add(List<String> lines, String text) {
+        lines.addAll(TextWrap.lines(text, "  ", width));
+    }
+}
