@@ -17,7 +17,6 @@ import org.ionohaul.report.StudyWords;
  */
 public record PageView(ScenarioOnPage scenario, Question question, String token, String version) {
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
-    private static final Pattern NAME = Pattern.compile("\"([^\"]*)\"");
 
     /**
      * A control in one of the settings.
@@ -131,16 +130,12 @@ public record PageView(ScenarioOnPage scenario, Question question, String token,
         return new Field(
                 (isSecond ? Question.SECOND : "") + control.key(),
                 control.label() + (isSecond ? ", second setting" : ""),
-                control.isList() ? listed(names(control.written())) : control.written(),
+                control.isList() ? listed(Control.names(control.written())) : control.written(),
                 value,
                 control.choices(),
-                control.isList() ? names(value) : List.of(value.replace(' ', '-')),
+                control.isList() ? Control.names(value) : List.of(value.replace(' ', '-')),
                 control.isList(),
                 isSecond);
-    }
-
-    private static List<String> names(String list) {
-        return NAME.matcher(list).results().map(it -> it.group(1)).toList();
     }
 
     private static String listed(List<String> names) {

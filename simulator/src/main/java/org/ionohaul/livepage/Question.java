@@ -51,7 +51,9 @@ record Question(List<Map<String, String>> settings, int place, Set<String> unkno
                 isComparing = true;
             } else if (name.equals(CASE)) {
                 place = place(each.getValue(), controls.cases().size());
-            } else if (control == null || isSecond && control.isShared()) {
+            } else if (control == null
+                    || isSecond && control.isShared()
+                    || !control.allows(each.getValue())) {
                 unknown.add(name);
             } else if (!each.getValue().strip().equals(control.written())) {
                 (isSecond ? second : first).put(control.key(), each.getValue().strip());

@@ -91,8 +91,14 @@ final class DrivenChromium implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
-        process.destroyForcibly().waitFor();
+    public void close() {
+        // Its own children, too: they write to its profile until they end.
+        Stream.concat(process.descendants(), Stream.of(process.toHandle()))
+                .toList()
+                .stream()
+                .peek(ProcessHandle::destroyForcibly)
+                .toList()
+                .forEach(it -> it.onExit().join());
     }
 
     /** A tab. */

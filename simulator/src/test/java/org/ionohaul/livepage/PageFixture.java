@@ -1,20 +1,21 @@
 package org.ionohaul.livepage;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The demo made small: two modes, short files, few trials; in a folder of its own. */
-final class PageFixture {
+public final class PageFixture {
     private static final Path SCENARIOS = Path.of("../scenarios");
     private static final List<String> MODES = List.of("patient-climber", "steady-wagon");
 
     private PageFixture() {}
 
     /** Writes the scenario and its modes, and returns the scenario's file. */
-    static Path write(Path folder, int trials) throws IOException {
+    public static Path write(Path folder, int trials) throws IOException {
         Files.createDirectories(folder.resolve("modes"));
         for (String mode : MODES) {
             Files.copy(
@@ -31,9 +32,18 @@ final class PageFixture {
     }
 
     /** Returns what lies in a folder, with its content. */
-    static List<String> contents(Path folder) throws IOException {
+    public static List<String> contents(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             return files.sorted().map(PageFixture::described).toList();
+        }
+    }
+
+    /** Returns the names of what lies in a folder. */
+    public static List<String> names(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(Path::toString).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -41,7 +51,7 @@ final class PageFixture {
         try {
             return file + (Files.isRegularFile(file) ? " " + Files.readString(file).hashCode() : "");
         } catch (IOException e) {
-            throw new IllegalStateException(e);
+            throw new UncheckedIOException(e);
         }
     }
 }

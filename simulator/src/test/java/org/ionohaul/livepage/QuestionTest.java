@@ -80,6 +80,10 @@ final class QuestionTest {
     void onlyControlsAreChanged() throws ScenarioProblems, IOException {
         Question question = of("near.name=Else&title=Else&modes.steady-wagon.arq.window=1&nonsense");
         assertEquals(List.of(Map.of()), question.settings());
+        assertEquals(Set.of("modes"), of("modes=%5B%22../../etc/passwd%22%5D").unknown());
+        assertEquals(
+                List.of(Map.of("modes", "[\"steady-wagon\"]")),
+                of("modes=%5B%22steady-wagon%22%5D").settings());
         assertEquals(Set.of("near.name", "title", "modes.steady-wagon.arq.window", "nonsense"), question.unknown());
     }
 }

@@ -8,11 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** What a server answers to bytes, as no library would send them. */
-record RawRequest(String head, String body) {
+public record RawRequest(String head, String body) {
     private static final int PATIENCE_MILLIS = 120_000;
 
     /** Sends lines as they are. */
-    static RawRequest send(URI server, List<String> lines) throws IOException {
+    public static RawRequest send(URI server, List<String> lines) throws IOException {
         try (Socket socket = new Socket(InetAddress.getByName("127.0.0.1"), server.getPort())) {
             socket.setSoTimeout(PATIENCE_MILLIS);
             socket.getOutputStream()
@@ -25,7 +25,7 @@ record RawRequest(String head, String body) {
     }
 
     /** Asks for a path as one of the server's own pages would, with more lines. */
-    static RawRequest get(URI server, String path, String... more) throws IOException {
+    public static RawRequest get(URI server, String path, String... more) throws IOException {
         return send(
                 server,
                 java.util.stream.Stream.concat(
@@ -38,12 +38,12 @@ record RawRequest(String head, String body) {
     }
 
     /** Returns the status; 0 if there was none. */
-    int status() {
+    public int status() {
         return head.startsWith("HTTP/1.1 ") ? Integer.parseInt(head.substring(9, 12)) : 0;
     }
 
     /** Returns the token that a page holds. */
-    String token() {
+    public String token() {
         String before = "data-token=\"";
         int at = body.indexOf(before) + before.length();
         return body.substring(at, body.indexOf('"', at));
