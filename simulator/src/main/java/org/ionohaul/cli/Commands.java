@@ -40,6 +40,9 @@ final class Commands implements IFactory {
         if (type == PageCommand.class) {
             return type.cast(new PageCommand(interruption));
         }
+        if (type == GridCommand.class) {
+            return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SkyCommand.class,
             VaryCommand.class,
             PageCommand.class,
+            GridCommand.class,
             PlaceCommand.class,
             LearnCommand.class,
             RunsCommand.class,
