@@ -45,8 +45,9 @@ final class PageCommand implements Callable<Integer> {
     @Option(
             names = "--port",
             paramLabel = "N",
-            description = "Where to serve the page on 127.0.0.1, 0 for any free port; if not given, 8714, so that bookmarks"
-                    + " last, or any if that is taken.",
+            description =
+                    "Where to serve the page on 127.0.0.1, 0 for any free port; if not given, 8714, so that bookmarks"
+                            + " last, or any if that is taken.",
             converter = CountConverter.class)
     private Optional<Integer> port = Optional.empty();
 

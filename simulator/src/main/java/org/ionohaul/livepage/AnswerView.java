@@ -41,8 +41,7 @@ public record AnswerView(
      * @param asked trials to come to
      * @param seen what there is to see, at most one; none before the first trials are done
      */
-    public record Side(
-            String name, List<String> changes, String progress, int done, int asked, List<Glance> seen) {
+    public record Side(String name, List<String> changes, String progress, int done, int asked, List<Glance> seen) {
         /** Copies the lists. */
         public Side {
             changes = List.copyOf(changes);

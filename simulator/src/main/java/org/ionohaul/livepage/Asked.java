@@ -45,9 +45,7 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
             try {
                 LiveRun run = run(setting, scenario, all);
                 runs.add(run);
-                Stream.concat(
-                                run.understood().warnings().stream(),
-                                RhythmWarnings.of(run.understood()).stream())
+                Stream.concat(run.understood().warnings().stream(), RhythmWarnings.of(run.understood()).stream())
                         .map(Warning::told)
                         .forEach(it -> remarks.add(remark(it, prefix, false)));
             } catch (ScenarioProblems e) {
@@ -67,9 +65,7 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
     /** Beside its control, the key need not be said again. */
     private static Remark remark(Problem told, String prefix, boolean isProblem) {
         return new Remark(
-                prefix + told.key(),
-                told.message() + (told.remedy().isEmpty() ? "" : "; " + told.remedy()),
-                isProblem);
+                prefix + told.key(), told.message() + (told.remedy().isEmpty() ? "" : "; " + told.remedy()), isProblem);
     }
 
     /** Returns what is known so far. */
@@ -125,7 +121,8 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
             return trials + ". It can't go on: " + run.failure().get();
         }
         if (done == 0) {
-            return "Simulating the first trials, seed " + run.understood().scenario().seed() + " ...";
+            return "Simulating the first trials, seed "
+                    + run.understood().scenario().seed() + " ...";
         }
         return run.isOver()
                 ? trials + (done < asked ? ". More have no room on this page; ionohaul study runs them all." : ".")

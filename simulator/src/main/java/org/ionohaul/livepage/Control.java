@@ -13,8 +13,7 @@ import java.util.regex.Pattern;
  * @param choices the names of which one must be taken; empty if it is typed
  * @param isShared whether both settings have the same value, so that they stay comparable
  */
-record Control(
-        String key, String label, String meaning, String written, List<String> choices, boolean isShared) {
+record Control(String key, String label, String meaning, String written, List<String> choices, boolean isShared) {
     private static final Pattern NAME = Pattern.compile("[\"']([^\"']*)[\"']");
     private static final String MODES = "modes";
 

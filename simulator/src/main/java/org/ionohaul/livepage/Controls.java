@@ -93,10 +93,13 @@ record Controls(List<Group> groups, List<String> cases) {
         add(
                 groups,
                 "How it is simulated",
-                Stream.concat(modes(scenario, text, modesInFolder), all(HOW, "", text).map(Controls::shared)));
+                Stream.concat(
+                        modes(scenario, text, modesInFolder), all(HOW, "", text).map(Controls::alike)));
         return new Controls(
                 groups,
-                CaseName.all(scenario, List.of()).stream().map(CaseName::heading).toList());
+                CaseName.all(scenario, List.of()).stream()
+                        .map(CaseName::heading)
+                        .toList());
     }
 
     private static void add(List<Group> groups, String heading, Stream<Control> controls) {
@@ -107,17 +110,25 @@ record Controls(List<Group> groups, List<String> cases) {
     }
 
     private static Stream<Control> sent(Scenario scenario, ScenarioText text) {
-        return Stream.iterate(1, i -> i <= Math.min(MOST_REPEATED, scenario.transfers().size()), i -> i + 1)
+        return Stream.iterate(
+                        1,
+                        i -> i <= Math.min(MOST_REPEATED, scenario.transfers().size()),
+                        i -> i + 1)
                 .flatMap(i -> {
                     String prefix = "transfer." + i + ".";
                     var transfer = scenario.transfers().get(i - 1);
                     Stream<Control> files = Stream.iterate(
-                                    1, j -> j <= Math.min(MOST_REPEATED, transfer.files().size()), j -> j + 1)
+                                    1,
+                                    j -> j
+                                            <= Math.min(
+                                                    MOST_REPEATED,
+                                                    transfer.files().size()),
+                                    j -> j + 1)
                             .flatMap(j -> all(FILE, prefix + "files." + j + ".", text)
-                                    .map(it -> called(transfer.files().get(j - 1).name() + ", " + it.label(), it)));
+                                    .map(it ->
+                                            called(transfer.files().get(j - 1).name() + ", " + it.label(), it)));
                     return Stream.concat(
-                            files,
-                            control(prefix + "deadlines", "Deadlines, " + transfer.name(), text).stream());
+                            files, control(prefix + "deadlines", "Deadlines, " + transfer.name(), text).stream());
                 });
     }
 
@@ -125,7 +136,7 @@ record Controls(List<Group> groups, List<String> cases) {
         return new Control(it.key(), label, it.meaning(), it.written(), it.choices(), it.isShared());
     }
 
-    private static Control shared(Control it) {
+    private static Control alike(Control it) {
         return new Control(it.key(), it.label(), it.meaning(), it.written(), it.choices(), true);
     }
 
@@ -134,7 +145,12 @@ record Controls(List<Group> groups, List<String> cases) {
         scenario.modes().forEach(it -> names.add(it.name()));
         return control("modes", "Modes", text).stream()
                 .map(it -> new Control(
-                        it.key(), it.label(), it.meaning(), it.written(), names.stream().sorted().toList(), true));
+                        it.key(),
+                        it.label(),
+                        it.meaning(),
+                        it.written(),
+                        names.stream().sorted().toList(),
+                        true));
     }
 
     private static Stream<Control> all(List<Named> keys, String prefix, ScenarioText text) {
@@ -161,13 +177,22 @@ record Controls(List<Group> groups, List<String> cases) {
 
     /** Names of a choice may be written with spaces and capitals. */
     private static String named(String written, KeyGuide guide) {
-        return guide.choices().isEmpty() ? written : written.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return guide.choices().isEmpty()
+                ? written
+                : written.toLowerCase(Locale.ROOT).replace(' ', '-');
+    }
+
+    /** Returns the keys of what both settings have alike. */
+    Stream<String> shared() {
+        return all().filter(Control::isShared).map(Control::key);
+    }
+
+    private Stream<Control> all() {
+        return groups.stream().flatMap(it -> it.controls().stream());
     }
 
     /** Returns the controls by key. */
     Map<String, Control> byKey() {
-        return groups.stream()
-                .flatMap(it -> it.controls().stream())
-                .collect(Collectors.toUnmodifiableMap(Control::key, it -> it));
+        return all().collect(Collectors.toUnmodifiableMap(Control::key, it -> it));
     }
 }

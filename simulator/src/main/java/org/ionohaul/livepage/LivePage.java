@@ -17,10 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Timer;
+import java.util.TimerTask;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import org.ionohaul.analysis.Findings;
@@ -37,6 +37,7 @@ import org.ionohaul.scenario.ScenarioProblems;
  */
 public final class LivePage implements AutoCloseable {
     private static final int REQUEST_THREADS = 6;
+    private static final long STROKE_MILLIS = 1000;
     private static final int MOST_WAITING = 32;
     private static final String HTML = "text/html; charset=utf-8";
     private static final String PLAIN = "text/plain; charset=utf-8";
@@ -59,7 +60,7 @@ public final class LivePage implements AutoCloseable {
     private final LiveRuns runs;
     private final ExecutorService requests = new ThreadPoolExecutor(
             REQUEST_THREADS, REQUEST_THREADS, 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(MOST_WAITING));
-    private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor();
+    private final Timer clock = new Timer("page-clock", true);
 
     private LivePage(ScenarioOnPage scenario, HttpServer server, int threads) {
         this.scenario = scenario;
@@ -97,7 +98,7 @@ public final class LivePage implements AutoCloseable {
     public void close() {
         server.stop(0);
         requests.shutdownNow();
-        clock.shutdownNow();
+        clock.cancel();
         runs.close();
     }
 
@@ -109,7 +110,15 @@ public final class LivePage implements AutoCloseable {
         server.createContext("/scenario.toml", exchange -> serve(exchange, this::saved, false));
         server.createContext("/summary.json", exchange -> serve(exchange, this::summary, false));
         server.start();
-        clock.scheduleAtFixedRate(runs::strike, 1, 1, TimeUnit.SECONDS);
+        clock.scheduleAtFixedRate(
+                new TimerTask() {
+                    @Override
+                    public void run() {
+                        runs.strike();
+                    }
+                },
+                STROKE_MILLIS,
+                STROKE_MILLIS);
     }
 
     /** How a request is answered. */
@@ -129,8 +138,12 @@ public final class LivePage implements AutoCloseable {
         try (exchange) {
             Optional<Refusal> refusal = rules.refusal(exchange, needsToken);
             if (refusal.isPresent()) {
-                send(exchange, new Answer(refusal.get().status(), PLAIN, refusal.get().why()));
-            } else if (!exchange.getRequestURI().getPath().equals(exchange.getHttpContext().getPath())) {
+                send(
+                        exchange,
+                        new Answer(refusal.get().status(), PLAIN, refusal.get().why()));
+            } else if (!exchange.getRequestURI()
+                    .getPath()
+                    .equals(exchange.getHttpContext().getPath())) {
                 send(exchange, new Answer(404, PLAIN, "There is nothing here but " + address()));
             } else {
                 send(exchange, answer(exchange, answering));
@@ -164,8 +177,7 @@ public final class LivePage implements AutoCloseable {
     }
 
     private Question question(HttpExchange exchange) {
-        return Question.of(
-                Objects.requireNonNullElse(exchange.getRequestURI().getRawQuery(), ""), scenario.controls());
+        return Question.of(Objects.requireNonNullElse(exchange.getRequestURI().getRawQuery(), ""), scenario.controls());
     }
 
     private Answer page(HttpExchange exchange) {
@@ -200,9 +212,7 @@ public final class LivePage implements AutoCloseable {
         Asked asked = Asked.of(question(exchange), scenario, runs);
         if (!runs.watch(page, asked.runs())) {
             return new Answer(
-                    503,
-                    PLAIN,
-                    LiveRuns.MOST_PAGES + " pages are at work already. Close one, and this one goes on.");
+                    503, PLAIN, LiveRuns.MOST_PAGES + " pages are at work already. Close one, and this one goes on.");
         }
         AnswerView view = asked.view();
         return view.version().equals(exchange.getRequestHeaders().getFirst("X-Seen"))
@@ -218,8 +228,7 @@ public final class LivePage implements AutoCloseable {
 
     private Answer saved(HttpExchange exchange) throws ScenarioProblems {
         Map<String, String> setting = setting(exchange);
-        return new Answer(
-                200, "application/toml; charset=utf-8", scenario.saved(setting), name(setting) + ".toml");
+        return new Answer(200, "application/toml; charset=utf-8", scenario.saved(setting), name(setting) + ".toml");
     }
 
     /** What a study of the same file with the same changes writes, byte for byte. */
@@ -229,8 +238,8 @@ public final class LivePage implements AutoCloseable {
         if (run.isEmpty() || run.get().seen().isEmpty()) {
             return new Answer(409, PLAIN, "Not all trials are done yet: look at the page until they are.");
         }
-        Findings findings = Findings.of(
-                run.get().seen().orElseThrow().result(), Optional.empty(), scenario.provenance(setting));
+        Findings findings =
+                Findings.of(run.get().seen().orElseThrow().result(), Optional.empty(), scenario.provenance(setting));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         new SummaryJson(findings).writeTo(bytes);
         return new Answer(

@@ -40,8 +40,7 @@ final class LiveRun {
      * @param glance the same in words
      * @param races pictures that were asked for
      */
-    record Seen(
-            StudyResult result, StudySummary summary, AtAGlance glance, Rerun rerun, Map<String, Chart> races) {
+    record Seen(StudyResult result, StudySummary summary, AtAGlance glance, Rerun rerun, Map<String, Chart> races) {
         static Seen of(StudyResult result, Rerun rerun) {
             StudySummary summary = StudySummary.of(result);
             return new Seen(result, summary, AtAGlance.of(result, summary), rerun, new ConcurrentHashMap<>());
@@ -49,8 +48,7 @@ final class LiveRun {
 
         /** Returns the race of a case; the trial in it is run again for that. */
         Chart race(String id, int place) {
-            return races.computeIfAbsent(
-                    id + place, it -> AtAGlance.race(id, result, summary, place, rerun));
+            return races.computeIfAbsent(id + place, it -> AtAGlance.race(id, result, summary, place, rerun));
         }
     }
 
@@ -93,7 +91,8 @@ final class LiveRun {
             Trials prepared = trials.orElseGet(() -> new Trials(understood.scenario()));
             trials = Optional.of(prepared);
             Scenario next = understood.scenario().tried(goal());
-            StudyResult result = new StudyRunner(next, prepared::run, threads, (done, asked) -> {}, isCancelled).run(rows);
+            StudyResult result =
+                    new StudyRunner(next, prepared::run, threads, (done, asked) -> {}, isCancelled).run(rows);
             if (result.trialsDone() > trialsDone()) {
                 Rerun rerun = seen.map(Seen::rerun).orElseGet(() -> Rerun.of(understood.scenario()));
                 seen = Optional.of(Seen.of(result, rerun));

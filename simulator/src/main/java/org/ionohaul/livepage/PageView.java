@@ -108,7 +108,8 @@ public record PageView(ScenarioOnPage scenario, Question question, String token,
     public List<Part> parts() {
         return scenario.controls().groups().stream()
                 .map(group -> new Part(
-                        group.heading(), group.controls().stream().map(this::row).toList()))
+                        group.heading(),
+                        group.controls().stream().map(this::row).toList()))
                 .toList();
     }
 
@@ -125,8 +126,7 @@ public record PageView(ScenarioOnPage scenario, Question question, String token,
 
     private Field field(Control control, boolean isSecond) {
         List<Map<String, String>> settings = question.settings();
-        String value = settings.get(isSecond ? settings.size() - 1 : 0)
-                .getOrDefault(control.key(), control.written());
+        String value = settings.get(isSecond ? settings.size() - 1 : 0).getOrDefault(control.key(), control.written());
         return new Field(
                 (isSecond ? Question.SECOND : "") + control.key(),
                 control.label() + (isSecond ? ", second setting" : ""),

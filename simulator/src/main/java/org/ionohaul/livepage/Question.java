@@ -51,19 +51,13 @@ record Question(List<Map<String, String>> settings, int place, Set<String> unkno
                 isComparing = true;
             } else if (name.equals(CASE)) {
                 place = place(each.getValue(), controls.cases().size());
-            } else if (control == null
-                    || isSecond && control.isShared()
-                    || !control.allows(each.getValue())) {
+            } else if (control == null || (isSecond && control.isShared()) || !control.allows(each.getValue())) {
                 unknown.add(name);
             } else if (!each.getValue().strip().equals(control.written())) {
                 (isSecond ? second : first).put(control.key(), each.getValue().strip());
             }
         }
-        first.forEach((key, value) -> {
-            if (known.get(key).isShared()) {
-                second.put(key, value);
-            }
-        });
+        controls.shared().filter(first::containsKey).forEach(key -> second.put(key, first.getOrDefault(key, "")));
         return new Question(
                 Stream.of(first, second)
                         .limit(isComparing ? 2 : 1)

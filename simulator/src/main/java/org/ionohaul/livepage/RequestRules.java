@@ -9,6 +9,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import javax.crypto.KeyGenerator;
 
 /**
@@ -65,14 +66,13 @@ record RequestRules(int port, String token) {
         if (exchange.getRequestURI().toString().length() > LONGEST_ADDRESS) {
             return refuse(414, "The address is longer than any page of this server makes.");
         }
-        if (!isOnly(headers.get("Host"), this::isHost)) {
+        if (!isOnly(headers, "Host", this::isHost)) {
             return refuse(403, "This server is called by another name: http://127.0.0.1:" + port + "/");
         }
-        if (headers.containsKey("Origin") && !isOnly(headers.get("Origin"), this::isOrigin)
-                || headers.containsKey("Sec-Fetch-Site") && !isOnly(headers.get("Sec-Fetch-Site"), OWN::contains)) {
+        if (isOther(headers, "Origin", this::isOrigin) || isOther(headers, "Sec-Fetch-Site", OWN::contains)) {
             return refuse(403, "Pages of others are not answered. Type the address: http://127.0.0.1:" + port + "/");
         }
-        if (needsToken && !isOnly(headers.get(TOKEN), this::isToken)) {
+        if (needsToken && !isOnly(headers, TOKEN, this::isToken)) {
             return refuse(403, "Reload the page: it was delivered by a server that has ended.");
         }
         return Optional.empty();
@@ -82,8 +82,14 @@ record RequestRules(int port, String token) {
         return Optional.of(new Refusal(status, why));
     }
 
-    private static boolean isOnly(List<String> values, java.util.function.Predicate<String> isRight) {
-        return values != null && values.size() == 1 && isRight.test(values.get(0));
+    private static boolean isOnly(Headers headers, String name, Predicate<String> isRight) {
+        List<String> values = headers.getOrDefault(name, List.of());
+        return values.size() == 1 && isRight.test(values.get(0));
+    }
+
+    /** Not all browsers send these, but what they send must be right. */
+    private static boolean isOther(Headers headers, String name, Predicate<String> isRight) {
+        return headers.containsKey(name) && !isOnly(headers, name, isRight);
     }
 
     private boolean isHost(String host) {
@@ -96,7 +102,6 @@ record RequestRules(int port, String token) {
 
     /** Takes the same time wherever they begin to differ. */
     private boolean isToken(String given) {
-        return MessageDigest.isEqual(
-                given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(given.getBytes(StandardCharsets.UTF_8), token.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -42,9 +42,11 @@ public final class ScenarioText {
      * @param key the full key
      */
     public Optional<String> written(String key) {
-        return place(key).flatMap(place -> span(place).map(span -> place.value() instanceof String words
-                ? words
-                : text.substring(span.from(), span.to()).strip()));
+        return place(key)
+                .flatMap(place -> span(place)
+                        .map(span -> place.value() instanceof String words
+                                ? words
+                                : text.substring(span.from(), span.to()).strip()));
     }
 
     /**

@@ -27,7 +27,8 @@ public final class SettingsCompared {
      * @param change what is changed, such as {@code with the second setting}
      * @return empty if the two have not the same modes, ways, deadlines or seed
      */
-    public static List<String> sentences(StudyResult before, StudyResult after, Collection<String> keysChanged, String change) {
+    public static List<String> sentences(
+            StudyResult before, StudyResult after, Collection<String> keysChanged, String change) {
         int trials = Math.min(before.trialsDone(), after.trialsDone());
         StudyResult first = before.first(trials);
         StudyResult second = after.first(trials);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -50,8 +51,8 @@ final class PageCommandTest {
     @BeforeEach
     void open() throws IOException, InterruptedException {
         scenario = PageFixture.write(folder.resolve("scenarios"), TRIALS);
-        running.add(CompletableFuture.supplyAsync(() -> program(interruption, out, err)
-                .execute("page", scenario.toString(), "--port", "0", "--no-browser")));
+        running.add(CompletableFuture.supplyAsync(() ->
+                program(interruption, out, err).execute("page", scenario.toString(), "--port", "0", "--no-browser")));
         for (int i = 0; i < LOOKS && !out.toString().contains("\n"); i++) {
             assertTrue(!running.get(0).isDone(), err::toString);
             Thread.sleep(100);
@@ -109,7 +110,8 @@ final class PageCommandTest {
 
     @Test
     void itsNumbersAreThoseOfTheCommandLine() throws IOException, InterruptedException {
-        for (Map<String, String> setting : List.of(SETTING, Map.<String, String>of("seed", "7"), Map.<String, String>of())) {
+        for (Map<String, String> setting :
+                List.of(SETTING, Map.<String, String>of("seed", "7"), Map.<String, String>of())) {
             awaitAll(query(setting));
             assertEquals(
                     Files.readString(study(scenario, setting).resolve("summary.json")),
@@ -157,12 +159,15 @@ final class PageCommandTest {
                     .takeWhile(it -> !it.equals("1 problem; nothing was simulated or written."))
                     .map(String::strip)
                     .collect(Collectors.joining("; "));
-            String message = told.substring(told.indexOf(key) + key.length() + 2).replace("&", "&amp;").replace("<", "&lt;");
+            String message = told.substring(told.indexOf(key) + key.length() + 2)
+                    .replace("&", "&amp;")
+                    .replace("<", "&lt;");
             String found = answer(query(wrong));
             assertTrue(
                     found.contains("<li data-name=\"" + key + "\" data-wrong=\"true\">" + message + "</li>"),
                     message + "\n" + found);
-            assertEquals(400, RawRequest.get(page, "/scenario.toml?" + query(wrong)).status());
+            assertEquals(
+                    400, RawRequest.get(page, "/scenario.toml?" + query(wrong)).status());
         }
     }
 
@@ -179,14 +184,12 @@ final class PageCommandTest {
         interruption.ask();
         assertEquals(ExitCode.DONE, running.get(0).get(2, TimeUnit.MINUTES));
         assertEquals("", err.toString());
-        assertEquals(
-                "The page is at " + page + " for this machine alone. Ctrl-C ends it.\n",
-                out.toString());
+        assertEquals("The page is at " + page + " for this machine alone. Ctrl-C ends it.\n", out.toString());
     }
 
     @Test
     void aPortThatIsTakenIsTold() throws IOException {
-        try (ServerSocket taken = new ServerSocket(0, 1, java.net.InetAddress.getByName("127.0.0.1"))) {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = Integer.toString(taken.getLocalPort());
             assertEquals(ExitCode.BAD_INPUT, run("page", scenario.toString(), "--no-browser", "--port", port));
             assertTrue(err.toString().startsWith("--port " + port + " can't be had: "), err::toString);

@@ -75,7 +75,8 @@ final class DrivenChromium implements AutoCloseable {
             Thread.sleep(100);
         }
         process.destroyForcibly();
-        throw new IllegalStateException("the browser does not start: " + Files.readString(scratch.resolve("chromium.log")));
+        throw new IllegalStateException(
+                "the browser does not start: " + Files.readString(scratch.resolve("chromium.log")));
     }
 
     /** Opens a tab of so many pixels. */
@@ -93,9 +94,7 @@ final class DrivenChromium implements AutoCloseable {
     @Override
     public void close() {
         // Its own children, too: they write to its profile until they end.
-        Stream.concat(process.descendants(), Stream.of(process.toHandle()))
-                .toList()
-                .stream()
+        Stream.concat(process.descendants(), Stream.of(process.toHandle())).toList().stream()
                 .peek(ProcessHandle::destroyForcibly)
                 .toList()
                 .forEach(it -> it.onExit().join());
@@ -135,10 +134,12 @@ final class DrivenChromium implements AutoCloseable {
             JsonNode told = message.path("params");
             synchronized (noticed) {
                 switch (message.path("method").asString("")) {
-                    case "Log.entryAdded" -> noticed.add(told.path("entry").path("text").asString(""));
+                    case "Log.entryAdded" ->
+                        noticed.add(told.path("entry").path("text").asString(""));
                     case "Runtime.exceptionThrown" ->
                         noticed.add(told.path("exceptionDetails").toString());
-                    case "Runtime.consoleAPICalled" -> noticed.add(told.path("args").toString());
+                    case "Runtime.consoleAPICalled" ->
+                        noticed.add(told.path("args").toString());
                     case "Network.requestWillBeSent" ->
                         noticed.add("asks " + told.path("request").path("url").asString(""));
                     default -> {}
@@ -155,8 +156,7 @@ final class DrivenChromium implements AutoCloseable {
 
         JsonNode command(String method, Map<String, ?> parameters) {
             lastId++;
-            socket.sendText(
-                            JSON.writeValueAsString(Map.of("id", lastId, "method", method, "params", parameters)), true)
+            socket.sendText(JSON.writeValueAsString(Map.of("id", lastId, "method", method, "params", parameters)), true)
                     .join();
             try {
                 while (true) {
@@ -186,7 +186,9 @@ final class DrivenChromium implements AutoCloseable {
         void dark(boolean isDark) {
             command(
                     "Emulation.setEmulatedMedia",
-                    Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", isDark ? "dark" : "light"))));
+                    Map.of(
+                            "features",
+                            List.of(Map.of("name", "prefers-color-scheme", "value", isDark ? "dark" : "light"))));
         }
 
         void open(URI address) {
@@ -221,24 +223,31 @@ final class DrivenChromium implements AutoCloseable {
                     throw new IllegalStateException(e);
                 }
             }
-            throw new IllegalStateException("never true: " + expression + "; the page says: " + eval("document.body.innerText"));
+            throw new IllegalStateException(
+                    "never true: " + expression + "; the page says: " + eval("document.body.innerText"));
         }
 
         /** Clicks in the middle of an element. */
         void click(String selector) {
-            String[] place = eval("(it => { it.scrollIntoView({ block: 'center' }); const box = it.getBoundingClientRect();"
-                            + " return (box.x + box.width / 2) + ' ' + (box.y + box.height / 2); })(document.querySelector(\""
-                            + selector + "\"))")
-                    .split(" ", -1);
+            String[] place =
+                    eval("(it => { it.scrollIntoView({ block: 'center' }); const box = it.getBoundingClientRect();"
+                                    + " return (box.x + box.width / 2) + ' ' + (box.y + box.height / 2); })(document.querySelector(\""
+                                    + selector + "\"))")
+                            .split(" ", -1);
             for (String type : List.of("mousePressed", "mouseReleased")) {
                 command(
                         "Input.dispatchMouseEvent",
                         Map.of(
-                                "type", type,
-                                "x", Double.parseDouble(place[0]),
-                                "y", Double.parseDouble(place[1]),
-                                "button", "left",
-                                "clickCount", 1));
+                                "type",
+                                type,
+                                "x",
+                                Double.parseDouble(place[0]),
+                                "y",
+                                Double.parseDouble(place[1]),
+                                "button",
+                                "left",
+                                "clickCount",
+                                1));
             }
         }
 
@@ -260,8 +269,8 @@ final class DrivenChromium implements AutoCloseable {
 
         /** Keeps what is seen, the whole page or the window, as a picture. */
         void picture(Path file, boolean isWhole) {
-            JsonNode result = command(
-                    "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", isWhole));
+            JsonNode result =
+                    command("Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", isWhole));
             try {
                 Files.write(file, Base64.getDecoder().decode(result.get("data").asString()));
             } catch (IOException e) {

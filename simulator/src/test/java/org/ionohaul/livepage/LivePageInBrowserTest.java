@@ -227,9 +227,10 @@ final class LivePageInBrowserTest {
                         width + query);
                 assertEquals(
                         "",
-                        tab.eval("Array.from(document.querySelectorAll('#controls input, #controls select, #controls button'))"
-                                + ".filter(it => it.offsetParent && it.getBoundingClientRect().right > innerWidth + 1)"
-                                + ".map(it => it.name).join()"),
+                        tab.eval(
+                                "Array.from(document.querySelectorAll('#controls input, #controls select, #controls button'))"
+                                        + ".filter(it => it.offsetParent && it.getBoundingClientRect().right > innerWidth + 1)"
+                                        + ".map(it => it.name).join()"),
                         width + query);
             }
         }
@@ -264,7 +265,8 @@ final class LivePageInBrowserTest {
         Tab tab = opened("");
         pages.get(0).close();
         tab.type("[name='far.snr']", "12 dB");
-        tab.await("document.getElementById('state').innerText.startsWith('The program that serves this page does not answer')");
+        tab.await(
+                "document.getElementById('state').innerText.startsWith('The program that serves this page does not answer')");
         assertEquals("?far.snr=12+dB", tab.eval("location.search"), "what was asked is kept");
     }
 
@@ -274,13 +276,17 @@ final class LivePageInBrowserTest {
         Tab tab = opened("?compare=yes");
         assertEquals(
                 "",
-                tab.eval("Array.from(document.querySelectorAll('input, select, button, progress'))"
-                        + ".filter(it => !it.ariaLabel && !it.labels?.length && !it.innerText).map(it => it.outerHTML).join()"));
+                tab.eval(
+                        "Array.from(document.querySelectorAll('input, select, button, progress'))"
+                                + ".filter(it => !it.ariaLabel && !it.labels?.length && !it.innerText).map(it => it.outerHTML).join()"));
         assertEquals(
                 "",
-                tab.eval("Array.from(document.querySelectorAll('#controls input, #controls select, #controls button, a'))"
-                        + ".filter(it => it.tabIndex < 0).map(it => it.outerHTML).join()"));
+                tab.eval(
+                        "Array.from(document.querySelectorAll('#controls input, #controls select, #controls button, a'))"
+                                + ".filter(it => it.tabIndex < 0).map(it => it.outerHTML).join()"));
         assertEquals(
-                "true", tab.eval("(it => new Set(it).size === it.length)(Array.from(document.querySelectorAll('[id]'), it => it.id))"));
+                "true",
+                tab.eval(
+                        "(it => new Set(it).size === it.length)(Array.from(document.querySelectorAll('[id]'), it => it.id))"));
     }
 }

@@ -77,8 +77,11 @@ final class LiveRunsTest {
         LiveRun.Seen seen = run.seen().orElseThrow();
         int trials = seen.result().trialsDone();
         assertEquals(
-                org.ionohaul.analysis.StudySummary.of(StudyRunner.of(
-                                scenarios.get(0).with(Map.of("far.snr", "9 dB")).scenario().tried(trials))
+                org.ionohaul.analysis.StudySummary.of(StudyRunner.of(scenarios
+                                .get(0)
+                                .with(Map.of("far.snr", "9 dB"))
+                                .scenario()
+                                .tried(trials))
                         .run()),
                 seen.summary());
     }

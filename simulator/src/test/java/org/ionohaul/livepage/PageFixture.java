@@ -25,7 +25,9 @@ public final class PageFixture {
         String text = Files.readString(SCENARIOS.resolve("river-watch.toml"))
                 .replace("trials = 1000", "trials = " + trials)
                 .replace("38 kB", "3 kB")
-                .replace("\"brisk-comb\", \"patient-climber\", \"slow-whistle\", \"steady-wagon\"", "\"patient-climber\", \"steady-wagon\"");
+                .replace(
+                        "\"brisk-comb\", \"patient-climber\", \"slow-whistle\", \"steady-wagon\"",
+                        "\"patient-climber\", \"steady-wagon\"");
         Path file = folder.resolve("small-watch.toml");
         Files.writeString(file, text);
         return file;
@@ -49,7 +51,8 @@ public final class PageFixture {
 
     private static String described(Path file) {
         try {
-            return file + (Files.isRegularFile(file) ? " " + Files.readString(file).hashCode() : "");
+            return file
+                    + (Files.isRegularFile(file) ? " " + Files.readString(file).hashCode() : "");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

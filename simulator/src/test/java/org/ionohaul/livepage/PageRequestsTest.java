@@ -82,7 +82,12 @@ final class PageRequestsTest {
             for (String path : PATHS) {
                 RawRequest answer = RawRequest.send(
                         server(),
-                        List.of("GET " + path + " HTTP/1.1", "Host: " + host, "Connection: close", ASKING, tokenLine()));
+                        List.of(
+                                "GET " + path + " HTTP/1.1",
+                                "Host: " + host,
+                                "Connection: close",
+                                ASKING,
+                                tokenLine()));
                 assertEquals(403, answer.status(), host + " " + path + "\n" + answer);
             }
         }
@@ -116,9 +121,15 @@ final class PageRequestsTest {
     @Test
     void nothingIsSimulatedWithoutTheToken() throws IOException {
         assertEquals(403, RawRequest.get(server(), "/answer", ASKING).status());
-        assertEquals(403, RawRequest.get(server(), "/answer", ASKING, "X-Page-Token: AAAA").status());
-        assertEquals(403, RawRequest.get(server(), "/answer", ASKING, "X-Page-Token:").status());
-        assertEquals(200, RawRequest.get(server(), "/answer", ASKING, tokenLine()).status());
+        assertEquals(
+                403,
+                RawRequest.get(server(), "/answer", ASKING, "X-Page-Token: AAAA")
+                        .status());
+        assertEquals(
+                403,
+                RawRequest.get(server(), "/answer", ASKING, "X-Page-Token:").status());
+        assertEquals(
+                200, RawRequest.get(server(), "/answer", ASKING, tokenLine()).status());
         assertEquals(400, RawRequest.get(server(), "/answer", tokenLine()).status(), "no page asks");
     }
 
@@ -129,7 +140,10 @@ final class PageRequestsTest {
         String token = RawRequest.get(other.address(), "/").token();
         assertEquals(43, token.length(), "256 bits in base 64");
         assertNotEquals(token, RawRequest.get(server(), "/").token());
-        assertEquals(403, RawRequest.get(server(), "/answer", ASKING, "X-Page-Token: " + token).status());
+        assertEquals(
+                403,
+                RawRequest.get(server(), "/answer", ASKING, "X-Page-Token: " + token)
+                        .status());
     }
 
     @ParameterizedTest
@@ -168,7 +182,8 @@ final class PageRequestsTest {
 
     @Test
     void anAddressHasAnEnd() throws IOException {
-        assertEquals(414, RawRequest.get(server(), "/?far.snr=" + "9".repeat(20_000)).status());
+        assertEquals(
+                414, RawRequest.get(server(), "/?far.snr=" + "9".repeat(20_000)).status());
     }
 
     @Test
@@ -205,7 +220,10 @@ final class PageRequestsTest {
     void fivePagesAtOnceAreOneTooMany() throws IOException {
         String token = tokenLine();
         for (int i = 0; i < LiveRuns.MOST_PAGES; i++) {
-            assertEquals(200, RawRequest.get(server(), "/answer?far.snr=" + (5 + i) + "+dB", page(i), token).status());
+            assertEquals(
+                    200,
+                    RawRequest.get(server(), "/answer?far.snr=" + (5 + i) + "+dB", page(i), token)
+                            .status());
         }
         RawRequest fifth = RawRequest.get(server(), "/answer?far.snr=17+dB", page(LiveRuns.MOST_PAGES), token);
         assertEquals(503, fifth.status());

@@ -30,9 +30,13 @@ final class QuestionTest {
         assertEquals("1 %", controls.get("far.impulses.share").written());
         assertEquals("4 /h", controls.get("far.interference.1.visits").written());
         assertEquals("38 kB", controls.get("transfer.1.files.1.size").written());
-        assertEquals("gauge at the weir, size", controls.get("transfer.1.files.1.size").label());
-        assertEquals("[\"10 min\", \"25 min\"]", controls.get("transfer.1.deadlines").written());
-        assertEquals("mid-latitude-disturbed-nvis", controls.get("sky.condition").written());
+        assertEquals(
+                "gauge at the weir, size",
+                controls.get("transfer.1.files.1.size").label());
+        assertEquals(
+                "[\"10 min\", \"25 min\"]", controls.get("transfer.1.deadlines").written());
+        assertEquals(
+                "mid-latitude-disturbed-nvis", controls.get("sky.condition").written());
         assertTrue(controls.get("sky.condition").choices().contains("mid-latitude-quiet"));
         assertTrue(controls.get("modes").choices().containsAll(List.of("brisk-comb", "serial-tone-arq")));
         assertEquals("41", controls.get("seed").written());
@@ -44,7 +48,9 @@ final class QuestionTest {
     void everyControlReadsBackWhatItShows(String name) throws ScenarioProblems, IOException {
         Path file = DEMO.resolveSibling(name + ".toml");
         ScenarioOnPage page = ScenarioOnPage.read(file);
-        assertTrue(page.controls().byKey().size() >= 8, () -> "controls: " + page.controls().byKey().keySet());
+        assertTrue(
+                page.controls().byKey().size() >= 8,
+                () -> "controls: " + page.controls().byKey().keySet());
         for (Control control : page.controls().byKey().values()) {
             Map<String, String> same = Map.of(control.key(), control.written());
             assertEquals(

@@ -13,7 +13,7 @@ public record RawRequest(String head, String body) {
 
     /** Sends lines as they are. */
     public static RawRequest send(URI server, List<String> lines) throws IOException {
-        try (Socket socket = new Socket(InetAddress.getByName("127.0.0.1"), server.getPort())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.getPort())) {
             socket.setSoTimeout(PATIENCE_MILLIS);
             socket.getOutputStream()
                     .write((String.join("\r\n", lines) + "\r\n\r\n").getBytes(StandardCharsets.ISO_8859_1));
