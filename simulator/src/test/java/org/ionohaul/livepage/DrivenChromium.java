@@ -118,8 +118,7 @@ final class DrivenChromium implements AutoCloseable {
                                 hear(JSON.readTree(part.toString()));
                                 part.setLength(0);
                             }
-                            from.request(1);
-                            return null;
+                            return WebSocket.Listener.super.onText(from, text, isLast);
                         }
                     })
                     .join();

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
@@ -22,24 +23,28 @@ final class QuestionTest {
         return Question.of(query, ScenarioOnPage.read(DEMO).controls());
     }
 
+    private static Control control(String key) throws ScenarioProblems, IOException {
+        return Optional.ofNullable(ScenarioOnPage.read(DEMO).controls().byKey().get(key))
+                .orElseThrow();
+    }
+
     @Test
     void theControlsOfTheDemoAreItsMainQuantitiesAsTheyAreWritten() throws ScenarioProblems, IOException {
-        Map<String, Control> controls = ScenarioOnPage.read(DEMO).controls().byKey();
-        assertEquals("17 dB", controls.get("near.snr").written());
-        assertEquals("10 dB", controls.get("far.snr").written());
-        assertEquals("1 %", controls.get("far.impulses.share").written());
-        assertEquals("4 /h", controls.get("far.interference.1.visits").written());
-        assertEquals("38 kB", controls.get("transfer.1.files.1.size").written());
+        assertEquals("17 dB", control("near.snr").written());
+        assertEquals("10 dB", control("far.snr").written());
+        assertEquals("1 %", control("far.impulses.share").written());
+        assertEquals("4 /h", control("far.interference.1.visits").written());
+        assertEquals("38 kB", control("transfer.1.files.1.size").written());
         assertEquals(
                 "gauge at the weir, size",
-                controls.get("transfer.1.files.1.size").label());
+                control("transfer.1.files.1.size").label());
         assertEquals(
-                "[\"10 min\", \"25 min\"]", controls.get("transfer.1.deadlines").written());
+                "[\"10 min\", \"25 min\"]", control("transfer.1.deadlines").written());
         assertEquals(
-                "mid-latitude-disturbed-nvis", controls.get("sky.condition").written());
-        assertTrue(controls.get("sky.condition").choices().contains("mid-latitude-quiet"));
-        assertTrue(controls.get("modes").choices().containsAll(List.of("brisk-comb", "serial-tone-arq")));
-        assertEquals("41", controls.get("seed").written());
+                "mid-latitude-disturbed-nvis", control("sky.condition").written());
+        assertTrue(control("sky.condition").choices().contains("mid-latitude-quiet"));
+        assertTrue(control("modes").choices().containsAll(List.of("brisk-comb", "serial-tone-arq")));
+        assertEquals("41", control("seed").written());
     }
 
     /** Each control's own value is what the file says already; so is the whole file without any change. */
