@@ -72,8 +72,14 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
     AnswerView view() {
         List<Optional<Seen>> seen = runs.stream().map(LiveRun::seen).toList();
         boolean isOver = runs.stream().allMatch(LiveRun::isOver);
+        // One axis for both, so that what is longer looks longer.
+        double endSeconds = seen.stream()
+                .flatMap(Optional::stream)
+                .mapToDouble(it -> it.race(question.place()).endSeconds())
+                .max()
+                .orElse(1);
         List<Side> sides = IntStream.range(0, runs.size())
-                .mapToObj(i -> side(i, seen.get(i)))
+                .mapToObj(i -> side(i, seen.get(i), endSeconds))
                 .toList();
         return new AnswerView(
                 sides.stream().map(it -> Integer.toString(it.done())).collect(Collectors.joining("-"))
@@ -95,7 +101,7 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
                         "with the second setting");
     }
 
-    private Side side(int index, Optional<Seen> seen) {
+    private Side side(int index, Optional<Seen> seen, double endSeconds) {
         LiveRun run = runs.get(index);
         int asked = run.understood().scenario().trials();
         int done = seen.map(it -> it.result().trialsDone()).orElse(0);
@@ -109,7 +115,8 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
                 done,
                 asked,
                 seen.stream()
-                        .map(it -> new Glance(it.glance(), it.race("race-" + (index + 1), question.place())))
+                        .map(it -> new Glance(
+                                it.glance(), it.race(question.place()).chart("race-" + (index + 1), endSeconds)))
                         .toList());
     }
 

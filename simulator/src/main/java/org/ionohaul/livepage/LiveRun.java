@@ -6,8 +6,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.StudySummary;
-import org.ionohaul.rendering.Chart;
 import org.ionohaul.report.AtAGlance;
+import org.ionohaul.report.ShownRace;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.RowStore;
@@ -40,15 +40,16 @@ final class LiveRun {
      * @param glance the same in words
      * @param races pictures that were asked for
      */
-    record Seen(StudyResult result, StudySummary summary, AtAGlance glance, Rerun rerun, Map<String, Chart> races) {
+    record Seen(
+            StudyResult result, StudySummary summary, AtAGlance glance, Rerun rerun, Map<Integer, ShownRace> races) {
         static Seen of(StudyResult result, Rerun rerun) {
             StudySummary summary = StudySummary.of(result);
             return new Seen(result, summary, AtAGlance.of(result, summary), rerun, new ConcurrentHashMap<>());
         }
 
         /** Returns the race of a case; the trial in it is run again for that. */
-        Chart race(String id, int place) {
-            return races.computeIfAbsent(id + place, it -> AtAGlance.race(id, result, summary, place, rerun));
+        ShownRace race(int place) {
+            return races.computeIfAbsent(place, it -> ShownRace.of(result, summary, it, rerun));
         }
     }
 

@@ -1,11 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
-import org.ionohaul.analysis.CaseSummary;
-import org.ionohaul.analysis.Race;
-import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.StudySummary;
-import org.ionohaul.rendering.Chart;
 import org.ionohaul.study.StudyResult;
 
 /**
@@ -15,9 +11,6 @@ import org.ionohaul.study.StudyResult;
  * @param sentences a sentence a case
  */
 public record AtAGlance(AnswerTable answers, List<String> sentences) {
-    /** How much of a trial's sky is shown at most. */
-    private static final double LONGEST_SKY_SECONDS = 3600;
-
     /** Copies the list. */
     public AtAGlance {
         sentences = List.copyOf(sentences);
@@ -35,24 +28,5 @@ public record AtAGlance(AnswerTable answers, List<String> sentences) {
                 summary.cases().stream()
                         .map(it -> AnswerWords.sentence(result.scenario(), it))
                         .toList());
-    }
-
-    /**
-     * Returns the picture of the race of a case.
-     *
-     * @param id a name unique on the page
-     * @param result the study, with at least one trial done
-     * @param summary what its trials come to
-     * @param place of the case among the study's
-     * @param rerun where its one trial is run again
-     */
-    public static Chart race(String id, StudyResult result, StudySummary summary, int place, Rerun rerun) {
-        CaseSummary shown = summary.cases().get(place);
-        double seconds = Math.min(LONGEST_SKY_SECONDS, result.scenario().horizonSeconds());
-        return RaceChart.chart(
-                id,
-                result.scenario(),
-                shown,
-                Race.of(result.cases().get(place), shown.ranking().get(0), seconds, rerun));
     }
 }

@@ -64,8 +64,10 @@ function tellRemarks() {
 function show(text) {
   const held = document.activeElement && found.contains(document.activeElement) ? document.activeElement.getAttribute('href') : null;
   const scrolled = Array.from(found.querySelectorAll('.scroll'), it => it.scrollLeft);
+  const unfolded = Array.from(found.querySelectorAll('.behind'), it => it.open);
   const fresh = document.createElement('template');
   fresh.innerHTML = text;
+  fresh.content.querySelectorAll('.behind').forEach((it, i) => { it.open = Boolean(unfolded[i]); });
   const wrong = fresh.content.querySelector('[data-wrong=true]');
   const last = found.querySelector('.sides');
   // The last answers stay, grey, while a value is wrong.
