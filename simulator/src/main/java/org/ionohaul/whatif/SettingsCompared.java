@@ -47,7 +47,8 @@ public final class SettingsCompared {
                 .mapToObj(i -> EffectWords.sentence(
                         names.get(i).heading() + ": " + change,
                         scenario.modes().get(points.get(i).best()).title(),
-                        points.get(i).modes().get(points.get(i).best())))
+                        points.get(i).modes().get(points.get(i).best()),
+                        1))
                 .toList();
     }
 }
