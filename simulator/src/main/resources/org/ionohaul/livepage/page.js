@@ -5,7 +5,7 @@ const form = document.getElementById('controls');
 const found = document.getElementById('found');
 const state = document.getElementById('state');
 const page = Array.from(crypto.getRandomValues(new Uint8Array(8)), it => it.toString(16).padStart(2, '0')).join('');
-const AGAIN = 400, LATER = 2000, TYPING = 300;
+const SOON = 150, AGAIN = 400, LATER = 2000, TYPING = 300;
 let seen = '', timer = 0, asking = new AbortController();
 
 const isComparing = () => form.elements.compare.checked;
@@ -70,8 +70,9 @@ function show(text) {
   fresh.content.querySelectorAll('.behind').forEach((it, i) => { it.open = Boolean(unfolded[i]); });
   const wrong = fresh.content.querySelector('[data-wrong=true]');
   const last = found.querySelector('.sides');
-  // The last answers stay, grey, while a value is wrong.
-  if (wrong && last) {
+  const isWaiting = fresh.content.querySelectorAll('.sides > section').length > fresh.content.querySelectorAll('.grid').length;
+  // The last answers stay, grey, while a value is wrong or the first trials are simulated.
+  if ((wrong || isWaiting) && last) {
     fresh.content.querySelector('.sides').replaceWith(last);
     last.classList.add('stale');
   }
@@ -91,7 +92,7 @@ async function ask() {
   asking.abort();
   asking = new AbortController();
   const signal = asking.signal;
-  let wait = AGAIN;
+  let wait = found.querySelector('.sides:not(.stale) .grid') ? AGAIN : SOON;
   try {
     const answer = await fetch('/answer?' + query(),
       { headers: { 'X-Page-Token': document.body.dataset.token, 'X-Page': page, 'X-Seen': seen }, signal });
