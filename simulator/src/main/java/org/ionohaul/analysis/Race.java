@@ -103,7 +103,7 @@ public record Race(Transfer transfer, Direction direction, List<Lane> lanes, lon
      * @param seconds how long the one trial's sky is watched, positive
      * @param rerun where the one trial is run again
      */
-    static Race of(CaseTrials trials, int best, double seconds, Rerun rerun) {
+    public static Race of(CaseTrials trials, int best, double seconds, Rerun rerun) {
         double[] times = trials.modes().get(best).completionSeconds();
         int[] slowestLast = IntStream.range(0, times.length)
                 .boxed()

@@ -40,6 +40,9 @@ final class Commands implements IFactory {
         if (type == ForeseeCommand.class) {
             return type.cast(new ForeseeCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == PageCommand.class) {
+            return type.cast(new PageCommand(interruption));
+        }
         if (type == GridCommand.class) {
             return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
         }

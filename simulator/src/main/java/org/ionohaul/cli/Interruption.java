@@ -14,7 +14,7 @@ final class Interruption implements BooleanSupplier {
     private static final long PATIENCE_SECONDS = 60;
 
     private final CountDownLatch finished = new CountDownLatch(1);
-    private volatile boolean isAsked;
+    private final CountDownLatch asked = new CountDownLatch(1);
     private volatile int exitCode = ExitCode.FAILED;
 
     private Interruption() {}
@@ -33,13 +33,22 @@ final class Interruption implements BooleanSupplier {
 
     /** Asks the running command to stop. */
     void ask() {
-        isAsked = true;
+        asked.countDown();
     }
 
     /** Returns whether the running command is asked to stop. */
     @Override
     public boolean getAsBoolean() {
-        return isAsked;
+        return asked.getCount() == 0;
+    }
+
+    /** Waits until the running command is asked to stop. */
+    void await() {
+        try {
+            asked.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Says that the command has put everything in order. */

@@ -62,14 +62,19 @@ final class Simulation {
         if (trials.isPresent() && trials.get() < 1) {
             throw new ParameterException(spec.commandLine(), "--trials must be at least 1: " + trials.get());
         }
-        if (threads < 1 || threads > MOST_THREADS) {
-            throw new ParameterException(
-                    spec.commandLine(), "--threads must be from 1 to " + MOST_THREADS + ": " + threads);
-        }
+        requireThreads(threads, spec);
         Map<String, String> changes = new LinkedHashMap<>();
         trials.ifPresent(it -> changes.put("trials", it.toString()));
         seed.ifPresent(it -> changes.put("seed", it.toString()));
         return changes;
+    }
+
+    /** Refuses a number of threads that no machine has room for. */
+    static void requireThreads(int threads, CommandSpec spec) {
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new ParameterException(
+                    spec.commandLine(), "--threads must be from 1 to " + MOST_THREADS + ": " + threads);
+        }
     }
 
     /** Returns how many trials the command line asks for. */

@@ -7,14 +7,15 @@ import java.util.stream.Stream;
 import org.ionohaul.analysis.AnswerGrid;
 import org.ionohaul.analysis.CaseAnswer;
 import org.ionohaul.analysis.DeadlineAnswer;
-import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.SafeTime;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.study.StudyResult;
 
 /**
  * The {@link AnswerGrid} in words.
@@ -79,12 +80,12 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
         return style.isEmpty() ? "" : " " + style;
     }
 
-    static AnswerTable of(Findings findings) {
-        Scenario scenario = findings.result().scenario();
+    static AnswerTable of(StudyResult result, StudySummary summary) {
+        Scenario scenario = result.scenario();
         List<Block> blocks = new ArrayList<>();
         int number = 1;
-        for (List<CaseAnswer> rows : AnswerGrid.of(findings.summary()).transfers()) {
-            blocks.add(block(scenario, rows, number, findings.result().trialsDone()));
+        for (List<CaseAnswer> rows : AnswerGrid.of(summary).transfers()) {
+            blocks.add(block(scenario, rows, number, result.trialsDone()));
             number += rows.size();
         }
         return new AnswerTable(

@@ -28,7 +28,7 @@ public final class FirstScreen {
         List<StyledLine> lines = new ArrayList<>();
         wrapped(findings.result().scenario().title()).map(StyledLine::strong).forEach(lines::add);
         addText(lines, StudyWords.basis(findings));
-        lines.addAll(new AnswerText(AnswerTable.of(findings), mostCharacters).lines());
+        lines.addAll(new AnswerText(AnswerTable.of(findings.result(), findings.summary()), mostCharacters).lines());
         lines.add(StyledLine.plain(""));
         findings.summary()
                 .cases()

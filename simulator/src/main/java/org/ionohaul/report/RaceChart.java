@@ -161,9 +161,13 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
         return new RaceDrawing(this, width).svg();
     }
 
-    /** Returns the picture of a case's race. */
+    /** Returns the picture of a case's race, on the axis that suits it. */
     static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race) {
-        TimeScale scale = CaseScale.ofRace(summary, race);
+        return chart(id, scenario, summary, race, CaseScale.ofRace(summary, race));
+    }
+
+    /** Returns the picture of a case's race on an axis that is given. */
+    static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race, TimeScale scale) {
         long bytes = race.transfer().totalBytes();
         boolean isKilo = bytes >= 2 * KILO;
         double unit = isKilo ? KILO : 1;

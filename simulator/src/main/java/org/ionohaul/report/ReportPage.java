@@ -61,7 +61,7 @@ public record ReportPage(
                 result.scenario().title(),
                 StudyWords.basis(findings),
                 StudyWords.partial(findings),
-                AnswerTable.of(findings),
+                AnswerTable.of(result, summary),
                 summary.cases().stream()
                         .map(it -> AnswerWords.sentence(result.scenario(), it))
                         .toList(),

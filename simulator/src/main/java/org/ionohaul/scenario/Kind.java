@@ -44,11 +44,21 @@ record Kind<T>(String words, Reading<T> reading) {
     /** What a spreadsheet takes for the beginning of a formula. */
     private static final String FORMULA_SIGNS = "=+-@\t";
 
+    private static final String ONE_OF = "one of ";
+    private static final String CHOICES_APART = ", ";
+
     /** Turns a value of the file into one of the program. */
     @FunctionalInterface
     interface Reading<T> {
         /** Returns the value; throws {@link WrongValue} if it is not of this kind. */
         T read(Object value) throws WrongValue;
+    }
+
+    /** Returns the names of which one must stand there; empty if it is not a choice among names. */
+    List<String> choices() {
+        return words.startsWith(ONE_OF)
+                ? List.of(words.substring(ONE_OF.length()).split(CHOICES_APART))
+                : List.of();
     }
 
     T read(Object value) throws WrongValue {
@@ -332,7 +342,7 @@ record Kind<T>(String words, Reading<T> reading) {
     static <T> Kind<T> choice(Collection<T> values, Function<? super T, String> naming) {
         Map<String, T> byName = new LinkedHashMap<>();
         values.forEach(value -> byName.put(naming.apply(value), value));
-        return new Kind<>("one of " + String.join(", ", byName.keySet()), value -> {
+        return new Kind<>(ONE_OF + String.join(CHOICES_APART, byName.keySet()), value -> {
             T chosen = byName.get(
                     String.valueOf(value).strip().toLowerCase(Locale.ROOT).replace(' ', '-'));
             if (chosen == null) {

@@ -36,6 +36,20 @@ public final class ScenarioText {
     }
 
     /**
+     * Returns what stands after a key, as a person would type it on the command line; empty if the key does not stand in the
+     * text.
+     *
+     * @param key the full key
+     */
+    public Optional<String> written(String key) {
+        return place(key)
+                .flatMap(place -> span(place)
+                        .map(span -> place.value() instanceof String words
+                                ? words
+                                : text.substring(span.from(), span.to()).strip()));
+    }
+
+    /**
      * Returns the text with another value for a key.
      *
      * @param key the full key

@@ -116,6 +116,11 @@ public final class RowStore implements TrialSink<List<byte[]>> {
         }
     }
 
+    /** Returns how many more trials stay in memory if they are like those so far, at least zero. */
+    public int roomInMemory() {
+        return trials == 0 ? Integer.MAX_VALUE : (MOST_IN_MEMORY - inMemory) / (inMemory / trials + 1);
+    }
+
     /**
      * Returns the rows at one place of every trial: a view that makes a row when it is asked for.
      *

@@ -33,6 +33,19 @@ public record StudyResult(Scenario scenario, List<CaseTrials> cases, int trialsA
     }
 
     /**
+     * Returns what a study of fewer trials would have come to.
+     *
+     * @param trials at most as many as were done
+     */
+    public StudyResult first(int trials) {
+        return new StudyResult(
+                scenario.tried(trials),
+                cases.stream().map(it -> it.first(trials)).toList(),
+                trials,
+                trials);
+    }
+
+    /**
      * Returns this with the cases of another study under the same skies; of both only as many trials as either has.
      *
      * @param other a study of the same stations, sky, seed, modes and number of trials, with other transfers

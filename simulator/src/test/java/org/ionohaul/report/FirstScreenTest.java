@@ -99,7 +99,7 @@ final class FirstScreenTest {
             StringWriter json = new StringWriter();
             new SummaryJson(findings).writeTo(json);
             JsonNode cases = new JsonMapper().readTree(json.toString()).get("cases");
-            AnswerTable table = AnswerTable.of(findings);
+            AnswerTable table = AnswerTable.of(findings.result(), findings.summary());
             List<AnswerTable.Row> rows =
                     table.blocks().stream().flatMap(it -> it.rows().stream()).toList();
             assertEquals(cases.size(), rows.size());
