@@ -37,6 +37,9 @@ final class Commands implements IFactory {
         if (type == RunsCommand.class) {
             return type.cast(new RunsCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == NextCommand.class) {
+            return type.cast(new NextCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlaceCommand.class,
             LearnCommand.class,
             RunsCommand.class,
+            NextCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

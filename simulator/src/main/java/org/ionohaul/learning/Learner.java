@@ -15,7 +15,7 @@ import org.ionohaul.study.TrialPool;
  * is believed so far (half of the evidence counted, so that they reach wider), and learns the likelihood from all that was simulated,
  * the later rounds counting most.
  */
-final class Learner {
+public final class Learner {
     static final int ROUNDS = 3;
 
     /** How many equally likely draws stand for what is believed. */
@@ -38,7 +38,7 @@ final class Learner {
      *
      * @param setsARound how many sets of values each round simulates
      */
-    Learner(LogModel model, int setsARound, TrialPool pool, long seed) {
+    public Learner(LogModel model, int setsARound, TrialPool pool, long seed) {
         this.model = model;
         this.setsARound = setsARound;
         this.pool = pool;
@@ -46,7 +46,7 @@ final class Learner {
     }
 
     /** Learns; empty if cancelled before it is done. */
-    Optional<Learned> learned() {
+    public Optional<Learned> learned() {
         List<double[]> sets = new ArrayList<>();
         List<List<SimulatedRun>> simulated = new ArrayList<>();
         List<ToDoubleFunction<double[]>> overPrior = new ArrayList<>(List.of(scores -> 0));

@@ -24,7 +24,7 @@ import org.ionohaul.scenario.WrittenInput;
  * A scenario as what could have made a log: its uncertain inputs are the unknowns, and by how much each mode falls short of
  * its model, if that is asked for. Inputs that change from day to day are unknown on each day by itself.
  */
-final class ScenarioModel implements LogModel {
+public final class ScenarioModel implements LogModel {
     /** The level of the day, whether it is named or not. */
     private static final String DAY_TO_DAY = "sky.day-to-day";
 
@@ -45,7 +45,7 @@ final class ScenarioModel implements LogModel {
      * @param dailyKeys inputs that change from day to day
      * @param gapDb standard deviation of by how much a mode falls short of its model or exceeds it, in dB; 0 if it does not
      */
-    ScenarioModel(Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+    public ScenarioModel(Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
         this.scenario = understood.scenario();
         this.bench = new RunBench(understood, runs);
         this.runs = List.copyOf(runs);
@@ -141,7 +141,7 @@ final class ScenarioModel implements LogModel {
     }
 
     /** Returns by how much a mode falls short of its model, in dB. */
-    double gapDb(String mode, double[] scores) {
+    public double gapDb(String mode, double[] scores) {
         return IntStream.range(0, unknowns.size())
                 .filter(it -> unknowns.get(it).isGap() && unknowns.get(it).key().equals(mode))
                 .mapToDouble(it -> inputs.get(it).orElseThrow().quantile(Scores.probability(scores[it])))
@@ -150,7 +150,7 @@ final class ScenarioModel implements LogModel {
     }
 
     /** Returns the draws of another day: what was learned of the inputs that stay, and other draws for those that change. */
-    Draws later(double[] scores, Draws others) {
+    public Draws later(double[] scores, Draws others) {
         return key -> IntStream.range(0, unknowns.size())
                 .filter(it -> !unknowns.get(it).isGap())
                 .filter(it -> unknowns.get(it).key().equals(key)

@@ -36,7 +36,9 @@ public enum Purpose {
     /** Errors of meter readings in a log of runs on the air; element = end. */
     METER_READING(41),
     /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
-    LEARNING(42);
+    LEARNING(42),
+    /** What a run that was not made yet might come to; element = candidate. */
+    NEXT_RUN(43);
 
     private final int number;
 
