@@ -68,6 +68,14 @@ final class LogLearning {
         }
     }
 
+    /** Returns what was asked for here, as parts of the name of a folder. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
+        new TreeSet<>(dailyKeys).forEach(it -> names.add("daily-" + it));
+        gap.ifPresent(it -> names.add("gap-" + it));
+        return names;
+    }
+
     /** Returns the text of a scenario, with the changes made on the command line. */
     static ScenarioText text(ScenarioChoice choice) {
         try {

@@ -139,9 +139,7 @@ final class NextCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
         NextQuestion question = question(choice.understand(changes()));
-        Scenario scenario = question.understood().scenario();
-        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(
-                scenario, "next", question.transfer().name(), NamedChoice.word(question.direction()))));
+        ResultFolder folder = folder(question);
         NotWritten.probe(folder);
         Optional<NextRun> next = simulation.inPool("Simulating", question.sets(), question::answer);
         if (next.isEmpty()) {
@@ -155,10 +153,25 @@ final class NextCommand implements Callable<Integer> {
             return ExitCode.NOT_WRITTEN;
         }
         NotWritten.write(
-                folder, List.of(new NextCsv(next.get()), new NextJson(next.get(), choice.provenance())));
+                folder,
+                List.of(
+                        new NextCsv(next.get()),
+                        new NextJson(
+                                next.get(),
+                                log.isPresent() ? choice.provenance(log.get()) : choice.provenance())));
         terminal.println();
         terminal.println("Written to " + folder.path() + ": next.csv, next.json");
         return ExitCode.DONE;
+    }
+
+    /** What is not the scenario's is part of the question, and so of the folder's name. */
+    private ResultFolder folder(NextQuestion question) {
+        List<Object> names = new ArrayList<>(
+                List.of("next", question.transfer().name(), NamedChoice.word(question.direction())));
+        question.log().ifPresent(it -> names.add(it.name()));
+        names.addAll(learning.names());
+        return new ResultFolder(
+                out.resolve(choice.folderName(question.understood().scenario(), names.toArray())));
     }
 
     /** The file's trials are for a study; so many draws tell candidates apart in a minute or two. */

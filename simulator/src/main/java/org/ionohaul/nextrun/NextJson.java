@@ -8,10 +8,10 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
+import org.ionohaul.placing.PublishedSource;
 import org.ionohaul.rendering.JsonForm;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Direction;
-import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
@@ -28,13 +28,8 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
     record Published(
             String format,
             int formatVersion,
-            String programVersion,
-            String scenario,
-            String title,
-            long seed,
+            PublishedSource source,
             double confidence,
-            List<Input> inputs,
-            List<Change> changes,
             int loggedRuns,
             OptionalInt simulatedLogs,
             int sets,
@@ -48,12 +43,6 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
             Estimate wrongNow,
             List<Chance> kept,
             List<Valued> candidates) {}
-
-    /** A file that went in. */
-    record Input(String name, String sha256) {}
-
-    /** A value that was taken instead of that in the file. */
-    record Change(String key, String value) {}
 
     /** How often a mode keeps the deadline. */
     record Chance(String mode, Estimate share) {}
@@ -115,15 +104,8 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
         return new Published(
                 "ionohaul next",
                 FORMAT_VERSION,
-                provenance.version(),
-                scenario.name(),
-                scenario.title(),
-                scenario.seed(),
+                PublishedSource.of(scenario, provenance),
                 Estimate.CONFIDENCE,
-                provenance.inputs().stream().map(NextJson::input).toList(),
-                provenance.changes().entrySet().stream()
-                        .map(it -> new Change(it.getKey(), it.getValue()))
-                        .toList(),
                 question.log().map(it -> it.runs().size()).orElse(0),
                 next.learned().map(it -> OptionalInt.of(it.sets())).orElse(OptionalInt.empty()),
                 found.sets(),
@@ -140,9 +122,5 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
                                 scenario.modes().get(it).name(), found.chances().get(it)))
                         .toList(),
                 found.worths().stream().map(Valued::of).toList());
-    }
-
-    private static Input input(InputFile file) {
-        return new Input(file.name(), file.sha256());
     }
 }

@@ -53,6 +53,11 @@ public record NextRun(NextQuestion question, Optional<Learned> learned, Optional
         return isSomethingSure ? Verdict.RUN : Verdict.OPEN;
     }
 
+    /** Returns whether no mode keeps the deadline often enough for a choice to matter. */
+    boolean isHopeless() {
+        return valued().chances().stream().allMatch(it -> it.value() < question.worthIt());
+    }
+
     /** Returns the mode to choose as things are believed now. */
     Mode choice() {
         return question.understood().scenario().modes().get(valued().choice());

@@ -46,16 +46,18 @@ public final class NextText {
         add(lines, asked(), "");
         now().forEach(it -> add(lines, it, "  "));
         advice().forEach(it -> add(lines, it, "  "));
-        lines.add("");
-        lines.addAll(new TextTable(table()).lines(WIDTH));
-        lines.add("");
-        add(lines, READING, "");
+        if (next.verdict() != NextRun.Verdict.SURE_ALREADY) {
+            lines.add("");
+            lines.addAll(new TextTable(table()).lines(WIDTH));
+            lines.add("");
+            add(lines, READING, "");
+        }
         return lines;
     }
 
     private static final String READING =
             "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
-                    + " for each minute on the air. Other choice: how often another mode is chosen after it. Ranges hold the chance"
+                    + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
                     + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
 
     private static void add(List<String> lines, String text, String indent) {
@@ -108,7 +110,11 @@ public final class NextText {
         String limit = TimeText.given(question.limitSeconds());
         Worth most = next.mostInTime();
         return switch (next.verdict()) {
-            case SURE_ALREADY -> List.of("The choice is as good as sure: no run is needed for it.");
+            case SURE_ALREADY ->
+                List.of(
+                        next.isHopeless()
+                                ? "No mode keeps this deadline often enough for the choice to matter."
+                                : "The choice is as good as sure: no run is needed for it.");
             case NOTHING_TELLS ->
                 List.of("Nothing that you can run within " + limit
                         + " would change that: whatever it is, it lowers the chance of a wrong choice by less than 1 of"
@@ -158,7 +164,7 @@ public final class NextText {
 
     private List<Cell> row(Worth worth) {
         return List.of(
-                Cell.of(name(worth.candidate()) + (worth.mayBeBest() ? " *" : "")),
+                title(worth),
                 Cell.of(TimeText.clock(worth.airSeconds())),
                 cell(worth.fewerWrong()),
                 cell(worth.fewerWrongPerMinute()),
@@ -166,6 +172,13 @@ public final class NextText {
                 new Cell(
                         points(worth.fewerWrongInTime()) + (worth.times() == 1 ? "" : " (" + worth.times() + "x)"),
                         range(worth.fewerWrongInTime())));
+    }
+
+    private Cell title(Worth worth) {
+        String mark = worth.mayBeBest() ? " *" : "";
+        return worth.candidate() instanceof Candidate.Send send
+                ? new Cell(send.mode().title() + mark, sent(send))
+                : new Cell("SNR, read" + mark, "at " + station(((Candidate.Listen) worth.candidate()).end()));
     }
 
     private static Cell cell(Estimate chance) {
@@ -186,11 +199,15 @@ public final class NextText {
 
     private String name(Candidate candidate) {
         if (candidate instanceof Candidate.Send send) {
-            return send.mode().title() + ", " + SizeText.size(send.bytes())
-                    + (send.direction() == Direction.UPLOAD ? " up" : " down")
-                    + send.start().map(it -> " at " + it).orElse("");
+            return send.mode().title() + ", " + sent(send);
         }
         Candidate.Listen listen = (Candidate.Listen) candidate;
         return "read the SNR at " + station(listen.end());
+    }
+
+    private static String sent(Candidate.Send send) {
+        return SizeText.size(send.bytes())
+                + (send.direction() == Direction.UPLOAD ? " up" : " down")
+                + send.start().map(it -> " at " + it).orElse("");
     }
 }
