@@ -48,7 +48,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true)
 final class NextCommand implements Callable<Integer> {
     /** Draws that are simulated under, unless asked for others. */
-    private static final int USUAL_TRIALS = 400;
+    private static final int USUAL_TRIALS = 1000;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();

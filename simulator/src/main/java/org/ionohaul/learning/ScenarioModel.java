@@ -45,11 +45,27 @@ public final class ScenarioModel implements LogModel {
      * @param dailyKeys inputs that change from day to day
      * @param gapDb standard deviation of by how much a mode falls short of its model or exceeds it, in dB; 0 if it does not
      */
-    public ScenarioModel(Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+    public ScenarioModel(
+            Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+        this(understood, text, runs, dailyKeys, gapDb, runs.stream().map(LoggedRun::mode).toList());
+    }
+
+    /**
+     * Prepares a model in which other modes than those that were run may fall short as well.
+     *
+     * @param gapModes the names of all that may
+     */
+    public ScenarioModel(
+            Understood understood,
+            ScenarioText text,
+            List<LoggedRun> runs,
+            Set<String> dailyKeys,
+            double gapDb,
+            List<String> gapModes) {
         this.scenario = understood.scenario();
         this.bench = new RunBench(understood, runs);
         this.runs = List.copyOf(runs);
-        this.unknowns = unknowns(scenario.sky().uncertainKeys(), runs, dailyKeys, gapDb > 0);
+        this.unknowns = unknowns(scenario.sky().uncertainKeys(), runs, dailyKeys, gapDb > 0 ? gapModes : List.of());
         this.inputs = unknowns.stream()
                 .map(it -> it.isGap() ? Optional.of(gapOf(gapDb)) : text.input(it.key()))
                 .toList();
@@ -61,7 +77,7 @@ public final class ScenarioModel implements LogModel {
     }
 
     private static List<Unknown> unknowns(
-            List<String> keys, List<LoggedRun> runs, Set<String> dailyKeys, boolean hasGaps) {
+            List<String> keys, List<LoggedRun> runs, Set<String> dailyKeys, List<String> gapModes) {
         List<Unknown> unknowns = new ArrayList<>();
         for (String key : keys) {
             if (dailyKeys.contains(key) || key.equals(DAY_TO_DAY)) {
@@ -73,13 +89,10 @@ public final class ScenarioModel implements LogModel {
                 unknowns.add(new Unknown(key, false, Optional.empty()));
             }
         }
-        if (hasGaps) {
-            runs.stream()
-                    .map(LoggedRun::mode)
-                    .distinct()
-                    .sorted()
-                    .forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
-        }
+        gapModes.stream()
+                .distinct()
+                .sorted()
+                .forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
         return List.copyOf(unknowns);
     }
 

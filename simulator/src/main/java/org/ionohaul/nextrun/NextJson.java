@@ -102,7 +102,7 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
         Scenario scenario = question.understood().scenario();
         Valuation.Found found = next.found().orElseThrow();
         return new Published(
-                "ionohaul next",
+                "ionohaul-next",
                 FORMAT_VERSION,
                 PublishedSource.of(scenario, provenance),
                 Estimate.CONFIDENCE,

@@ -59,6 +59,8 @@ public record NextQuestion(
     /** Draws of what is believed where no log was learned from. */
     private static final int DRAWS = 1000;
 
+    private static final int FEWEST_A_ROUND = 100;
+
     /** Copies the collections. */
     public NextQuestion {
         dailyKeys = Set.copyOf(dailyKeys);
@@ -70,9 +72,14 @@ public record NextQuestion(
         return understood.scenario();
     }
 
-    /** Returns how many sets of values are simulated in each of its rounds. */
+    /** Returns how many draws of what is believed are simulated under. */
     public int sets() {
         return Math.min(DRAWS, scenario().trials());
+    }
+
+    /** A round of learning has some more that serve it, those of the other rounds. */
+    private int setsARound() {
+        return Math.max(FEWEST_A_ROUND, sets() / 2);
     }
 
     /** Returns what is tried: each mode each way with each size at each time, and a meter at each end. */
@@ -100,9 +107,14 @@ public record NextQuestion(
     /** Works out what to do next; empty if cancelled. */
     public Optional<NextRun> answer(TrialPool pool) {
         ScenarioModel model = new ScenarioModel(
-                understood, text, log.map(FieldLog::runs).orElse(List.of()), dailyKeys, gapDb);
+                understood,
+                text,
+                log.map(FieldLog::runs).orElse(List.of()),
+                dailyKeys,
+                gapDb,
+                scenario().modes().stream().map(Mode::name).toList());
         Optional<Learned> learned = log.isPresent()
-                ? new Learner(model, scenario().trials(), pool, scenario().seed()).learned()
+                ? new Learner(model, setsARound(), pool, scenario().seed()).learned()
                 : Optional.empty();
         if (log.isPresent() && learned.isEmpty()) {
             return Optional.empty();

@@ -29,9 +29,15 @@ final class Preposterior {
         return best(all(new double[kept.length], kept.length, -1));
     }
 
-    /** Returns what it loses on average. */
+    /** Returns what a choice loses on average as things are believed now. */
     double now() {
-        return all(new double[kept.length], kept.length, -1)[choice()];
+        return charged(new double[kept.length], -1);
+    }
+
+    private double charged(double[] logs, int truth) {
+        double[] even = all(logs, 0, truth);
+        double[] odd = all(logs, 1, truth);
+        return (even[best(odd)] + odd[best(even)]) / 2;
     }
 
     /**
@@ -59,9 +65,7 @@ final class Preposterior {
                 evidence.observe(truth, time, random, logs);
             }
             if (kept[truth]) {
-                double[] even = all(logs, 0, truth);
-                double[] odd = all(logs, 1, truth);
-                loss += (even[best(odd)] + odd[best(even)]) / 2;
+                loss += charged(logs, truth);
                 changed += best(all(logs, kept.length, truth)) == choiceNow ? 0 : 1;
                 tried++;
             }

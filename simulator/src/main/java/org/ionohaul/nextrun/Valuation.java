@@ -26,6 +26,9 @@ public final class Valuation {
     /** More do not fit into an evening's patience, and hardly tell more. */
     private static final int MOST_TIMES = 20;
 
+    /** Of modes that are as often wrong, the one that keeps the deadline more often is chosen. */
+    private static final double BETWEEN_EQUALS = 1e-6;
+
     private final World world;
     private final List<double[]> draws;
     private final int sets;
@@ -262,7 +265,8 @@ public final class Valuation {
             int place = draw;
             double best = Arrays.stream(chances).mapToDouble(it -> it[place]).max().orElseThrow();
             for (int mode = 0; mode < chances.length; mode++) {
-                losses[mode][draw] = best - chances[mode][draw] >= stakes.worthIt() ? 1 : 0;
+                double behind = best - chances[mode][draw];
+                losses[mode][draw] = (behind >= stakes.worthIt() ? 1 : 0) + BETWEEN_EQUALS * behind;
             }
         }
         return losses;
