@@ -65,7 +65,8 @@ final class NextCommand implements Callable<Integer> {
     @Option(
             names = "--log",
             paramLabel = "CSV",
-            description = "What was run so far: a table as a spreadsheet writes it, a line a run. Nothing if not given.")
+            description =
+                    "What was run so far: a table as a spreadsheet writes it, a line a run. Nothing if not given.")
     private Optional<Path> log = Optional.empty();
 
     @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
@@ -87,8 +88,9 @@ final class NextCommand implements Callable<Integer> {
     @Option(
             names = "--worth",
             paramLabel = "SHARE",
-            description = "From which difference on a mode is a wrong choice: another one keeps the deadline on so many more"
-                    + " evenings; ${DEFAULT-VALUE} if not given.",
+            description =
+                    "From which difference on a mode is a wrong choice: another one keeps the deadline on so many more"
+                            + " evenings; ${DEFAULT-VALUE} if not given.",
             converter = ShareConverter.class,
             defaultValue = "5 %")
     private double worthIt = 0.05;
@@ -106,16 +108,18 @@ final class NextCommand implements Callable<Integer> {
     @Option(
             names = "--size",
             paramLabel = "SIZE",
-            description = "How much to send, such as \"4 kB\"; may be repeated. All of the transfer, and a quarter of it, if"
-                    + " not given.",
+            description =
+                    "How much to send, such as \"4 kB\"; may be repeated. All of the transfer, and a quarter of it, if"
+                            + " not given.",
             converter = BytesConverter.class)
     private List<Long> sizes = new ArrayList<>();
 
     @Option(
             names = "--at",
             paramLabel = "TIME",
-            description = "A time of day at which to send, such as \"18:30\"; may be repeated. The scenario's clock if not"
-                    + " given.")
+            description =
+                    "A time of day at which to send, such as \"18:30\"; may be repeated. The scenario's clock if not"
+                            + " given.")
     private List<String> starts = new ArrayList<>();
 
     @Option(
@@ -157,8 +161,7 @@ final class NextCommand implements Callable<Integer> {
                 List.of(
                         new NextCsv(next.get()),
                         new NextJson(
-                                next.get(),
-                                log.isPresent() ? choice.provenance(log.get()) : choice.provenance())));
+                                next.get(), log.isPresent() ? choice.provenance(log.get()) : choice.provenance())));
         terminal.println();
         terminal.println("Written to " + folder.path() + ": next.csv, next.json");
         return ExitCode.DONE;
@@ -166,8 +169,8 @@ final class NextCommand implements Callable<Integer> {
 
     /** What is not the scenario's is part of the question, and so of the folder's name. */
     private ResultFolder folder(NextQuestion question) {
-        List<Object> names = new ArrayList<>(
-                List.of("next", question.transfer().name(), NamedChoice.word(question.direction())));
+        List<Object> names =
+                new ArrayList<>(List.of("next", question.transfer().name(), NamedChoice.word(question.direction())));
         question.log().ifPresent(it -> names.add(it.name()));
         names.addAll(learning.names());
         return new ResultFolder(
@@ -193,8 +196,9 @@ final class NextCommand implements Callable<Integer> {
                 "--by lies beyond the scenario's horizon; watch longer with --set horizon=\"...\"");
         require(limitSeconds > 0, "--within must be above zero");
         List<String> modes = scenario.modes().stream().map(Mode::name).toList();
-        Optional<FieldLog> runs =
-                log.isPresent() ? Optional.of(FieldLogReader.read(SourceFiles.DISK, log.get(), modes)) : Optional.empty();
+        Optional<FieldLog> runs = log.isPresent()
+                ? Optional.of(FieldLogReader.read(SourceFiles.DISK, log.get(), modes))
+                : Optional.empty();
         return new NextQuestion(
                 understood,
                 LogLearning.text(choice),

@@ -47,7 +47,13 @@ public final class ScenarioModel implements LogModel {
      */
     public ScenarioModel(
             Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
-        this(understood, text, runs, dailyKeys, gapDb, runs.stream().map(LoggedRun::mode).toList());
+        this(
+                understood,
+                text,
+                runs,
+                dailyKeys,
+                gapDb,
+                runs.stream().map(LoggedRun::mode).toList());
     }
 
     /**
@@ -89,10 +95,7 @@ public final class ScenarioModel implements LogModel {
                 unknowns.add(new Unknown(key, false, Optional.empty()));
             }
         }
-        gapModes.stream()
-                .distinct()
-                .sorted()
-                .forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
+        gapModes.stream().distinct().sorted().forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
         return List.copyOf(unknowns);
     }
 

@@ -84,9 +84,8 @@ public record NextQuestion(
 
     /** Returns what is tried: each mode each way with each size at each time, and a meter at each end. */
     List<Candidate> candidates() {
-        List<Long> bytes = sizes.isEmpty()
-                ? List.of(transfer.totalBytes(), Math.max(1, transfer.totalBytes() / 4))
-                : sizes;
+        List<Long> bytes =
+                sizes.isEmpty() ? List.of(transfer.totalBytes(), Math.max(1, transfer.totalBytes() / 4)) : sizes;
         List<Optional<LocalTime>> times = starts.isEmpty()
                 ? List.of(Optional.empty())
                 : starts.stream().map(Optional::of).toList();

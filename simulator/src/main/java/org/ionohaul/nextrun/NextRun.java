@@ -49,7 +49,8 @@ public record NextRun(NextQuestion question, Optional<Learned> learned, Optional
             return Verdict.NOTHING_TELLS;
         }
         boolean isSomethingSure = valued().worths().stream()
-                .anyMatch(it -> it.fewerWrong().low() > 0 || it.fewerWrongInTime().low() > 0);
+                .anyMatch(
+                        it -> it.fewerWrong().low() > 0 || it.fewerWrongInTime().low() > 0);
         return isSomethingSure ? Verdict.RUN : Verdict.OPEN;
     }
 

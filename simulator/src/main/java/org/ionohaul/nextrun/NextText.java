@@ -82,7 +82,8 @@ public final class NextText {
     }
 
     private String asked() {
-        return question.transfer().name() + ", from " + station(question.direction().sender()) + " to "
+        return question.transfer().name() + ", from "
+                + station(question.direction().sender()) + " to "
                 + station(question.direction().receiver()) + ", within "
                 + TimeText.given(question.deadlineSeconds()) + ": with which mode?";
     }
@@ -97,13 +98,12 @@ public final class NextText {
                 .mapToObj(mode -> scenario.modes().get(mode).title() + " on "
                         + OddsText.odds(found.chances().get(mode).value()))
                 .collect(Collectors.joining(", "));
-        return List.of(
-                "Now: " + next.choice().title() + ". It is a wrong choice with a chance of "
-                        + OddsText.odds(found.wrongNow().value()) + " ("
-                        + OddsText.percentRange(found.wrongNow().low(), found.wrongNow().high())
-                        + "): another mode keeps the deadline on at least "
-                        + Math.round(100 * question.worthIt()) + " more of 100 evenings. Kept on average: " + chances
-                        + ".");
+        return List.of("Now: " + next.choice().title() + ". It is a wrong choice with a chance of "
+                + OddsText.odds(found.wrongNow().value()) + " ("
+                + OddsText.percentRange(found.wrongNow().low(), found.wrongNow().high())
+                + "): another mode keeps the deadline on at least "
+                + Math.round(100 * question.worthIt()) + " more of 100 evenings. Kept on average: " + chances
+                + ".");
     }
 
     private List<String> advice() {
@@ -120,8 +120,9 @@ public final class NextText {
                         + " would change that: whatever it is, it lowers the chance of a wrong choice by less than 1 of"
                         + " 100. Leave the rest to luck, or to other grounds.");
             case OPEN ->
-                List.of("Whether anything tells enough can't be told beyond chance in the simulation: more --trials would"
-                        + " say.");
+                List.of(
+                        "Whether anything tells enough can't be told beyond chance in the simulation: more --trials would"
+                                + " say.");
             case RUN -> {
                 List<String> told = new ArrayList<>(List.of(recommended()));
                 told.add("The most within " + limit + ": " + name(most.candidate()) + timesOf(most) + ", "

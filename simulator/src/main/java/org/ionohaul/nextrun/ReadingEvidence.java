@@ -13,8 +13,7 @@ record ReadingEvidence(double[] expected, double deviation) implements Evidence 
     @Override
     public void observe(int truth, int time, UniformRandomProvider random, double[] logs) {
         double read = expected[truth]
-                + deviation
-                        * ZigguratSampler.NormalizedGaussian.of(random).sample();
+                + deviation * ZigguratSampler.NormalizedGaussian.of(random).sample();
         for (int draw = 0; draw < logs.length; draw++) {
             double off = (read - expected[draw]) / deviation;
             logs[draw] -= off * off / 2;

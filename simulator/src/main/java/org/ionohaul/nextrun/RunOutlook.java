@@ -37,8 +37,7 @@ final class RunOutlook implements Evidence {
         this.simulated = simulated;
         this.kept = kept;
         int[] used = IntStream.range(0, simulated.size()).filter(it -> kept[it]).toArray();
-        List<SimulatedRun> sample =
-                IntStream.of(used).mapToObj(simulated::get).toList();
+        List<SimulatedRun> sample = IntStream.of(used).mapToObj(simulated::get).toList();
         this.scale = RunScale.of(plan, sample);
         double[] weights = new double[used.length];
         Arrays.fill(weights, 1);
@@ -53,7 +52,8 @@ final class RunOutlook implements Evidence {
 
     /** Returns the chance under each draw that a run is through within some time, in seconds. */
     double[] chancesWithin(double seconds) {
-        long through = rising.stream().filter(it -> it.deliveredSeconds() <= seconds).count();
+        long through =
+                rising.stream().filter(it -> it.deliveredSeconds() <= seconds).count();
         ScoreSpan within =
                 new ScoreSpan(Double.NEGATIVE_INFINITY, Scores.ofProbability((double) through / rising.size()));
         return forecasts.stream().mapToDouble(it -> it.probability(within)).toArray();

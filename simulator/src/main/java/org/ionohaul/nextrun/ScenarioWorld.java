@@ -66,8 +66,7 @@ final class ScenarioWorld implements World {
                 .conditions(model.later(scores, UncertainDraws.of(scenario.seed(), LATER_DAY + number)))
                 .raisedBy(-model.gapDb(chosen.name(), scores));
         return SimulatedRun.of(
-                trials.run(
-                        transfer, direction, chosen, conditions, new TrialStreams(scenario.seed(), CHOSEN + number)),
+                trials.run(transfer, direction, chosen, conditions, new TrialStreams(scenario.seed(), CHOSEN + number)),
                 Double.POSITIVE_INFINITY);
     }
 

@@ -71,23 +71,50 @@ public final class Valuation {
     /** What modes, candidates and meters came to under one draw. */
     private record SimulatedSet(List<SimulatedRun> chosen, List<Optional<SimulatedRun>> sent) {}
 
-    /** What a set of draws says: means over it. */
-    private record Numbers(double wrongNow, double[] chances, double[] after, double[] afterInTime) {}
+    /**
+     * What a set of draws says.
+     *
+     * @param choice the mode to choose now
+     * @param wrongNow chance that this is a wrong choice
+     * @param chances mean chance of keeping the deadline with each mode
+     * @param after chance of a wrong choice after each candidate
+     * @param changed how often another mode is chosen after each
+     * @param afterInTime the same as {@code after} when each is done as often as it fits
+     */
+    record Numbers(
+            int choice, double wrongNow, double[] chances, double[] after, double[] changed, double[] afterInTime) {}
 
     /** Values; empty if cancelled. */
     Optional<Found> found(TrialPool pool) {
+        return simulated(pool).flatMap(simulated -> {
+            double[] airSeconds = airSeconds(simulated);
+            IntFunction<Numbers> numbers = numbers(simulated, airSeconds);
+            List<Numbers> all = pool.run(Jackknifed.BLOCKS + 1, numbers);
+            return all.size() <= Jackknifed.BLOCKS ? Optional.empty() : Optional.of(found(all, airSeconds));
+        });
+    }
+
+    /** Values without saying how sure that is, which is much quicker; empty if cancelled. */
+    Optional<Numbers> numbers(TrialPool pool) {
+        return simulated(pool).map(it -> numbers(it, airSeconds(it)).apply(0));
+    }
+
+    private Optional<List<SimulatedSet>> simulated(TrialPool pool) {
         List<SimulatedSet> simulated = pool.run(sets, this::simulated);
-        if (simulated.size() < sets) {
-            return Optional.empty();
-        }
+        return simulated.size() < sets ? Optional.empty() : Optional.of(simulated);
+    }
+
+    /** Returns the numbers of all draws, 0, or of those without one block after the other, from 1 on. */
+    private IntFunction<Numbers> numbers(List<SimulatedSet> simulated, double[] airSeconds) {
         double[][] straightened = draws.stream().map(world::straightened).toArray(double[][]::new);
         List<double[]> shown = world.candidates().stream().map(this::shown).toList();
-        double[] airSeconds = IntStream.range(0, world.candidates().size())
+        return block -> new Analysis(simulated, straightened, shown, airSeconds, block - 1).numbers();
+    }
+
+    private double[] airSeconds(List<SimulatedSet> simulated) {
+        return IntStream.range(0, world.candidates().size())
                 .mapToDouble(it -> airSeconds(it, simulated))
                 .toArray();
-        List<Analysis> analyses = pool.run(
-                Jackknifed.BLOCKS + 1, block -> new Analysis(simulated, straightened, shown, airSeconds, block - 1));
-        return analyses.size() <= Jackknifed.BLOCKS ? Optional.empty() : Optional.of(found(analyses, airSeconds));
     }
 
     private SimulatedSet simulated(int set) {
@@ -116,7 +143,8 @@ public final class Valuation {
                 ? listen.seconds()
                 : simulated.stream()
                         .mapToDouble(it -> Math.min(
-                                stakes.limitSeconds(), it.sent().get(candidate).orElseThrow().endedSeconds()))
+                                stakes.limitSeconds(),
+                                it.sent().get(candidate).orElseThrow().endedSeconds()))
                         .average()
                         .orElseThrow();
     }
@@ -130,9 +158,11 @@ public final class Valuation {
 
     /** What draws say when those of a block are left out. */
     private final class Analysis {
-        private final int choice;
-        private final double[] changed;
-        private final Numbers numbers;
+        private final List<SimulatedSet> simulated;
+        private final double[][] straightened;
+        private final List<double[]> shown;
+        private final double[] airSeconds;
+        private final boolean[] kept;
 
         private Analysis(
                 List<SimulatedSet> simulated,
@@ -140,70 +170,69 @@ public final class Valuation {
                 List<double[]> shown,
                 double[] airSeconds,
                 int block) {
-            boolean[] kept = new boolean[draws.size()];
+            this.simulated = simulated;
+            this.straightened = straightened;
+            this.shown = shown;
+            this.airSeconds = airSeconds;
+            this.kept = new boolean[draws.size()];
             for (int draw = 0; draw < kept.length; draw++) {
                 kept[draw] = draw % Jackknifed.BLOCKS != block;
             }
-            double[][] chances = IntStream.range(0, world.modes())
-                    .mapToObj(mode -> chances(simulated, straightened, kept, mode))
-                    .toArray(double[][]::new);
+        }
+
+        private Numbers numbers() {
+            double[][] chances =
+                    IntStream.range(0, world.modes()).mapToObj(this::chances).toArray(double[][]::new);
             Preposterior analysis = new Preposterior(losses(chances), kept);
-            this.choice = analysis.choice();
             int candidates = world.candidates().size();
-            this.changed = new double[candidates];
-            double[] after = new double[candidates];
-            double[] afterInTime = new double[candidates];
+            Numbers numbers = new Numbers(
+                    analysis.choice(),
+                    analysis.now(),
+                    Stream.of(chances).mapToDouble(it -> mean(it, kept)).toArray(),
+                    new double[candidates],
+                    new double[candidates],
+                    new double[candidates]);
             for (int candidate = 0; candidate < candidates; candidate++) {
-                Evidence evidence = evidence(candidate, simulated, straightened, shown, kept);
+                Evidence evidence = evidence(candidate);
                 Preposterior.After once =
                         analysis.after(evidence, sets, 1, streams.open(Purpose.NEXT_RUN, 2 * candidate));
                 int times = times(candidate, airSeconds);
-                after[candidate] = once.loss();
-                changed[candidate] = once.changedShare();
-                afterInTime[candidate] = times == 1
+                numbers.after[candidate] = once.loss();
+                numbers.changed[candidate] = once.changedShare();
+                numbers.afterInTime[candidate] = times == 1
                         ? once.loss()
                         : analysis.after(evidence, sets, times, streams.open(Purpose.NEXT_RUN, 2 * candidate + 1))
                                 .loss();
             }
-            this.numbers = new Numbers(
-                    analysis.now(),
-                    Stream.of(chances).mapToDouble(it -> mean(it, kept)).toArray(),
-                    after,
-                    afterInTime);
+            return numbers;
         }
 
-        private double[] chances(
-                List<SimulatedSet> simulated, double[][] straightened, boolean[] kept, int mode) {
+        private double[] chances(int mode) {
             List<SimulatedRun> runs =
                     simulated.stream().map(it -> it.chosen().get(mode)).toList();
             return new RunOutlook(PlannedRun.watched(), straightened, runs, kept)
                     .chancesWithin(stakes.deadlineSeconds());
         }
 
-        private Evidence evidence(
-                int candidate,
-                List<SimulatedSet> simulated,
-                double[][] straightened,
-                List<double[]> shown,
-                boolean[] kept) {
+        private Evidence evidence(int candidate) {
             if (world.candidates().get(candidate) instanceof Candidate.Send send) {
                 List<SimulatedRun> runs = simulated.stream()
                         .map(it -> it.sent().get(candidate).orElseThrow())
                         .toList();
                 return new RunOutlook(world.plan(send), straightened, runs, kept);
             }
-            Candidate.Listen listen =
-                    (Candidate.Listen) world.candidates().get(candidate);
+            Candidate.Listen listen = (Candidate.Listen) world.candidates().get(candidate);
             return new ReadingEvidence(shown.get(candidate), listen.deviationDb());
         }
     }
 
-    private Found found(List<Analysis> analyses, double[] airSeconds) {
-        Analysis whole = analyses.get(0);
+    private Found found(List<Numbers> analyses, double[] airSeconds) {
+        Numbers whole = analyses.get(0);
         Jackknifed now = jackknifed(analyses, it -> it.wrongNow());
-        List<Jackknifed> fewer = perCandidate(candidate -> now.minus(jackknifed(analyses, it -> it.after()[candidate])));
-        List<Jackknifed> perMinute = perCandidate(
-                candidate -> fewer.get(candidate).times(Jackknifed.constant(60 / airSeconds[candidate])));
+        List<Jackknifed> fewer =
+                perCandidate(candidate -> now.minus(jackknifed(analyses, it -> it.after()[candidate])));
+        List<Jackknifed> perMinute =
+                perCandidate(candidate -> fewer.get(candidate).times(Jackknifed.constant(60 / airSeconds[candidate])));
         List<Worth> worths = new ArrayList<>();
         for (int candidate = 0; candidate < airSeconds.length; candidate++) {
             int place = candidate;
@@ -213,18 +242,18 @@ public final class Valuation {
                     airSeconds[candidate],
                     fewer.get(candidate).within(-1, 1, Estimate.CONFIDENCE),
                     perMinute.get(candidate).within(-100, 100, Estimate.CONFIDENCE),
-                    whole.changed[candidate],
+                    whole.changed()[candidate],
                     times(candidate, airSeconds),
                     inTime.within(-1, 1, Estimate.CONFIDENCE),
                     mayBeBest(candidate, perMinute)));
         }
         worths.sort(Comparator.comparingDouble(it -> -it.fewerWrongPerMinute().value()));
         return new Found(
-                whole.choice,
+                whole.choice(),
                 now.within(0, 1, Estimate.CONFIDENCE),
                 IntStream.range(0, world.modes())
-                        .mapToObj(mode -> jackknifed(analyses, it -> it.chances()[mode])
-                                .within(0, 1, Estimate.CONFIDENCE))
+                        .mapToObj(mode ->
+                                jackknifed(analyses, it -> it.chances()[mode]).within(0, 1, Estimate.CONFIDENCE))
                         .toList(),
                 sets,
                 worths);
@@ -244,10 +273,9 @@ public final class Valuation {
         return IntStream.range(0, world.candidates().size()).mapToObj(number).toList();
     }
 
-    private static Jackknifed jackknifed(List<Analysis> analyses, ToDoubleFunction<Numbers> number) {
+    private static Jackknifed jackknifed(List<Numbers> analyses, ToDoubleFunction<Numbers> number) {
         return Jackknifed.of(
-                number.applyAsDouble(analyses.get(0).numbers),
-                block -> number.applyAsDouble(analyses.get(block + 1).numbers));
+                number.applyAsDouble(analyses.get(0)), block -> number.applyAsDouble(analyses.get(block + 1)));
     }
 
     private static double mean(double[] values, boolean[] kept) {
@@ -263,7 +291,8 @@ public final class Valuation {
         double[][] losses = new double[chances.length][draws.size()];
         for (int draw = 0; draw < draws.size(); draw++) {
             int place = draw;
-            double best = Arrays.stream(chances).mapToDouble(it -> it[place]).max().orElseThrow();
+            double best =
+                    Arrays.stream(chances).mapToDouble(it -> it[place]).max().orElseThrow();
             for (int mode = 0; mode < chances.length; mode++) {
                 double behind = best - chances[mode][draw];
                 losses[mode][draw] = (behind >= stakes.worthIt() ? 1 : 0) + BETWEEN_EQUALS * behind;

@@ -34,8 +34,7 @@ final class NextCommandTest {
         return Main.commandLine(scenario -> new Trials(scenario)::run, Interruption.never())
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
-                .execute(Stream.concat(
-                                Stream.of("next", SCENARIO, "--out", folder.toString()), Arrays.stream(more))
+                .execute(Stream.concat(Stream.of("next", SCENARIO, "--out", folder.toString()), Arrays.stream(more))
                         .toArray(String[]::new));
     }
 
@@ -50,7 +49,14 @@ final class NextCommandTest {
     private int shortFile(String... more) {
         return next(Stream.concat(
                         Stream.of(
-                                "--set", "transfer.1.files.1.size=2 kB", "--by", "70 s", "--gap", "3 dB", "--trials", "150"),
+                                "--set",
+                                "transfer.1.files.1.size=2 kB",
+                                "--by",
+                                "70 s",
+                                "--gap",
+                                "3 dB",
+                                "--trials",
+                                "100"),
                         Arrays.stream(more))
                 .toArray(String[]::new));
     }
@@ -59,7 +65,7 @@ final class NextCommandTest {
     void aRunThatTellsIsRecommendedAndAllFormatsSayTheSame() throws IOException {
         assertEquals(ExitCode.DONE, shortFile("--threads", "1"), err::toString);
         String text = out.toString();
-        assertTrue(text.contains("Before any run; 150 draws of what is believed, seed 12."), text);
+        assertTrue(text.contains("Before any run; 100 draws of what is believed, seed 12."), text);
         assertTrue(text.contains("within 70 s: with which mode?"), text);
         assertTrue(text.contains("Most per minute on the air: Brisk comb, 500 bytes up"), text);
         String json = written("next.json");
@@ -83,9 +89,9 @@ final class NextCommandTest {
 
     @Test
     void afterALogThatSettlesItNoRunIsNeeded() throws IOException {
-        assertEquals(ExitCode.DONE, next("--log", "../scenarios/orchard-net.csv", "--trials", "200"), err::toString);
+        assertEquals(ExitCode.DONE, next("--log", "../scenarios/orchard-net.csv", "--trials", "120"), err::toString);
         String text = out.toString();
-        assertTrue(text.contains("After 8 logged runs; 200 draws"), text);
+        assertTrue(text.contains("After 8 logged runs; 120 draws"), text);
         assertTrue(text.contains("Now: Patient climber."), text);
         assertTrue(text.contains("The choice is as good as sure: no run is needed for it."), text);
         JsonNode root = new JsonMapper().readTree(written("next.json"));
@@ -105,7 +111,8 @@ final class NextCommandTest {
         assertTrue(err.toString().contains("just one mode"), err.toString());
         assertEquals(ExitCode.BAD_INPUT, next("--by", "3 h"));
         assertTrue(err.toString().contains("beyond the scenario's horizon"), err.toString());
-        assertEquals(ExitCode.BAD_INPUT, next("--set", "near.snr=12 dB", "--set", "far.snr=12 dB", "--daily", "far.snr"));
+        assertEquals(
+                ExitCode.BAD_INPUT, next("--set", "near.snr=12 dB", "--set", "far.snr=12 dB", "--daily", "far.snr"));
         assertTrue(err.toString().contains("--daily: far.snr is no uncertain input"), err.toString());
         assertEquals(ExitCode.BAD_INPUT, next("--meter", "0 dB"));
         assertTrue(err.toString().contains("--meter must be above 0"), err.toString());

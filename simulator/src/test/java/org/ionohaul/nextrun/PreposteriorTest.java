@@ -9,9 +9,9 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
 import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /**
  * Two choices, a normal belief, a normal observation: what is lost before and after is known exactly (H. Raiffa and R. Schlaifer,
@@ -25,7 +25,9 @@ final class PreposteriorTest {
     /** The second choice is right if the unknown is above nothing; it is believed to be normal about {@code mean}, deviation 1. */
     private static double[] unknowns(double mean, UniformRandomProvider random) {
         ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
-        return IntStream.range(0, DRAWS).mapToDouble(it -> mean + normal.sample()).toArray();
+        return IntStream.range(0, DRAWS)
+                .mapToDouble(it -> mean + normal.sample())
+                .toArray();
     }
 
     private static Preposterior linear(double[] unknowns) {
@@ -82,7 +84,8 @@ final class PreposteriorTest {
             Preposterior wrong = rightOrWrong(unknowns);
             fewer[repeat] = wrong.now() - wrong.after(reading, 200, 1, random).loss();
         }
-        // The value of sample information: the deviation of the posterior mean times the unit loss at its distance from even.
+        // The value of sample information: the deviation of the posterior mean times the unit loss at its distance from
+        // even.
         double ofMean = Math.sqrt(1 / (1 + error * error));
         assertMean(ofMean * unitLoss(Math.abs(mean) / ofMean), gained);
         assertMean(NORMAL.cumulativeProbability(-Math.abs(mean)) - wrongAfter(mean, error), fewer);
@@ -108,7 +111,8 @@ final class PreposteriorTest {
         double[] unknowns = unknowns(-0.3, random);
         Preposterior analysis = rightOrWrong(unknowns);
         Preposterior.After after = analysis.after((truth, time, chance, logs) -> {}, 400, 1, random);
-        // One draw in 2,000 is left out by turns, and halves are charged for all: two shares of 1,000 draws agree to 0.02.
+        // One draw in 2,000 is left out by turns, and halves are charged for all: two shares of 1,000 draws agree to
+        // 0.02.
         assertEquals(analysis.now(), after.loss(), 0.06);
         assertEquals(0, after.changedShare());
         assertEquals(0, analysis.choice());
@@ -117,10 +121,8 @@ final class PreposteriorTest {
     /** Four standard errors, and 0.002 for halves that choose with fewer draws. */
     private static void assertMean(double exact, double[] sample) {
         double mean = Arrays.stream(sample).average().orElseThrow();
-        double variance = Arrays.stream(sample)
-                        .map(it -> (it - mean) * (it - mean))
-                        .sum()
-                / (sample.length - 1);
+        double variance =
+                Arrays.stream(sample).map(it -> (it - mean) * (it - mean)).sum() / (sample.length - 1);
         double tolerance = 4 * Math.sqrt(variance / sample.length) + 0.002;
         assertTrue(Math.abs(mean - exact) < tolerance, mean + " for " + exact + ", give or take " + tolerance);
     }
