@@ -6,7 +6,8 @@ package org.ionohaul.learning;
  * @param belief what is believed of the unknowns
  * @param effectiveSets what the simulated sets of values are worth as draws of that
  * @param sets how many sets were simulated
- * @param chanceOfLess how often logs that the model itself makes are as unlikely under it as the real one
+ * @param chanceOfLess how often logs that the model itself makes are as unlikely under it as the real one, or have as many runs
+ *     beyond all that was simulated, whichever is less
  */
 public record Learned(Belief belief, double effectiveSets, int sets, double chanceOfLess) {
     /** With fewer effective sets the simulations say too little of where the truth is believed to be. */

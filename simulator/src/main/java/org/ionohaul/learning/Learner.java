@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.ionohaul.placing.SimulatedRun;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -68,7 +69,11 @@ public final class Learner {
             if (round == ROUNDS - 1) {
                 Belief belief = belief(likelihood::at, DRAWS, ROUNDS + 1);
                 return Optional.of(
-                        new Learned(belief, effective(likelihood, sets, overPrior), sets.size(), chanceOfLess));
+                        new Learned(
+                                belief,
+                                effective(likelihood, sets, overPrior),
+                                sets.size(),
+                                Math.min(chanceOfLess, chanceOfBeyond(likelihood.beyondAll(), sets.size()))));
             }
             ToDoubleFunction<double[]> widened = scores -> WIDENING * likelihood.at(scores);
             Belief wide = belief(widened, setsARound, round + 1);
@@ -102,6 +107,16 @@ public final class Learner {
                 simulated.subList(0, checked),
                 Belief.prior(model.unknowns(), GRID, streams.open(Purpose.LEARNING, 100)),
                 streams.open(Purpose.LEARNING, 101));
+    }
+
+    /**
+     * Returns the chance that so many runs, or more, lie beyond all simulated ones of their kind though the model is right. Ranks don't
+     * tell by how far a run lies beyond; but among simulations where the truth is believed to be, a run that belongs there is the
+     * first or last with a chance of 2 in their number plus one, given the unknowns each by itself.
+     */
+    private double chanceOfBeyond(int beyond, int sets) {
+        int nearTruth = sets - setsARound;
+        return BinomialDistribution.of(model.runs().size(), 2.0 / (nearTruth + 1)).survivalProbability(beyond - 1);
     }
 
     private Belief belief(ToDoubleFunction<double[]> logLikelihood, int count, int stage) {

@@ -64,6 +64,11 @@ final class LogLikelihood {
         return IntStream.of(places).mapToDouble(it -> values[it]).toArray();
     }
 
+    /** Returns how many of the logged runs lie beyond all that were simulated of their kind. */
+    int beyondAll() {
+        return (int) scales.stream().filter(RunScale::isBeyondAll).count();
+    }
+
     /** Returns the logarithm of the likelihood under some scores, up to a constant. */
     double at(double[] scores) {
         return log(forecasts(scores), logged) + ofReadings(read, model.expectedReadings(scores));

@@ -133,7 +133,7 @@ public final class ScenarioModel implements LogModel {
             return score;
         }
         double middle = input.get().quantile(0.5);
-        double width = (input.get().quantile(0.9) - input.get().quantile(0.1)) / 2.56;
+        double width = Math.abs(input.get().quantile(0.9) - input.get().quantile(0.1)) / 2.56;
         return width > 0 ? (input.get().quantile(Scores.probability(score)) - middle) / width : score;
     }
 

@@ -31,7 +31,7 @@ final class NextRunCoverageTest {
     private static final boolean IS_RENEWED = Boolean.getBoolean("golden.renew");
     private static final String HEAD =
             "procedure,promised wrong now,wrong now,recommended,promised wrong after,wrong after";
-    private static final int PROCEDURES = 240;
+    private static final int PROCEDURES = 600;
     private static final int REPEATED = 2;
     private static final int SETS = 120;
     private static final TrialPool ALONE = TrialPool.of(1);
