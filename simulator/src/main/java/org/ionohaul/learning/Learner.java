@@ -68,12 +68,11 @@ public final class Learner {
             }
             if (round == ROUNDS - 1) {
                 Belief belief = belief(likelihood::at, DRAWS, ROUNDS + 1);
-                return Optional.of(
-                        new Learned(
-                                belief,
-                                effective(likelihood, sets, overPrior),
-                                sets.size(),
-                                Math.min(chanceOfLess, chanceOfBeyond(likelihood.beyondAll(), sets.size()))));
+                return Optional.of(new Learned(
+                        belief,
+                        effective(likelihood, sets, overPrior),
+                        sets.size(),
+                        Math.min(chanceOfLess, chanceOfBeyond(likelihood.beyondAll(), sets.size()))));
             }
             ToDoubleFunction<double[]> widened = scores -> WIDENING * likelihood.at(scores);
             Belief wide = belief(widened, setsARound, round + 1);
@@ -116,7 +115,8 @@ public final class Learner {
      */
     private double chanceOfBeyond(int beyond, int sets) {
         int nearTruth = sets - setsARound;
-        return BinomialDistribution.of(model.runs().size(), 2.0 / (nearTruth + 1)).survivalProbability(beyond - 1);
+        return BinomialDistribution.of(model.runs().size(), 2.0 / (nearTruth + 1))
+                .survivalProbability(beyond - 1);
     }
 
     private Belief belief(ToDoubleFunction<double[]> logLikelihood, int count, int stage) {

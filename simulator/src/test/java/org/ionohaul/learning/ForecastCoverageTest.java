@@ -45,12 +45,10 @@ final class ForecastCoverageTest {
                     : new InventedLog.Kind(false, 60, 1500);
             UniformRandomProvider random = InventedLog.random(70_000 + log);
             double[] truth = Belief.prior(InventedLog.UNKNOWNS, 1, random).get(0);
-            LogModel model = InventedLog.model(
-                    kind, InventedLog.runs(kind, truth, 8, random), List.of(), 3_000 + log);
+            LogModel model = InventedLog.model(kind, InventedLog.runs(kind, truth, 8, random), List.of(), 3_000 + log);
             Learned learned =
                     new Learner(model, 300, TrialPool.of(1), log).learned().orElseThrow();
-            OrderedSample before =
-                    sample(kind, Belief.prior(InventedLog.UNKNOWNS, TRIALS, random), random);
+            OrderedSample before = sample(kind, Belief.prior(InventedLog.UNKNOWNS, TRIALS, random), random);
             OrderedSample after = sample(kind, learned.belief().draws(), random);
             double later = kind.session(truth[0], random).deliveredSeconds();
             return new Outcome(
@@ -62,8 +60,7 @@ final class ForecastCoverageTest {
         }
 
         /** As forecasts are made: a trial after the other takes the next draw. */
-        private static OrderedSample sample(
-                InventedLog.Kind kind, List<double[]> draws, UniformRandomProvider random) {
+        private static OrderedSample sample(InventedLog.Kind kind, List<double[]> draws, UniformRandomProvider random) {
             return OrderedSample.of(IntStream.range(0, TRIALS)
                     .mapToDouble(trial -> kind.session(draws.get(trial * draws.size() / TRIALS)[0], random)
                             .deliveredSeconds())
@@ -148,8 +145,10 @@ final class ForecastCoverageTest {
         assertUniform(name + " before", outcomes, Outcome::rankBefore);
         assertUniform(name + " after", outcomes, Outcome::rankAfter);
         double least = 0.9 - 3.3 * Math.sqrt(0.9 * 0.1 / outcomes.size());
-        double before = outcomes.stream().mapToDouble(Outcome::keptBefore).average().orElseThrow();
-        double after = outcomes.stream().mapToDouble(Outcome::keptAfter).average().orElseThrow();
+        double before =
+                outcomes.stream().mapToDouble(Outcome::keptBefore).average().orElseThrow();
+        double after =
+                outcomes.stream().mapToDouble(Outcome::keptAfter).average().orElseThrow();
         assertTrue(before >= least && after >= least, name + ": " + before + ", " + after);
     }
 
@@ -157,7 +156,8 @@ final class ForecastCoverageTest {
     void theFirstLogsAreForecastAsPublished() throws IOException {
         List<Outcome> published = published("straight");
         for (int log = 0; log < REPEATED; log++) {
-            // Sums may be rounded otherwise elsewhere, and a random walk then goes another way: ranks among 500 of 1,000 draws
+            // Sums may be rounded otherwise elsewhere, and a random walk then goes another way: ranks among 500 of
+            // 1,000 draws
             // that hang together in threes agree to 4 standard errors of 0.03.
             assertEquals(
                     published.get(log).rankAfter(), Outcome.of("straight", log).rankAfter(), 0.12);
