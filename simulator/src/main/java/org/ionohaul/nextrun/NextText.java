@@ -22,6 +22,11 @@ import org.ionohaul.statistics.Estimate;
 public final class NextText {
     private static final int WIDTH = 80;
 
+    private static final String READING =
+            "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
+                    + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
+                    + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
+
     private final NextRun next;
     private final NextQuestion question;
     private final Scenario scenario;
@@ -54,11 +59,6 @@ public final class NextText {
         }
         return lines;
     }
-
-    private static final String READING =
-            "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
-                    + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
-                    + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
 
     private static void add(List<String> lines, String text, String indent) {
         lines.addAll(TextWrap.lines(text, indent, WIDTH));

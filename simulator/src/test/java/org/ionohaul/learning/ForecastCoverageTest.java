@@ -32,7 +32,7 @@ final class ForecastCoverageTest {
     private static final boolean IS_RENEWED = Boolean.getBoolean("golden.renew");
     private static final String HEAD = "case,log,rank before,rank after,promise kept before,promise kept after,"
             + "promise after over promise before";
-    private static final int LOGS = 200;
+    private static final int LOGS = 120;
     private static final int REPEATED = 2;
     private static final int TRIALS = 500;
     private static final ToleranceBound PROMISE = new ToleranceBound(0.9, Estimate.CONFIDENCE);
@@ -47,7 +47,7 @@ final class ForecastCoverageTest {
             double[] truth = Belief.prior(InventedLog.UNKNOWNS, 1, random).get(0);
             LogModel model = InventedLog.model(kind, InventedLog.runs(kind, truth, 8, random), List.of(), 3_000 + log);
             Learned learned =
-                    new Learner(model, 300, TrialPool.of(1), log).learned().orElseThrow();
+                    new Learner(model, 200, TrialPool.of(1), log).learned().orElseThrow();
             OrderedSample before = sample(kind, Belief.prior(InventedLog.UNKNOWNS, TRIALS, random), random);
             OrderedSample after = sample(kind, learned.belief().draws(), random);
             double later = kind.session(truth[0], random).deliveredSeconds();
