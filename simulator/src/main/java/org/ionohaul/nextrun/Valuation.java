@@ -82,7 +82,20 @@ public final class Valuation {
      * @param afterInTime the same as {@code after} when each is done as often as it fits
      */
     record Numbers(
-            int choice, double wrongNow, double[] chances, double[] after, double[] changed, double[] afterInTime) {}
+            int choice,
+            double wrongNow,
+            List<Double> chances,
+            List<Double> after,
+            List<Double> changed,
+            List<Double> afterInTime) {
+        /** Copies the lists. */
+        Numbers {
+            chances = List.copyOf(chances);
+            after = List.copyOf(after);
+            changed = List.copyOf(changed);
+            afterInTime = List.copyOf(afterInTime);
+        }
+    }
 
     /** Values; empty if cancelled. */
     Optional<Found> found(TrialPool pool) {
@@ -184,27 +197,33 @@ public final class Valuation {
             double[][] chances =
                     IntStream.range(0, world.modes()).mapToObj(this::chances).toArray(double[][]::new);
             Preposterior analysis = new Preposterior(losses(chances), kept);
-            int candidates = world.candidates().size();
-            Numbers numbers = new Numbers(
-                    analysis.choice(),
-                    analysis.now(),
-                    Stream.of(chances).mapToDouble(it -> mean(it, kept)).toArray(),
-                    new double[candidates],
-                    new double[candidates],
-                    new double[candidates]);
-            for (int candidate = 0; candidate < candidates; candidate++) {
+            List<Double> after = new ArrayList<>();
+            List<Double> changed = new ArrayList<>();
+            List<Double> afterInTime = new ArrayList<>();
+            for (int candidate = 0; candidate < world.candidates().size(); candidate++) {
                 Evidence evidence = evidence(candidate);
                 Preposterior.After once =
                         analysis.after(evidence, sets, 1, streams.open(Purpose.NEXT_RUN, 2 * candidate));
                 int times = times(candidate, airSeconds);
-                numbers.after[candidate] = once.loss();
-                numbers.changed[candidate] = once.changedShare();
-                numbers.afterInTime[candidate] = times == 1
-                        ? once.loss()
-                        : analysis.after(evidence, sets, times, streams.open(Purpose.NEXT_RUN, 2 * candidate + 1))
-                                .loss();
+                after.add(once.loss());
+                changed.add(once.changedShare());
+                afterInTime.add(
+                        times == 1
+                                ? once.loss()
+                                : analysis.after(
+                                                evidence,
+                                                sets,
+                                                times,
+                                                streams.open(Purpose.NEXT_RUN, 2 * candidate + 1))
+                                        .loss());
             }
-            return numbers;
+            return new Numbers(
+                    analysis.choice(),
+                    analysis.now(),
+                    Stream.of(chances).map(it -> mean(it, kept)).toList(),
+                    after,
+                    changed,
+                    afterInTime);
         }
 
         private double[] chances(int mode) {
@@ -229,20 +248,21 @@ public final class Valuation {
     private Found found(List<Numbers> analyses, double[] airSeconds) {
         Numbers whole = analyses.get(0);
         Jackknifed now = jackknifed(analyses, it -> it.wrongNow());
-        List<Jackknifed> fewer =
-                perCandidate(candidate -> now.minus(jackknifed(analyses, it -> it.after()[candidate])));
+        List<Jackknifed> fewer = perCandidate(
+                candidate -> now.minus(jackknifed(analyses, it -> it.after().get(candidate))));
         List<Jackknifed> perMinute =
                 perCandidate(candidate -> fewer.get(candidate).times(Jackknifed.constant(60 / airSeconds[candidate])));
         List<Worth> worths = new ArrayList<>();
         for (int candidate = 0; candidate < airSeconds.length; candidate++) {
             int place = candidate;
-            Jackknifed inTime = now.minus(jackknifed(analyses, it -> it.afterInTime()[place]));
+            Jackknifed inTime =
+                    now.minus(jackknifed(analyses, it -> it.afterInTime().get(place)));
             worths.add(new Worth(
                     world.candidates().get(candidate),
                     airSeconds[candidate],
                     fewer.get(candidate).within(-1, 1, Estimate.CONFIDENCE),
                     perMinute.get(candidate).within(-100, 100, Estimate.CONFIDENCE),
-                    whole.changed()[candidate],
+                    whole.changed().get(candidate),
                     times(candidate, airSeconds),
                     inTime.within(-1, 1, Estimate.CONFIDENCE),
                     mayBeBest(candidate, perMinute)));
@@ -252,8 +272,9 @@ public final class Valuation {
                 whole.choice(),
                 now.within(0, 1, Estimate.CONFIDENCE),
                 IntStream.range(0, world.modes())
-                        .mapToObj(mode ->
-                                jackknifed(analyses, it -> it.chances()[mode]).within(0, 1, Estimate.CONFIDENCE))
+                        .mapToObj(
+                                mode -> jackknifed(analyses, it -> it.chances().get(mode))
+                                        .within(0, 1, Estimate.CONFIDENCE))
                         .toList(),
                 sets,
                 worths);

@@ -45,9 +45,9 @@ final class NextRunCoverageTest {
             List<LoggedRun> runs =
                     List.of(InventedChoice.logged(1, 0, truth, random), InventedChoice.logged(2, 1, truth, random));
             Valuation.Numbers now = numbers(runs, List.of(), InventedChoice.all(), procedure);
-            int best = IntStream.range(0, now.after().length)
+            int best = IntStream.range(0, now.after().size())
                     .boxed()
-                    .min(Comparator.comparingDouble(it -> now.after()[it]))
+                    .min(Comparator.comparingDouble(it -> now.after().get(it)))
                     .orElseThrow();
             Candidate next = InventedChoice.all().get(best);
             boolean isReading = next instanceof Candidate.Listen;
@@ -60,7 +60,7 @@ final class NextRunCoverageTest {
                     now.wrongNow(),
                     InventedChoice.isWrong(now.choice(), truth) ? 1 : 0,
                     best,
-                    now.after()[best],
+                    now.after().get(best),
                     InventedChoice.isWrong(after.choice(), truth) ? 1 : 0);
         }
 
