@@ -69,10 +69,10 @@ final class ForecastCoverageTest {
 
         /** Where runs are alike, as those that never deliver, lots decide. */
         private static double rank(OrderedSample sample, double later, UniformRandomProvider random) {
-            double below = IntStream.range(0, sample.size())
+            double below = (double) IntStream.range(0, sample.size())
                     .filter(it -> sample.at(it) < later)
                     .count();
-            double alike = IntStream.range(0, sample.size())
+            double alike = (double) IntStream.range(0, sample.size())
                     .filter(it -> sample.at(it) == later)
                     .count();
             return (below + random.nextDouble() * (alike + 1)) / (sample.size() + 1);
