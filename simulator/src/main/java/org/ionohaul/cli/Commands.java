@@ -43,6 +43,9 @@ final class Commands implements IFactory {
         if (type == PageCommand.class) {
             return type.cast(new PageCommand(interruption));
         }
+        if (type == NextCommand.class) {
+            return type.cast(new NextCommand(new Simulation(trialsOf, interruption)));
+        }
         if (type == GridCommand.class) {
             return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
         }

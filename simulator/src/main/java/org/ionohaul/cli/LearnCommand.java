@@ -2,14 +2,12 @@ package org.ionohaul.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
@@ -19,14 +17,11 @@ import org.ionohaul.learning.LearnedPage;
 import org.ionohaul.learning.LearnedText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioText;
 import org.ionohaul.scenario.SourceFiles;
-import org.ionohaul.scenario.Spelling;
 import org.ionohaul.scenario.Understood;
-import org.ionohaul.scenario.WrongValue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,8 +46,6 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class LearnCommand implements Callable<Integer> {
-    private static final double MOST_GAP_DB = 20;
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -62,29 +55,15 @@ final class LearnCommand implements Callable<Integer> {
     @Mixin
     private final Simulation simulation;
 
+    @Mixin
+    private final LogLearning learning = new LogLearning();
+
     @Option(
             names = "--log",
             paramLabel = "CSV",
             required = true,
             description = "The log: a table as a spreadsheet writes it, a line a run.")
     private Path log = Path.of("");
-
-    @Option(
-            names = "--daily",
-            paramLabel = "KEY",
-            description =
-                    "An uncertain input that changes from day to day, such as the noise of the neighbours: each date in"
-                            + " the log has a value of its own, and the forecast is for another day; may be repeated. The level of the day,"
-                            + " sky.day-to-day, always does.")
-    private List<String> dailyKeys = new ArrayList<>();
-
-    @Option(
-            names = "--gap",
-            paramLabel = "DB",
-            description =
-                    "By how much modes may fall short of their models, or exceed them, such as \"2 dB\": the standard"
-                            + " deviation of what is thought possible; learned for each mode. Nothing if not given.")
-    private Optional<String> gap = Optional.empty();
 
     @Option(
             names = "--write",
@@ -107,17 +86,13 @@ final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
         Understood understood = choice.understand(simulation.changes());
-        Set<String> daily = daily(understood);
-        double gapDb = gapDb();
-        require(
-                gapDb > 0 || !understood.scenario().sky().uncertainKeys().isEmpty(),
-                "the scenario is sure of everything; write what you don't know as a distribution, such as --set"
-                        + " near.snr=\"12 dB ± 4 dB\"");
+        Set<String> daily = learning.daily(understood);
+        double gapDb = learning.gapDb();
         written.ifPresent(it -> require(!Files.exists(it), it + " is there already; name another file"));
         List<String> modes =
                 understood.scenario().modes().stream().map(Mode::name).toList();
         FieldLog runs = FieldLogReader.read(SourceFiles.DISK, log, modes);
-        ScenarioText text = text();
+        ScenarioText text = LogLearning.text(choice);
         ResultFolder folder = folder(understood.scenario(), runs);
         NotWritten.probe(folder);
         Optional<LearnedLog> learned = simulation.inPool(
@@ -149,37 +124,8 @@ final class LearnCommand implements Callable<Integer> {
     /** What is not the scenario's is part of the question, and so of the folder's name. */
     private ResultFolder folder(Scenario scenario, FieldLog runs) {
         List<Object> names = new ArrayList<>(List.of("learn", runs.name()));
-        new TreeSet<>(dailyKeys).forEach(it -> names.add("daily-" + it));
-        gap.ifPresent(it -> names.add("gap-" + it));
+        names.addAll(learning.names());
         return new ResultFolder(out.resolve(choice.folderName(scenario, names.toArray())));
-    }
-
-    private ScenarioText text() {
-        try {
-            return new ScenarioText(SourceFiles.DISK.text(choice.file()), choice.changes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private Set<String> daily(Understood understood) {
-        List<String> keys = understood.scenario().sky().uncertainKeys();
-        for (String key : dailyKeys) {
-            require(
-                    keys.contains(key),
-                    "--daily: " + key + " is no uncertain input of the scenario; " + Spelling.advice(key, keys));
-        }
-        return new TreeSet<>(dailyKeys);
-    }
-
-    private double gapDb() {
-        try {
-            double gapDb = gap.isPresent() ? Quantity.decibels(gap.get()) : 0;
-            require(gapDb >= 0 && gapDb <= MOST_GAP_DB, "--gap must be from 0 to 20 dB");
-            return gapDb;
-        } catch (WrongValue e) {
-            throw new ParameterException(spec.commandLine(), "--gap: " + e.message() + "\n    " + e.remedy(), e);
-        }
     }
 
     private void write(Path file, LearnedLog learned, ScenarioText text) throws NotWritten {

@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             LearnCommand.class,
             RunsCommand.class,
             ForeseeCommand.class,
+            NextCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

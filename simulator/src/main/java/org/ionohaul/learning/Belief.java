@@ -16,16 +16,17 @@ import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
  * @param draws a score for each unknown, each
  * @param logEvidence logarithm of the mean likelihood under the prior
  */
-record Belief(List<double[]> draws, double logEvidence) {
+public record Belief(List<double[]> draws, double logEvidence) {
     private static final double KEPT_SHARE = 0.5;
     private static final int MOVES = 8;
 
-    Belief {
+    /** Copies the list. */
+    public Belief {
         draws = List.copyOf(draws);
     }
 
     /** Returns draws of the prior. */
-    static List<double[]> prior(int unknowns, int count, UniformRandomProvider random) {
+    public static List<double[]> prior(int unknowns, int count, UniformRandomProvider random) {
         ZigguratSampler.NormalizedGaussian normal = ZigguratSampler.NormalizedGaussian.of(random);
         List<double[]> draws = new ArrayList<>();
         for (int i = 0; i < count; i++) {

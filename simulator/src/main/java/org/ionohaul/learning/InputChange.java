@@ -1,9 +1,11 @@
 package org.ionohaul.learning;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ionohaul.scenario.WrittenInput;
 import org.ionohaul.statistics.OrderedSample;
 
@@ -21,12 +23,15 @@ record InputChange(
     /** What keeps more of its width, and its place, was hardly told anything of. */
     private static final double UNTOUCHED_WIDTH = 0.9;
 
+    /** So many probabilities stand for what was thought possible before. */
+    private static final int BEFORE = 999;
+
     private static final double UNTOUCHED_SHIFT = 0.3;
 
     static InputChange of(ScenarioModel model, int unknown, Belief belief) {
         DoubleUnaryOperator scale = score -> model.straightened(unknown, score);
         double[] now = belief.draws().stream().mapToDouble(it -> it[unknown]).toArray();
-        double[] before = new double[999];
+        double[] before = new double[BEFORE];
         for (int i = 0; i < before.length; i++) {
             before[i] = Scores.ofProbability((i + 0.5) / before.length);
         }
@@ -65,6 +70,19 @@ record InputChange(
         return written.map(it -> it.narrowed(IntStream.range(0, probabilities.size())
                 .mapToDouble(probabilities::at)
                 .toArray()));
+    }
+
+    /** Returns how often each value of a list came up before and does now; empty if it is no list. */
+    List<String> shares() {
+        double[] now = IntStream.range(0, probabilities.size())
+                .mapToDouble(probabilities::at)
+                .toArray();
+        double[] before = IntStream.range(0, BEFORE)
+                .mapToDouble(it -> (it + 0.5) / BEFORE)
+                .toArray();
+        return written.stream()
+                .flatMap(it -> Stream.of(before, now).flatMap(draws -> it.shares(draws).stream()))
+                .toList();
     }
 
     /** Returns whether the log says hardly anything of it. */

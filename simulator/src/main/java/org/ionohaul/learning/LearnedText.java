@@ -140,10 +140,13 @@ public final class LearnedText {
     }
 
     static List<Cell> input(InputChange input) {
+        List<String> shares = input.shares();
         return List.of(
                 Cell.of(name(input.unknown())),
-                range(input, 0.5, 0.1, 0.9),
-                range(input, input.quantile(0.5), input.quantile(0.1), input.quantile(0.9)),
+                shares.isEmpty() ? range(input, 0.5, 0.1, 0.9) : Cell.of(shares.get(0)),
+                shares.isEmpty()
+                        ? range(input, input.quantile(0.5), input.quantile(0.1), input.quantile(0.9))
+                        : Cell.of(shares.get(1)),
                 Cell.of(Math.round(100 * input.widthLeft()) + " %"));
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.ionohaul.placing.SimulatedRun;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
@@ -15,7 +16,7 @@ import org.ionohaul.study.TrialPool;
  * is believed so far (half of the evidence counted, so that they reach wider), and learns the likelihood from all that was simulated,
  * the later rounds counting most.
  */
-final class Learner {
+public final class Learner {
     static final int ROUNDS = 3;
 
     /** How many equally likely draws stand for what is believed. */
@@ -38,7 +39,7 @@ final class Learner {
      *
      * @param setsARound how many sets of values each round simulates
      */
-    Learner(LogModel model, int setsARound, TrialPool pool, long seed) {
+    public Learner(LogModel model, int setsARound, TrialPool pool, long seed) {
         this.model = model;
         this.setsARound = setsARound;
         this.pool = pool;
@@ -46,7 +47,7 @@ final class Learner {
     }
 
     /** Learns; empty if cancelled before it is done. */
-    Optional<Learned> learned() {
+    public Optional<Learned> learned() {
         List<double[]> sets = new ArrayList<>();
         List<List<SimulatedRun>> simulated = new ArrayList<>();
         List<ToDoubleFunction<double[]>> overPrior = new ArrayList<>(List.of(scores -> 0));
@@ -67,8 +68,11 @@ final class Learner {
             }
             if (round == ROUNDS - 1) {
                 Belief belief = belief(likelihood::at, DRAWS, ROUNDS + 1);
-                return Optional.of(
-                        new Learned(belief, effective(likelihood, sets, overPrior), sets.size(), chanceOfLess));
+                return Optional.of(new Learned(
+                        belief,
+                        effective(likelihood, sets, overPrior),
+                        sets.size(),
+                        Math.min(chanceOfLess, chanceOfBeyond(likelihood.beyondAll(), sets.size()))));
             }
             ToDoubleFunction<double[]> widened = scores -> WIDENING * likelihood.at(scores);
             Belief wide = belief(widened, setsARound, round + 1);
@@ -102,6 +106,17 @@ final class Learner {
                 simulated.subList(0, checked),
                 Belief.prior(model.unknowns(), GRID, streams.open(Purpose.LEARNING, 100)),
                 streams.open(Purpose.LEARNING, 101));
+    }
+
+    /**
+     * Returns the chance that so many runs, or more, lie beyond all simulated ones of their kind though the model is right. Ranks don't
+     * tell by how far a run lies beyond; but among simulations where the truth is believed to be, a run that belongs there is the
+     * first or last with a chance of 2 in their number plus one, given the unknowns each by itself.
+     */
+    private double chanceOfBeyond(int beyond, int sets) {
+        int nearTruth = sets - setsARound;
+        return BinomialDistribution.of(model.runs().size(), 2.0 / (nearTruth + 1))
+                .survivalProbability(beyond - 1);
     }
 
     private Belief belief(ToDoubleFunction<double[]> logLikelihood, int count, int stage) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.ionohaul.placing.RankSpan;
 import org.ionohaul.placing.RunScale;
 import org.ionohaul.placing.SimulatedRun;
 
@@ -42,7 +41,7 @@ final class LogLikelihood {
      */
     static LogLikelihood of(LogModel model, List<double[]> sets, List<List<SimulatedRun>> simulated, double[] weights) {
         List<double[]> straightened =
-                sets.stream().map(it -> straightened(model, it)).toList();
+                sets.stream().map(it -> model.straightened(it)).toList();
         List<RunScale> scales = new ArrayList<>();
         List<ScoreRegression> regressions = new ArrayList<>();
         for (int run = 0; run < model.runs().size(); run++) {
@@ -55,27 +54,19 @@ final class LogLikelihood {
                     straightened.stream()
                             .map(it -> chosen(it, model.unknownsOf(place)))
                             .toArray(double[][]::new),
-                    ofRun.stream().map(it -> exact(scale, it)).toArray(ScoreSpan[]::new),
+                    ofRun.stream().map(it -> ScoreSpan.of(scale, it)).toArray(ScoreSpan[]::new),
                     weights));
         }
         return new LogLikelihood(model, scales, regressions);
     }
 
-    /** A run that is like no other stands at one score; runs that are alike share a span. */
-    private static ScoreSpan exact(RunScale scale, SimulatedRun simulated) {
-        RankSpan standing = scale.standing(simulated);
-        boolean isAlone = standing.high() - standing.low() < 1.5 / scale.size();
-        return ScoreSpan.of(isAlone ? new RankSpan(standing.middle(), standing.middle()) : standing);
-    }
-
-    private static double[] straightened(LogModel model, double[] scores) {
-        return IntStream.range(0, scores.length)
-                .mapToDouble(it -> model.straightened(it, scores[it]))
-                .toArray();
-    }
-
     private static double[] chosen(double[] values, int[] places) {
         return IntStream.of(places).mapToDouble(it -> values[it]).toArray();
+    }
+
+    /** Returns how many of the logged runs lie beyond all that were simulated of their kind. */
+    int beyondAll() {
+        return (int) scales.stream().filter(RunScale::isBeyondAll).count();
     }
 
     /** Returns the logarithm of the likelihood under some scores, up to a constant. */
@@ -84,7 +75,7 @@ final class LogLikelihood {
     }
 
     private List<ScoreRegression.ScoreForecast> forecasts(double[] scores) {
-        double[] straightened = straightened(model, scores);
+        double[] straightened = model.straightened(scores);
         return IntStream.range(0, regressions.size())
                 .mapToObj(run -> regressions.get(run).at(chosen(straightened, model.unknownsOf(run))))
                 .toList();

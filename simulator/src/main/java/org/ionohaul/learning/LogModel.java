@@ -1,6 +1,7 @@
 package org.ionohaul.learning;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.fieldlog.LoggedRun;
 import org.ionohaul.placing.SimulatedRun;
 
@@ -8,7 +9,7 @@ import org.ionohaul.placing.SimulatedRun;
  * A log and what could have made it: a simulator of each run under any values of what is not known. The values are counted in
  * standard normal scores, so that everything that is not known is, before the log, standard normal and independent.
  */
-interface LogModel {
+public interface LogModel {
     /** Returns the logged runs. */
     List<LoggedRun> runs();
 
@@ -30,6 +31,13 @@ interface LogModel {
      * @param score its standard normal score
      */
     double straightened(int unknown, double score);
+
+    /** Returns all unknowns on such scales. */
+    default double[] straightened(double[] scores) {
+        return IntStream.range(0, scores.length)
+                .mapToDouble(it -> straightened(it, scores[it]))
+                .toArray();
+    }
 
     /**
      * Simulates a run; called from several threads.

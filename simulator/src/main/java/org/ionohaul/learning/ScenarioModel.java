@@ -24,7 +24,7 @@ import org.ionohaul.scenario.WrittenInput;
  * A scenario as what could have made a log: its uncertain inputs are the unknowns, and by how much each mode falls short of
  * its model, if that is asked for. Inputs that change from day to day are unknown on each day by itself.
  */
-final class ScenarioModel implements LogModel {
+public final class ScenarioModel implements LogModel {
     /** The level of the day, whether it is named or not. */
     private static final String DAY_TO_DAY = "sky.day-to-day";
 
@@ -45,11 +45,33 @@ final class ScenarioModel implements LogModel {
      * @param dailyKeys inputs that change from day to day
      * @param gapDb standard deviation of by how much a mode falls short of its model or exceeds it, in dB; 0 if it does not
      */
-    ScenarioModel(Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+    public ScenarioModel(
+            Understood understood, ScenarioText text, List<LoggedRun> runs, Set<String> dailyKeys, double gapDb) {
+        this(
+                understood,
+                text,
+                runs,
+                dailyKeys,
+                gapDb,
+                runs.stream().map(LoggedRun::mode).toList());
+    }
+
+    /**
+     * Prepares a model in which other modes than those that were run may fall short as well.
+     *
+     * @param gapModes the names of all that may
+     */
+    public ScenarioModel(
+            Understood understood,
+            ScenarioText text,
+            List<LoggedRun> runs,
+            Set<String> dailyKeys,
+            double gapDb,
+            List<String> gapModes) {
         this.scenario = understood.scenario();
         this.bench = new RunBench(understood, runs);
         this.runs = List.copyOf(runs);
-        this.unknowns = unknowns(scenario.sky().uncertainKeys(), runs, dailyKeys, gapDb > 0);
+        this.unknowns = unknowns(scenario.sky().uncertainKeys(), runs, dailyKeys, gapDb > 0 ? gapModes : List.of());
         this.inputs = unknowns.stream()
                 .map(it -> it.isGap() ? Optional.of(gapOf(gapDb)) : text.input(it.key()))
                 .toList();
@@ -61,7 +83,7 @@ final class ScenarioModel implements LogModel {
     }
 
     private static List<Unknown> unknowns(
-            List<String> keys, List<LoggedRun> runs, Set<String> dailyKeys, boolean hasGaps) {
+            List<String> keys, List<LoggedRun> runs, Set<String> dailyKeys, List<String> gapModes) {
         List<Unknown> unknowns = new ArrayList<>();
         for (String key : keys) {
             if (dailyKeys.contains(key) || key.equals(DAY_TO_DAY)) {
@@ -73,13 +95,7 @@ final class ScenarioModel implements LogModel {
                 unknowns.add(new Unknown(key, false, Optional.empty()));
             }
         }
-        if (hasGaps) {
-            runs.stream()
-                    .map(LoggedRun::mode)
-                    .distinct()
-                    .sorted()
-                    .forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
-        }
+        gapModes.stream().distinct().sorted().forEach(mode -> unknowns.add(new Unknown(mode, true, Optional.empty())));
         return List.copyOf(unknowns);
     }
 
@@ -117,7 +133,7 @@ final class ScenarioModel implements LogModel {
             return score;
         }
         double middle = input.get().quantile(0.5);
-        double width = (input.get().quantile(0.9) - input.get().quantile(0.1)) / 2.56;
+        double width = Math.abs(input.get().quantile(0.9) - input.get().quantile(0.1)) / 2.56;
         return width > 0 ? (input.get().quantile(Scores.probability(score)) - middle) / width : score;
     }
 
@@ -141,7 +157,7 @@ final class ScenarioModel implements LogModel {
     }
 
     /** Returns by how much a mode falls short of its model, in dB. */
-    double gapDb(String mode, double[] scores) {
+    public double gapDb(String mode, double[] scores) {
         return IntStream.range(0, unknowns.size())
                 .filter(it -> unknowns.get(it).isGap() && unknowns.get(it).key().equals(mode))
                 .mapToDouble(it -> inputs.get(it).orElseThrow().quantile(Scores.probability(scores[it])))
@@ -150,7 +166,7 @@ final class ScenarioModel implements LogModel {
     }
 
     /** Returns the draws of another day: what was learned of the inputs that stay, and other draws for those that change. */
-    Draws later(double[] scores, Draws others) {
+    public Draws later(double[] scores, Draws others) {
         return key -> IntStream.range(0, unknowns.size())
                 .filter(it -> !unknowns.get(it).isGap())
                 .filter(it -> unknowns.get(it).key().equals(key)

@@ -13,7 +13,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * straightness: expectation-maximisation for what is censored, weighted least squares for the mean, Fisher's scoring for the
  * deviation (G. J. McLachlan and T. Krishnan, "The EM Algorithm and Extensions"; W. A. Fuller, "Measurement Error Models").
  */
-final class ScoreRegression {
+public final class ScoreRegression {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
     private static final int MOST_STEPS = 40;
     private static final double SETTLED = 1e-4;
@@ -47,7 +47,7 @@ final class ScoreRegression {
      * @param spans between which scores each lies
      * @param weights how much each counts, 0 or more
      */
-    static ScoreRegression fit(double[][] at, ScoreSpan[] spans, double[] weights) {
+    public static ScoreRegression fit(double[][] at, ScoreSpan[] spans, double[] weights) {
         int unknowns = at[0].length;
         boolean isCrossed = at.length >= 8 * terms(unknowns, true);
         double[][] bent = Arrays.stream(at).map(it -> terms(it, isCrossed)).toArray(double[][]::new);
@@ -173,7 +173,7 @@ final class ScoreRegression {
     }
 
     /** Returns what a run's score is under some values of the unknowns: normal, with this mean and deviation. */
-    ScoreForecast at(double[] unknowns) {
+    public ScoreForecast at(double[] unknowns) {
         return new ScoreForecast(
                 dot(slopes, terms(unknowns, isCrossed)), Math.exp(logDeviation(straightTerms(unknowns))));
     }
@@ -184,16 +184,21 @@ final class ScoreRegression {
      * @param mean its mean
      * @param deviation its standard deviation, positive
      */
-    record ScoreForecast(double mean, double deviation) {
-        /** Returns the logarithm of the chance that it lies in a span. */
-        double logProbability(ScoreSpan span) {
+    public record ScoreForecast(double mean, double deviation) {
+        /** Returns the logarithm of the chance that it lies in a span, if a stray run may lie anywhere. */
+        public double logProbability(ScoreSpan span) {
+            double anywhere = NORMAL.cumulativeProbability(span.high()) - NORMAL.cumulativeProbability(span.low());
+            return Math.log((1 - STRAY) * probability(span) + STRAY * Math.max(1e-6, anywhere));
+        }
+
+        /** Returns the chance that it lies in a span. */
+        public double probability(ScoreSpan span) {
             double low = (span.low() - mean) / deviation;
             double high = (span.high() - mean) / deviation;
             double within = low > 0
                     ? NORMAL.survivalProbability(low) - NORMAL.survivalProbability(high)
                     : NORMAL.cumulativeProbability(high) - NORMAL.cumulativeProbability(low);
-            double anywhere = NORMAL.cumulativeProbability(span.high()) - NORMAL.cumulativeProbability(span.low());
-            return Math.log((1 - STRAY) * Math.max(0, within) + STRAY * Math.max(1e-6, anywhere));
+            return Math.max(0, within);
         }
     }
 

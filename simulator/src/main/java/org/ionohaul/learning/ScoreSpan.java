@@ -2,6 +2,8 @@ package org.ionohaul.learning;
 
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.ionohaul.placing.RankSpan;
+import org.ionohaul.placing.RunScale;
+import org.ionohaul.placing.SimulatedRun;
 
 /**
  * Between which standard normal scores a run lies among simulated ones.
@@ -9,11 +11,19 @@ import org.ionohaul.placing.RankSpan;
  * @param low the quicker, or minus infinity
  * @param high the slower, or infinity; not below {@code low}
  */
-record ScoreSpan(double low, double high) {
+public record ScoreSpan(double low, double high) {
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
-    static ScoreSpan of(RankSpan ranks) {
+    /** Returns between which scores a range of ranks lies. */
+    public static ScoreSpan of(RankSpan ranks) {
         return new ScoreSpan(Scores.ofProbability(ranks.low()), Scores.ofProbability(ranks.high()));
+    }
+
+    /** Returns where a simulated run stands among its kind: alone at one score, or in the span of all that are alike. */
+    public static ScoreSpan of(RunScale scale, SimulatedRun simulated) {
+        RankSpan standing = scale.standing(simulated);
+        boolean isAlone = standing.high() - standing.low() < 1.5 / scale.size();
+        return of(isAlone ? new RankSpan(standing.middle(), standing.middle()) : standing);
     }
 
     /** Returns mean and variance of a normal variable that is known to lie within. */

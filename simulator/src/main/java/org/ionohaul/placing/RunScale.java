@@ -29,6 +29,12 @@ public final class RunScale {
         return RankSpan.of(slowness.logged(), rising);
     }
 
+    /** Returns whether the logged run, with all that rounding leaves open, lies beyond every simulated one. */
+    public boolean isBeyondAll() {
+        RankSpan logged = logged();
+        return logged.high() * (size() + 1) < 1.5 || logged.low() * (size() + 1) > size() - 0.5;
+    }
+
     /** Returns where one of the simulated runs lies as far as it would be known if the same person had logged it. */
     public RankSpan noted(SimulatedRun simulated) {
         return RankSpan.among(slowness.noted(slowness.of(simulated)), rising);

@@ -17,7 +17,7 @@ public record SimulatedRun(double deliveredSeconds, double endedSeconds, long by
      *
      * @param watchedSeconds until when bytes are counted; infinite for all
      */
-    static SimulatedRun of(SessionResult result, double watchedSeconds) {
+    public static SimulatedRun of(SessionResult result, double watchedSeconds) {
         OptionalLong delivered = result.deliveredNanos();
         return new SimulatedRun(
                 delivered.isPresent() ? delivered.getAsLong() / 1e9 : Double.POSITIVE_INFINITY,

@@ -37,6 +37,8 @@ public enum Purpose {
     METER_READING(41),
     /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
     LEARNING(42),
+    /** What a run that was not made yet might come to; element = candidate. */
+    NEXT_RUN(43),
     /** Invented situations that a learner is asked about; trial = number of the round. */
     SITUATIONS(51);
 

@@ -44,6 +44,8 @@ public final class ResultFolder {
             "place.json",
             "report.html",
             "runs.csv",
+            "next.csv",
+            "next.json",
             "runs.html",
             "runs.json",
             "sky.csv",

@@ -127,6 +127,27 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
                 .collect(Collectors.joining(", ", "[", "]"));
     }
 
+    /**
+     * Returns how often each value of a list comes up, such as {@code 14 dB 33 %, 8 dB 67 %}; empty if it is no list.
+     *
+     * @param draws draws, by their probability under this distribution; at least one
+     */
+    public Optional<String> shares(double[] draws) {
+        if (!(values instanceof Uncertain.Weighted list)) {
+            return Optional.empty();
+        }
+        return Optional.of(list.values().stream()
+                .distinct()
+                .map(value -> {
+                    long hits = DoubleStream.of(draws)
+                            .filter(it -> quantile(it) == value)
+                            .count();
+                    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit + " "
+                            + Math.round(100.0 * (double) hits / draws.length) + " %";
+                })
+                .collect(Collectors.joining(", ")));
+    }
+
     /** Returns a number of this input with its unit, as exact as its spread deserves. */
     public String text(double number) {
         return figure(number) + " " + unit;
@@ -134,11 +155,11 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
 
     /** Returns two numbers of this input with their unit, such as {@code 5.1 to 6.2 dB}. */
     public String range(double low, double high) {
-        return figure(low) + " to " + text(high);
+        return figure(Math.min(low, high)) + " to " + text(Math.max(low, high));
     }
 
     private String figure(double number) {
-        return rounded(number, (quantile(0.9) - quantile(0.1)) / 10);
+        return rounded(number, Math.abs(quantile(0.9) - quantile(0.1)) / 10);
     }
 
     /** Two figures of the deviation. */

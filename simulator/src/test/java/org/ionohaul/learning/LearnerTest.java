@@ -42,6 +42,15 @@ final class LearnerTest {
     }
 
     @Test
+    void runsBeyondAllThatTheModelMakesAreCalledOutThoughTheyAgreeWithEachOther() {
+        // Half a minute in place of ten is a factor of exp(-3): seven deviations of an unknown.
+        Learned learned = learned(runs(0.5, 0.5, 0.5, 0.5), List.of(), 300);
+        assertFalse(learned.isExplained(), "chance " + learned.chanceOfLess());
+        // Six minutes are a factor of exp(-0.5), a little over one deviation.
+        assertTrue(learned(runs(6, 6, 6, 6), List.of(), 300).isExplained());
+    }
+
+    @Test
     void runsThatContradictAReadingAreCalledOut() {
         // The first unknown is at its middle by the runs, seven deviations above by an exact meter.
         List<LogModel.MeterReading> far = List.of(new LogModel.MeterReading(4.5, 0.2));

@@ -102,4 +102,15 @@ final class ScenarioTextTest {
             assertTrue(text.with(key, "\"x\"").orElseThrow().toString().contains("\"x\""), key);
         }
     }
+
+    @Test
+    void aListIsToldByHowOftenEachOfItsValuesComesUp() {
+        ScenarioText text = new ScenarioText(
+                "far = { snr = [{ value = \"14 dB\", weight = 1 }, { value = \"8 dB\", weight = 2 }] }", Map.of());
+        WrittenInput input = text.input("far.snr").orElseThrow();
+        assertEquals(
+                "14 dB 25 %, 8 dB 75 %",
+                input.shares(new double[] {0.1, 0.5, 0.6, 0.9}).orElseThrow());
+        assertTrue(input.range(14, 8).matches("8\\.?0* to 14\\.?0* dB"), input.range(14, 8));
+    }
 }
