@@ -21,6 +21,16 @@ public final class Sky {
 
     /** Prepares the sky of one trial. */
     public Sky(SkyConditions conditions, TrialStreams streams) {
+        this(conditions, streams, streams);
+    }
+
+    /**
+     * Prepares one of several skies of a trial, all of which end at the same far station.
+     *
+     * @param streams chance of the path and of what disturbs its near end
+     * @param farStreams chance of what disturbs the far end, the same for all
+     */
+    public Sky(SkyConditions conditions, TrialStreams streams, TrialStreams farStreams) {
         this.conditions = conditions;
         List<PropagationPath> paths = conditions.paths();
         int first = conditions.groundWave().isPresent() ? 1 : 0;
@@ -39,7 +49,7 @@ public final class Sky {
                 new SpellTimes(conditions.dropOuts(), streams.openBlock(Purpose.SPELLS, 0, 0)),
                 new SpellTimes(conditions.sporadicE(), streams.openBlock(Purpose.SPELLS, 1, 0)));
         this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
-        this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
+        this.far = new NoiseAtEnd(End.FAR, conditions.far(), farStreams);
     }
 
     /**

@@ -37,6 +37,9 @@ final class Commands implements IFactory {
         if (type == RunsCommand.class) {
             return type.cast(new RunsCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == NetCommand.class) {
+            return type.cast(new NetCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlaceCommand.class,
             LearnCommand.class,
             RunsCommand.class,
+            NetCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

@@ -121,6 +121,11 @@ public final class Station {
         return !departure.isRunning() && !medium.isOnItsWay(number);
     }
 
+    /** Returns whether it finds the channel occupied by others at this instant. */
+    public boolean hearsOthers() {
+        return medium.isOccupied(number, nowNanos());
+    }
+
     /** Hears nothing from now on. */
     void withdraw() {
         medium.ignore(number, listener);

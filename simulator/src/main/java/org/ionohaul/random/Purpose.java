@@ -36,7 +36,15 @@ public enum Purpose {
     /** Errors of meter readings in a log of runs on the air; element = end. */
     METER_READING(41),
     /** Draws of what a log of runs on the air leaves open; element = stage of learning. */
-    LEARNING(42);
+    LEARNING(42),
+    /** When messages are written in a net; element = station, repeat = kind. */
+    MESSAGE_TIMES(51),
+    /** How long they are; element = station, repeat = kind. */
+    MESSAGE_SIZES(52),
+    /** How long those who call wait; element = station. */
+    OPERATOR(53),
+    /** How well stations of a net hear each other; element = pair. */
+    AUDIBILITY(54);
 
     private final int number;
 

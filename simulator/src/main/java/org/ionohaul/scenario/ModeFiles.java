@@ -34,7 +34,12 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
                         ModeFormat.TOP,
                         ScenarioFormat.TOP,
                         "is a scenario, not a mode file",
-                        "ionohaul check " + file + " says what it means; modes lie in the folder modes beside it");
+                        "ionohaul check " + file + " says what it means; modes lie in the folder modes beside it")
+                .unlessRather(
+                        ModeFormat.TOP,
+                        NetFormat.TOP,
+                        "describes a net of stations, not a mode",
+                        "ionohaul net " + file + " says how its stations fare");
         Mode mode = ModeReader.read(name, document);
         document.refuseUnusedOverrides();
         return mode;

@@ -56,7 +56,7 @@ final class FarStation implements Protocol, FileSender.Owner {
 
     @Override
     public void onBurst(Burst burst) {
-        if (!doorkeeper.admits()) {
+        if (!doorkeeper.admits(burst.message())) {
             return;
         }
         if (burst.message() == Message.CALL) {
