@@ -45,7 +45,7 @@ public record NetRules(
     }
 
     /** Returns the rules of whoever calls, the gateway being number 0. */
-    OperatorRules operator(int place) {
+    public OperatorRules operator(int place) {
         return place == Net.GATEWAY ? gatewayOperator : member(place).operator();
     }
 

@@ -127,6 +127,13 @@ final class NetFormat {
             Kind.nanos(),
             "2 h",
             "How old a message may get before it is given up; for ever if left out.");
+    static final Key<Integer> CALLS_IN_A_ROW = Key.of(
+            "calls-in-a-row",
+            "callsInARow",
+            Kind.count(),
+            2L,
+            "How often a call is repeated before it counts as in vain, 1 to 100; a lost link is then dialled anew by these rules"
+                    + " too. Left out, the mode's own session rules hold in each call: their calls, pauses and redials.");
     static final Key<Boolean> CHANGES_CHANNEL = Key.of(
                     "changes-channel",
                     "changesChannel",
@@ -136,14 +143,14 @@ final class NetFormat {
             .otherwise(false);
     static final Group OPERATORS = Group.of(
             "operators",
-            "How those who call go about it, people or automatic stations; under a group, what is different there. The mode's own"
-                    + " rules hold within a call: how often it is repeated, how a lost link is dialled anew.",
+            "How those who call go about it, people or automatic stations; under a group, what is different there.",
             LISTENS,
             HOLD_OFF,
             REDIAL,
             REDIAL_GROWTH,
             MOST_CALLS,
             MESSAGE_PATIENCE,
+            CALLS_IN_A_ROW,
             CHANGES_CHANNEL);
 
     static final Key<Access> ACCESS = Key.of(
@@ -256,8 +263,10 @@ final class NetFormat {
     static final Group AT_GATEWAY = new Group(
             "gateway",
             "How the gateway hears these stations; what is left out is as under gateway at the top.",
-            END_KEYS,
-            ScenarioFormat.FAR.parts(),
+            END_KEYS.stream().filter(it -> it != ScenarioFormat.END_NAME).toList(),
+            ScenarioFormat.FAR.parts().stream()
+                    .filter(it -> it != ScenarioFormat.STATION && it != ScenarioFormat.FOLD_BACK)
+                    .toList(),
             false);
     static final Group GATEWAY = new Group(
                     "gateway",

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import org.ionohaul.net.Arrivals;
@@ -97,8 +98,12 @@ public final class NetReader {
                         "ionohaul mode " + file + " shows what the mode can do; a net names it under modes");
     }
 
+    /** Modes lie in the folder of that name beside the file or, where there is none, beside its own folder. */
     private ModeFiles modeFiles() {
-        return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, notes);
+        TomlFolder beside = TomlFolder.ofModesBeside(file, files);
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        boolean isAbove = beside.names().isEmpty() && folder != null;
+        return new ModeFiles(isAbove ? TomlFolder.ofModesBeside(folder, files) : beside, overrides, notes);
     }
 
     private NetScenario scenario() {
@@ -106,6 +111,7 @@ public final class NetReader {
         Section top = document.top(NetFormat.TOP);
         Section gateway = top.part(NetFormat.GATEWAY);
         Section sky = top.part(ScenarioFormat.SKY);
+        gateway.checkParts();
         List<Mode> modes = modeFiles().namedIn(top);
         if (modes.size() > 1) {
             top.problem(
@@ -204,6 +210,9 @@ public final class NetReader {
     private static void refuseDeadlines(Section message, Section top) {
         List<Deadline> deadlines = message.find(NetFormat.MESSAGE_DEADLINES).orElse(List.of());
         double watched = top.get(ScenarioFormat.HORIZON) - top.get(NetFormat.WARM_UP);
+        if (watched <= 0) {
+            return;
+        }
         for (int i = 0; i < deadlines.size(); i++) {
             if (deadlines.get(i).isClock()) {
                 message.problemOfEntry(
@@ -225,6 +234,9 @@ public final class NetReader {
         List<Key<?>> stated = new ArrayList<>(
                 List.of(NetFormat.RATE, NetFormat.TIMES, NetFormat.EVENT, NetFormat.PAUSE_AFTER));
         stated.removeIf(it -> !message.has(it));
+        if (stated.isEmpty() && !message.mayComplain()) {
+            return new Arrivals.Poisson(1);
+        }
         if (stated.size() != 1) {
             message.problem(
                     stated.isEmpty() ? "does not say when such messages are written" : "says in two ways when they are written",
@@ -252,6 +264,7 @@ public final class NetReader {
                 section.get(NetFormat.REDIAL_GROWTH),
                 section.get(NetFormat.MOST_CALLS),
                 section.find(NetFormat.MESSAGE_PATIENCE).orElse(Long.MAX_VALUE),
+                section.find(NetFormat.CALLS_IN_A_ROW).map(OptionalInt::of).orElseGet(OptionalInt::empty),
                 section.get(NetFormat.CHANGES_CHANNEL)));
     }
 
@@ -325,7 +338,7 @@ public final class NetReader {
         if (messages > MOST_MESSAGES) {
             top.problem(
                     NetFormat.LOAD,
-                    "gives some " + Math.round(messages) + " messages a trial; at most 20,000 can be simulated",
+                    "gives some " + String.format(Locale.ROOT, "%,d", Math.round(messages)) + " messages a trial; at most 20,000 can be simulated",
                     "lower the rates, the counts or the horizon");
         }
     }

@@ -235,6 +235,18 @@ final class Section {
         return List.of(standIn(part));
     }
 
+    /** Refuses keys that no section below this one has, whether those sections are used or not. */
+    void checkParts() {
+        for (Group part : group.parts()) {
+            Object value = table.get(List.of(part.name()));
+            if (value instanceof TomlArray) {
+                parts(part).forEach(Section::checkParts);
+            } else if (value != null) {
+                findPart(part).ifPresent(Section::checkParts);
+            }
+        }
+    }
+
     private Section standIn(Group part) {
         return new Section(document, fullKey(part.name()), Toml.parse(""), position, part, true, null);
     }
@@ -342,7 +354,11 @@ final class Section {
         document.add(position, path, message, remedy);
     }
 
-    /** Returns whether a missing key is a problem here, and not just a consequence of one. */
+    /** Returns whether something missing is a problem here, and not just a consequence of one. */
+    boolean mayComplain() {
+        return !isStandIn && !document.isBroken();
+    }
+
     private boolean mayComplain(String name) {
         return !isStandIn && !document.isBroken() && !FormerNames.areOf(name, table.keySet());
     }

@@ -46,7 +46,7 @@ public record NetFindings(
         Estimate waitingAtMiddle,
         Estimate waitingAtEnd,
         Estimate growth) {
-    private static final double MANY = 1e12;
+    private static final double MANY = Double.POSITIVE_INFINITY;
 
     /** Copies the list. */
     public NetFindings {

@@ -80,6 +80,6 @@ record NetTables(NetFindings findings) {
     static Cell number(Estimate estimate) {
         return new Cell(
                 String.format(Locale.ROOT, "%.1f", estimate.value()),
-                String.format(Locale.ROOT, "%.1f-%.1f", estimate.low(), estimate.high()));
+                Double.isInfinite(estimate.high()) ? "" : String.format(Locale.ROOT, "%.1f-%.1f", estimate.low(), estimate.high()));
     }
 }

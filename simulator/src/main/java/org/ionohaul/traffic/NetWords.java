@@ -94,7 +94,9 @@ record NetWords(NetFindings findings) {
     }
 
     static String number(Estimate estimate) {
-        return String.format(
+        return Double.isInfinite(estimate.high())
+                ? String.format(Locale.ROOT, "%.1f", estimate.value())
+                : String.format(
                 Locale.ROOT, "%.1f (%.1f to %.1f)", estimate.value(), estimate.low(), estimate.high());
     }
 

@@ -1,5 +1,6 @@
 package org.ionohaul.trial;
 
+import java.util.OptionalInt;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.Reception;
@@ -78,9 +79,17 @@ final class ModeWiring {
      * @param spec what all of them work
      * @param dials which end of the scenario's pair dials
      * @param sky that of the pair
+     * @param callsInARow how often it calls before it gives up, without dialling anew; empty for as the mode has it
      */
     SessionParts parts(
-            ModeSpec spec, End dials, Sky sky, Chances chances, Cargo cargo, Ether ether, SessionTrace trace) {
+            ModeSpec spec,
+            End dials,
+            Sky sky,
+            Chances chances,
+            OptionalInt callsInARow,
+            Cargo cargo,
+            Ether ether,
+            SessionTrace trace) {
         return new SessionParts(
                 new LinkParts(spec, plan.radio(dials), plan.radio(dials.other()), chances),
                 ether,
@@ -89,7 +98,7 @@ final class ModeWiring {
                         rates,
                         chances.policy(),
                         () -> new OmniscientPolicy(yardstick(sky, Direction.UPLOAD, SessionMoment.FIRST))),
-                mode.session(),
+                callsInARow.isPresent() ? mode.session().calling(callsInARow.getAsInt()) : mode.session(),
                 cargo,
                 Long.MAX_VALUE,
                 trace);

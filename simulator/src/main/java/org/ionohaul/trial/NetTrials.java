@@ -66,6 +66,7 @@ public final class NetTrials {
                                     call.caller() == Net.GATEWAY ? End.FAR : End.NEAR,
                                     skies.of(station),
                                     wirings.get(group).chances(skies.streams(station), sessions[station]++),
+                                    rules.operator(call.caller()).callsInARow(),
                                     cargo,
                                     ether,
                                     trace);

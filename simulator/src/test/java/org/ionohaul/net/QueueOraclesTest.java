@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
@@ -140,7 +141,7 @@ final class QueueOraclesTest {
     }
 
     private static List<List<Letter>> runs(Order order, int stations, List<MessageKind> kinds) {
-        OperatorRules operator = new OperatorRules(0, new Wait(0, 0), new Wait(0, 0), 1, 1, Long.MAX_VALUE, false);
+        OperatorRules operator = new OperatorRules(0, new Wait(0, 0), new Wait(0, 0), 1, 1, Long.MAX_VALUE, OptionalInt.empty(), false);
         NetRules rules = new NetRules(
                 Collections.nCopies(stations, new NetRules.Member(operator, kinds)),
                 new GatewayRules(1, false, 1, Long.MAX_VALUE, Long.MAX_VALUE, false),
