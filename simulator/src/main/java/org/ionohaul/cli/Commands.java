@@ -40,6 +40,9 @@ final class Commands implements IFactory {
         if (type == NetCommand.class) {
             return type.cast(new NetCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == GridCommand.class) {
+            return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

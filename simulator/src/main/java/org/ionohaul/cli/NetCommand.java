@@ -59,7 +59,8 @@ final class NetCommand implements Callable<Integer> {
         WarningList.print(read.warnings(), spec.commandLine().getErr());
         NetScenario scenario = read.scenario();
         NetTrials trials = new NetTrials(scenario);
-        List<NetTrial> done = simulation.inPool("Trials", scenario.trials(), pool -> pool.run(scenario.trials(), trials::run));
+        List<NetTrial> done =
+                simulation.inPool("Trials", scenario.trials(), pool -> pool.run(scenario.trials(), trials::run));
         PrintWriter terminal = spec.commandLine().getOut();
         new NetText(NetFindings.of(scenario, done)).lines().forEach(terminal::println);
         terminal.flush();

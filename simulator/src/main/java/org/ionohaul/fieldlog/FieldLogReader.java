@@ -17,6 +17,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Quantity;
@@ -70,7 +71,7 @@ public final class FieldLogReader {
 
     private List<LoggedRun> runs(SourceFiles files, Path file) {
         try {
-            return runs(LogTable.of(files.text(file)));
+            return runs(CellTable.of(files.text(file)));
         } catch (CharacterCodingException e) {
             problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
         } catch (IOException e) {
@@ -80,26 +81,26 @@ public final class FieldLogReader {
         return List.of();
     }
 
-    private List<LoggedRun> runs(LogTable table) {
+    private List<LoggedRun> runs(CellTable table) {
         if (table.rows().size() < 2) {
             problem(1, 1, "", "holds no run", "write a line of heads, then a line a run; heads: " + heads());
             return List.of();
         }
         Map<LogColumn, Integer> places = places(table.rows().get(0));
         List<LoggedRun> runs = new ArrayList<>();
-        List<LogTable.Row> rows = table.rows().subList(1, table.rows().size());
+        List<CellTable.Row> rows = table.rows().subList(1, table.rows().size());
         if (rows.size() > MOST_RUNS) {
             problem(rows.get(MOST_RUNS).line(), 1, "", "is run " + (MOST_RUNS + 1), "a log has at most 500 runs");
             return List.of();
         }
-        for (LogTable.Row row : rows) {
+        for (CellTable.Row row : rows) {
             refuseSurplus(row, table.rows().get(0).cells().size());
             run(runs.size() + 1, new LogCells(file, row, places, problems)).ifPresent(runs::add);
         }
         return runs;
     }
 
-    private Map<LogColumn, Integer> places(LogTable.Row heads) {
+    private Map<LogColumn, Integer> places(CellTable.Row heads) {
         Map<LogColumn, Integer> places = new EnumMap<>(LogColumn.class);
         for (int i = 0; i < heads.cells().size(); i++) {
             String head = heads.cell(i);
@@ -127,7 +128,7 @@ public final class FieldLogReader {
         return String.join(", ", LogColumn.heads());
     }
 
-    private void refuseSurplus(LogTable.Row row, int heads) {
+    private void refuseSurplus(CellTable.Row row, int heads) {
         if (row.cells().size() > heads
                 && !row.cells().subList(heads, row.cells().size()).stream().allMatch(String::isBlank)) {
             problem(

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ionohaul.limits.OutOfRange;
+import org.ionohaul.scenario.CellTable;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Spelling;
 import org.ionohaul.scenario.WrongValue;
@@ -17,11 +18,11 @@ import org.ionohaul.scenario.WrongValue;
 /** The cells of one run while it is being read; what is wrong with them is collected. */
 final class LogCells {
     private final String file;
-    private final LogTable.Row row;
+    private final CellTable.Row row;
     private final Map<LogColumn, Integer> places;
     private final Collection<Problem> problems;
 
-    LogCells(String file, LogTable.Row row, Map<LogColumn, Integer> places, Collection<Problem> problems) {
+    LogCells(String file, CellTable.Row row, Map<LogColumn, Integer> places, Collection<Problem> problems) {
         this.file = file;
         this.row = row;
         this.places = new EnumMap<>(places);

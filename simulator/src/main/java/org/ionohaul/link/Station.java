@@ -214,7 +214,8 @@ public final class Station {
     private void hear(Burst burst, long arrivalNanos) {
         Reception reception = reception(burst, arrivalNanos);
         Demodulator demodulator = setup.demodulator();
-        boolean isFound = medium.hearsFromNanos(number) <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
+        boolean isFound =
+                medium.hearsFromNanos(number) <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
         if (isFound) {
             demodulator.decode(reception, burst, arrivalNanos, store);
         }

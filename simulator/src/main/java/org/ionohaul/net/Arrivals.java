@@ -58,8 +58,7 @@ public sealed interface Arrivals {
     record WhenThrough(double pauseSeconds) implements Arrivals {
         /** Checks the pause. */
         public WhenThrough {
-            OutOfRange.unless(
-                    pauseSeconds > 0 && pauseSeconds <= 1e6, "pauseSeconds", "must be above 0", pauseSeconds);
+            OutOfRange.unless(pauseSeconds > 0 && pauseSeconds <= 1e6, "pauseSeconds", "must be above 0", pauseSeconds);
         }
     }
 }

@@ -45,7 +45,12 @@ public final class Net {
             for (int number = 0; number < kinds.size(); number++) {
                 int at = station;
                 Writer writer = new Writer(
-                        engine, streams, station, number, kinds.get(number), (kind, bytes) -> onWritten(at, kind, bytes));
+                        engine,
+                        streams,
+                        station,
+                        number,
+                        kinds.get(number),
+                        (kind, bytes) -> onWritten(at, kind, bytes));
                 own.put(kinds.get(number), writer);
                 writer.begin();
             }

@@ -83,8 +83,7 @@ final class Operator {
 
     private boolean findsOthers() {
         return rules.listensNanos() > 0
-                && net.conversations()
-                        .isBusy(place, channel, net.engine().nowNanos() - rules.listensNanos());
+                && net.conversations().isBusy(place, channel, net.engine().nowNanos() - rules.listensNanos());
     }
 
     /**

@@ -12,7 +12,8 @@ public record Wait(long shortestNanos, long longestNanos) {
     /** Checks both ends. */
     public Wait {
         OutOfRange.unless(shortestNanos >= 0, "shortestNanos", "must not be negative", shortestNanos);
-        OutOfRange.unless(longestNanos >= shortestNanos, "longestNanos", "must not be below the shortest", longestNanos);
+        OutOfRange.unless(
+                longestNanos >= shortestNanos, "longestNanos", "must not be below the shortest", longestNanos);
     }
 
     /**

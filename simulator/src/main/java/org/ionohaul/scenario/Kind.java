@@ -124,7 +124,8 @@ record Kind<T>(String words, Reading<T> reading) {
                 return number;
             }
             throw new WrongValue(
-                    shown(value) + " is no number above 0 and up to 1000", "write a number such as 1.5, without a unit");
+                    shown(value) + " is no number above 0 and up to 1000",
+                    "write a number such as 1.5, without a unit");
         });
     }
 

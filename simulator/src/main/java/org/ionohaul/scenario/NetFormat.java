@@ -49,7 +49,11 @@ final class NetFormat {
             "audible", "Groups that hear each other better or worse than the rest; repeated.", BETWEEN, BETWEEN_SNR);
 
     static final Key<Integer> CHANNELS = Key.of(
-                    "channels", "channels", Kind.count(), 2L, "On how many frequencies the gateway can be called, 1 to 20.")
+                    "channels",
+                    "channels",
+                    Kind.count(),
+                    2L,
+                    "On how many frequencies the gateway can be called, 1 to 20.")
             .otherwise(1L);
     static final Key<Boolean> RADIO_EACH = Key.of(
                     "radio-each",
@@ -101,11 +105,7 @@ final class NetFormat {
                             + " calls anew after a call that went well.")
             .otherwise("5 s .. 30 s");
     static final Key<Wait> REDIAL = Key.of(
-                    "redial",
-                    "redial",
-                    wait("a wait"),
-                    "20 s .. 60 s",
-                    "How long it waits after a call in vain.")
+                    "redial", "redial", wait("a wait"), "20 s .. 60 s", "How long it waits after a call in vain.")
             .otherwise("20 s .. 60 s");
     static final Key<Double> REDIAL_GROWTH = Key.of(
                     "redial-growth",
@@ -179,8 +179,8 @@ final class NetFormat {
                     1L,
                     "Most messages that are handed over in one call, 1 to 200.")
             .otherwise(20L);
-    static final Group DISCIPLINE = Group.of(
-            "discipline", "What the stations have agreed on.", ACCESS, ORDER, SLOT, MESSAGES_A_CALL);
+    static final Group DISCIPLINE =
+            Group.of("discipline", "What the stations have agreed on.", ACCESS, ORDER, SLOT, MESSAGES_A_CALL);
 
     static final Key<String> MESSAGE_NAME =
             Key.of("name", "name", Kind.name(), "situation", "What people call such messages.");
@@ -195,18 +195,18 @@ final class NetFormat {
                     "priority", "priority", Kind.count(), 2L, "1, most urgent, to 9; used where order is by priority.")
             .otherwise(5L);
     static final Key<Uncertain> MESSAGE_SIZE = Key.of(
-                    "size",
-                    "size",
-                    Kind.uncertain(Dimension.SIZE),
-                    "500 B .. 3000 B",
-                    "How long it is on the air, after compression; a range or another distribution, drawn for each message."
-                            + " 1 B to 1 MB.");
+            "size",
+            "size",
+            Kind.uncertain(Dimension.SIZE),
+            "500 B .. 3000 B",
+            "How long it is on the air, after compression; a range or another distribution, drawn for each message."
+                    + " 1 B to 1 MB.");
     static final Key<Double> RATE = Key.of(
-                    "rate",
-                    "perHour",
-                    Kind.quantity(Dimension.RATE),
-                    "2 /h",
-                    "How many are written an hour at (or for) each station, by chance.");
+            "rate",
+            "perHour",
+            Kind.quantity(Dimension.RATE),
+            "2 /h",
+            "How many are written an hour at (or for) each station, by chance.");
     static final Key<List<Deadline>> TIMES = Key.of(
             "at",
             "atSeconds",
@@ -271,7 +271,9 @@ final class NetFormat {
     static final Group GATEWAY = new Group(
                     "gateway",
                     "The station that all call: its keys are those of far in a scenario, but for snr and signal.",
-                    Stream.concat(END_KEYS.stream(), Stream.of(CHANNELS, RADIO_EACH, DWELL, SESSION_LIMIT, IDLE_LIMIT, CALLS))
+                    Stream.concat(
+                                    END_KEYS.stream(),
+                                    Stream.of(CHANNELS, RADIO_EACH, DWELL, SESSION_LIMIT, IDLE_LIMIT, CALLS))
                             .toList(),
                     ScenarioFormat.FAR.parts(),
                     false)

@@ -128,7 +128,8 @@ public final class NetReader {
         refuseNamesTwice(sections, groups);
         int stations = groups.stream().mapToInt(StationGroup::count).sum();
         if (stations > NetRules.MOST_STATIONS) {
-            top.problem("has " + stations + " stations; at most 500 can be simulated", "lower the counts of the groups");
+            top.problem(
+                    "has " + stations + " stations; at most 500 can be simulated", "lower the counts of the groups");
         }
         NetScenario scenario = top.build(() -> new NetScenario(
                 TomlFolder.nameOf(file),
@@ -231,15 +232,17 @@ public final class NetReader {
     }
 
     private static Arrivals arrivals(Section message, double load, double clockSeconds) {
-        List<Key<?>> stated = new ArrayList<>(
-                List.of(NetFormat.RATE, NetFormat.TIMES, NetFormat.EVENT, NetFormat.PAUSE_AFTER));
+        List<Key<?>> stated =
+                new ArrayList<>(List.of(NetFormat.RATE, NetFormat.TIMES, NetFormat.EVENT, NetFormat.PAUSE_AFTER));
         stated.removeIf(it -> !message.has(it));
         if (stated.isEmpty() && !message.mayComplain()) {
             return new Arrivals.Poisson(1);
         }
         if (stated.size() != 1) {
             message.problem(
-                    stated.isEmpty() ? "does not say when such messages are written" : "says in two ways when they are written",
+                    stated.isEmpty()
+                            ? "does not say when such messages are written"
+                            : "says in two ways when they are written",
                     "state one of rate, at, after and pause");
             return new Arrivals.Poisson(1);
         }
@@ -295,11 +298,12 @@ public final class NetReader {
             if (two.size() != 2) {
                 section.problem(NetFormat.BETWEEN, "must name two groups", "write the same name twice for one group");
             } else if (!names.containsAll(two)) {
-                String unknown = two.stream().filter(it -> !names.contains(it)).findFirst().orElseThrow();
+                String unknown = two.stream()
+                        .filter(it -> !names.contains(it))
+                        .findFirst()
+                        .orElseThrow();
                 section.problem(
-                        NetFormat.BETWEEN,
-                        "there is no group \"" + unknown + "\"",
-                        Spelling.advice(unknown, names));
+                        NetFormat.BETWEEN, "there is no group \"" + unknown + "\"", Spelling.advice(unknown, names));
             } else {
                 int one = names.indexOf(two.get(0));
                 int other = names.indexOf(two.get(1));
@@ -307,9 +311,8 @@ public final class NetReader {
             }
         }
         boolean isNeeded = stations > 1 && between.size() < groups.size() * (groups.size() + 1) / 2;
-        Uncertain all = isNeeded || top.has(NetFormat.AUDIBILITY)
-                ? top.get(NetFormat.AUDIBILITY)
-                : new Uncertain.Known(0);
+        Uncertain all =
+                isNeeded || top.has(NetFormat.AUDIBILITY) ? top.get(NetFormat.AUDIBILITY) : new Uncertain.Known(0);
         return new NetScenario.Audibilities(all, between);
     }
 
@@ -338,7 +341,8 @@ public final class NetReader {
         if (messages > MOST_MESSAGES) {
             top.problem(
                     NetFormat.LOAD,
-                    "gives some " + String.format(Locale.ROOT, "%,d", Math.round(messages)) + " messages a trial; at most 20,000 can be simulated",
+                    "gives some " + String.format(Locale.ROOT, "%,d", Math.round(messages))
+                            + " messages a trial; at most 20,000 can be simulated",
                     "lower the rates, the counts or the horizon");
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What a result came from, beside the seed: enough to get it again, byte for byte.
@@ -18,6 +19,12 @@ public record Provenance(String version, List<InputFile> inputs, Map<String, Str
     public Provenance {
         inputs = List.copyOf(inputs);
         changes = Collections.unmodifiableMap(new TreeMap<>(changes));
+    }
+
+    /** Returns it with another file that went in. */
+    public Provenance with(InputFile file) {
+        return new Provenance(
+                version, Stream.concat(inputs.stream(), Stream.of(file)).toList(), changes);
     }
 
     /** Returns the version of the program, from the manifest of the jar it runs from. */

@@ -2,8 +2,8 @@ package org.ionohaul.traffic;
 
 import java.util.List;
 import java.util.Optional;
-import org.ionohaul.scenario.StationGroup;
 import org.ionohaul.net.MessageKind;
+import org.ionohaul.scenario.StationGroup;
 import org.ionohaul.statistics.Estimate;
 
 /**

@@ -31,7 +31,9 @@ final class MessageTimes {
         this.warmUpSeconds = warmUpSeconds;
         this.endSeconds = endSeconds;
         writtenSeconds = trials.stream()
-                .map(it -> it.stream().mapToDouble(each -> each.writtenNanos() * 1e-9).toArray())
+                .map(it -> it.stream()
+                        .mapToDouble(each -> each.writtenNanos() * 1e-9)
+                        .toArray())
                 .toArray(double[][]::new);
         tookSeconds = trials.stream()
                 .map(it -> it.stream().mapToDouble(NetTrial.Message::seconds).toArray())
@@ -80,7 +82,8 @@ final class MessageTimes {
     /** Returns how many were written a trial, of those that count. */
     double writtenATrial() {
         return Arrays.stream(writtenSeconds)
-                .mapToLong(it -> Arrays.stream(it).filter(at -> at >= warmUpSeconds).count())
+                .mapToLong(it ->
+                        Arrays.stream(it).filter(at -> at >= warmUpSeconds).count())
                 .average()
                 .orElse(0);
     }

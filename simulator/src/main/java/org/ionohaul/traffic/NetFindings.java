@@ -97,9 +97,8 @@ public record NetFindings(
     private static double waiting(NetTrial trial, double atSeconds) {
         long atNanos = Math.round(1e9 * atSeconds);
         return trial.messages().stream()
-                .filter(it -> it.writtenNanos() <= atNanos
-                        && it.deliveredNanos() > atNanos
-                        && it.givenUpNanos() > atNanos)
+                .filter(it ->
+                        it.writtenNanos() <= atNanos && it.deliveredNanos() > atNanos && it.givenUpNanos() > atNanos)
                 .count();
     }
 
@@ -155,7 +154,8 @@ public record NetFindings(
             Predicate<NetTrial.Message> isThrough = it -> isOfKind.test(it) && it.isDelivered();
             MessageTimes times = new MessageTimes(
                     trials.stream()
-                            .map(trial -> trial.messages().stream().filter(isOfKind).toList())
+                            .map(trial ->
+                                    trial.messages().stream().filter(isOfKind).toList())
                             .toList(),
                     scenario.warmUpSeconds(),
                     scenario.horizonSeconds());

@@ -21,7 +21,8 @@ record NetTables(NetFindings findings) {
                 .distinct()
                 .sorted()
                 .toList();
-        List<Cell> heads = new ArrayList<>(List.of(Cell.of("message"), Cell.of("written"), Cell.of("5 of 10 in"), Cell.of("9 of 10 in")));
+        List<Cell> heads = new ArrayList<>(
+                List.of(Cell.of("message"), Cell.of("written"), Cell.of("5 of 10 in"), Cell.of("9 of 10 in")));
         deadlines.forEach(it -> heads.add(Cell.of("in " + TimeText.given(it))));
         heads.add(Cell.of("through"));
         return new Table(
@@ -80,6 +81,8 @@ record NetTables(NetFindings findings) {
     static Cell number(Estimate estimate) {
         return new Cell(
                 String.format(Locale.ROOT, "%.1f", estimate.value()),
-                Double.isInfinite(estimate.high()) ? "" : String.format(Locale.ROOT, "%.1f-%.1f", estimate.low(), estimate.high()));
+                Double.isInfinite(estimate.high())
+                        ? ""
+                        : String.format(Locale.ROOT, "%.1f-%.1f", estimate.low(), estimate.high()));
     }
 }

@@ -39,16 +39,17 @@ record NetWords(NetFindings findings) {
     }
 
     private static String discipline(Discipline discipline) {
-        String order =
-                switch (discipline.order()) {
-                    case FIRST_COME -> "first come, first served";
-                    case PRIORITY -> "the most urgent first";
-                    case SHORT_FIRST -> "short messages first";
-                };
+        String order = switch (discipline.order()) {
+            case FIRST_COME -> "first come, first served";
+            case PRIORITY -> "the most urgent first";
+            case SHORT_FIRST -> "short messages first";
+        };
         return switch (discipline.access()) {
-            case FREE -> "anybody calls who finds it clear" + (discipline.order() == Order.FIRST_COME ? "" : ", " + order);
-            case ROSTER -> "a roster of " + TimeText.given(discipline.slotNanos() * 1e-9) + " each"
-                    + (discipline.order() == Order.FIRST_COME ? "" : ", " + order);
+            case FREE ->
+                "anybody calls who finds it clear" + (discipline.order() == Order.FIRST_COME ? "" : ", " + order);
+            case ROSTER ->
+                "a roster of " + TimeText.given(discipline.slotNanos() * 1e-9) + " each"
+                        + (discipline.order() == Order.FIRST_COME ? "" : ", " + order);
             case IN_TURN -> "the gateway names who is next, " + order;
         };
     }
@@ -96,8 +97,7 @@ record NetWords(NetFindings findings) {
     static String number(Estimate estimate) {
         return Double.isInfinite(estimate.high())
                 ? String.format(Locale.ROOT, "%.1f", estimate.value())
-                : String.format(
-                Locale.ROOT, "%.1f (%.1f to %.1f)", estimate.value(), estimate.low(), estimate.high());
+                : String.format(Locale.ROOT, "%.1f (%.1f to %.1f)", estimate.value(), estimate.low(), estimate.high());
     }
 
     private static String odds(Estimate share) {

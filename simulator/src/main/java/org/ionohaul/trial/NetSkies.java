@@ -43,9 +43,10 @@ final class NetSkies implements Audibility {
         between = new double[groups.size()][groups.size()];
         for (int one = 1; one < groups.size(); one++) {
             for (int other = one + 1; other < groups.size(); other++) {
-                double probability = streams.open(Purpose.AUDIBILITY, one, other).nextDouble() + 0x1.0p-54;
-                between[one][other] = Decibels.toRatio(
-                        scenario.audibility().snrDb(groups.get(one), groups.get(other), probability));
+                double probability =
+                        streams.open(Purpose.AUDIBILITY, one, other).nextDouble() + 0x1.0p-54;
+                between[one][other] =
+                        Decibels.toRatio(scenario.audibility().snrDb(groups.get(one), groups.get(other), probability));
                 between[other][one] = between[one][other];
             }
         }

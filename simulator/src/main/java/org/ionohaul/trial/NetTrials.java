@@ -99,5 +99,4 @@ public final class NetTrials {
         Emission emission = scenario.mode().emission();
         return Decibels.toRatio(-emission.crestFactorDb()) * Reception.NOISE_BANDWIDTH_HZ / emission.bandwidthHz();
     }
-
 }

@@ -19,7 +19,8 @@ final class NetCommandTest {
         return Main.commandLine(scenario -> new Trials(scenario)::run, Interruption.never())
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
-                .execute(Stream.concat(Stream.of("net", VALLEY), Stream.of(more)).toArray(String[]::new));
+                .execute(
+                        Stream.concat(Stream.of("net", VALLEY), Stream.of(more)).toArray(String[]::new));
     }
 
     @Test

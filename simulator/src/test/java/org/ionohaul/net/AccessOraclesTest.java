@@ -73,7 +73,11 @@ final class AccessOraclesTest {
     void theBestOfAlohaIsOneOverTwoEAndOfSlottedAlohaOneOverE() {
         assertEquals(1 / (2 * Math.E), 0.5 * Math.exp(-2 * 0.5), 1e-15);
         assertEquals(1 / Math.E, 1 * Math.exp(-1), 1e-15);
-        assertEquals(0.815, nonPersistent(9.9, PROPAGATION), 0.0005, "capacity in table I of Kleinrock and Tobagi, from memory");
+        assertEquals(
+                0.815,
+                nonPersistent(9.9, PROPAGATION),
+                0.0005,
+                "capacity in table I of Kleinrock and Tobagi, from memory");
     }
 
     private static double nonPersistent(double load, double a) {

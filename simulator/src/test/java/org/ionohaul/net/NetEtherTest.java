@@ -20,7 +20,9 @@ final class NetEtherTest {
     void anotherStationsPowerIsAddedToTheNoiseWhileItIsOnTheAir() {
         SteadyReception alone = new SteadyReception(20);
         DisturbedReception disturbed = new DisturbedReception(
-                alone, List.of(Disturber.steady(SECOND, 2 * SECOND, 9), Disturber.fading(0, SECOND, new SteadyReception(10))), 2);
+                alone,
+                List.of(Disturber.steady(SECOND, 2 * SECOND, 9), Disturber.fading(0, SECOND, new SteadyReception(10))),
+                2);
         assertEquals(1 + 2 * 10, disturbanceAt(disturbed, 0), 1e-9);
         assertEquals(1 + 2 * 9, disturbanceAt(disturbed, SECOND), 1e-9, "the one ends as the other begins");
         assertEquals(1, disturbanceAt(disturbed, 2 * SECOND), 1e-9);

@@ -42,13 +42,15 @@ final class NetOracles {
             double expected,
             int replications,
             LongToDoubleFunction replication) {
-        double[] values = LongStream.range(0, replications).mapToDouble(replication).toArray();
+        double[] values =
+                LongStream.range(0, replications).mapToDouble(replication).toArray();
         return row(oracle, quantity, source, expected, values);
     }
 
     static String row(String oracle, String quantity, String source, double expected, double[] values) {
         double mean = Arrays.stream(values).average().orElseThrow();
-        double variance = Arrays.stream(values).map(it -> (it - mean) * (it - mean)).sum() / (values.length - 1);
+        double variance =
+                Arrays.stream(values).map(it -> (it - mean) * (it - mean)).sum() / (values.length - 1);
         double error = Math.sqrt(variance / values.length);
         double z = (mean - expected) / error;
         String row = String.format(

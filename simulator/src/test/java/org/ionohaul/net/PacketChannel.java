@@ -101,8 +101,8 @@ final class PacketChannel {
         Station station = restingStation();
         switch (rule) {
             case AT_ONCE -> send(station);
-            case AT_SLOT -> engine.schedule(
-                    Math.floorMod(-engine.nowNanos(), PACKET_NANOS), () -> send(restingStation()));
+            case AT_SLOT ->
+                engine.schedule(Math.floorMod(-engine.nowNanos(), PACKET_NANOS), () -> send(restingStation()));
             case IF_IDLE -> {
                 if (!station.hearsOthers()) {
                     send(station);
@@ -158,8 +158,7 @@ final class PacketChannel {
                 0);
         Radio radio = Radio.of(new StationTimes(0, 0, 0, 0));
         return new LinkParts(
-                new ModeSpec(
-                        new Signals(List.of(packet), packet, packet, packet), rules, new RatePolicyRules.Fixed(1)),
+                new ModeSpec(new Signals(List.of(packet), packet, packet, packet), rules, new RatePolicyRules.Fixed(1)),
                 radio,
                 radio,
                 new Chances(

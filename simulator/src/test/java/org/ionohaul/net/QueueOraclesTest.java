@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -53,7 +53,8 @@ final class QueueOraclesTest {
             String name, String source, double load, DoubleUnaryOperator service, double variance, double meanWait) {
         assertEquals(load * (1 + variance) / (2 * (1 - load)), meanWait, 1e-12, "Pollaczek-Khinchine");
         List<List<Letter>> runs = runs(Order.FIRST_COME, 5, List.of(poisson("all", 1, service, load / 5)));
-        rows.add(NetOracles.row(name, "mean wait", source, meanWait, means(runs, it -> true, QueueOraclesTest::waitSeconds)));
+        rows.add(NetOracles.row(
+                name, "mean wait", source, meanWait, means(runs, it -> true, QueueOraclesTest::waitSeconds)));
         rows.add(NetOracles.row(
                 name,
                 "share that finds nobody",
@@ -113,7 +114,12 @@ final class QueueOraclesTest {
             term *= (machines - k) / thinkSeconds;
         }
         MessageKind kind = new MessageKind(
-                "repair", false, 1, it -> BYTES * EXPONENTIAL.applyAsDouble(it), new Arrivals.WhenThrough(thinkSeconds), List.of());
+                "repair",
+                false,
+                1,
+                it -> BYTES * EXPONENTIAL.applyAsDouble(it),
+                new Arrivals.WhenThrough(thinkSeconds),
+                List.of());
         List<List<Letter>> runs = runs(Order.FIRST_COME, machines, List.of(kind));
         double watched = WATCHED_SECONDS - WARM_UP_SECONDS;
         rows.add(NetOracles.row(
@@ -141,7 +147,8 @@ final class QueueOraclesTest {
     }
 
     private static List<List<Letter>> runs(Order order, int stations, List<MessageKind> kinds) {
-        OperatorRules operator = new OperatorRules(0, new Wait(0, 0), new Wait(0, 0), 1, 1, Long.MAX_VALUE, OptionalInt.empty(), false);
+        OperatorRules operator =
+                new OperatorRules(0, new Wait(0, 0), new Wait(0, 0), 1, 1, Long.MAX_VALUE, OptionalInt.empty(), false);
         NetRules rules = new NetRules(
                 Collections.nCopies(stations, new NetRules.Member(operator, kinds)),
                 new GatewayRules(1, false, 1, Long.MAX_VALUE, Long.MAX_VALUE, false),

@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A net's file says what it means, and what is wrong with it is told at its place. */
 final class NetReaderTest {
-    private static final Path VALLEY = ShippedFilesTest.SCENARIOS.resolve("nets").resolve("bridge-valley.toml");
+    private static final Path VALLEY =
+            ShippedFilesTest.SCENARIOS.resolve("nets").resolve("bridge-valley.toml");
 
     /** Ways of stating the same thing, of which a file uses one. */
     private static final String[] OTHER_WAYS = {
@@ -52,7 +53,10 @@ final class NetReaderTest {
         assertEquals(14, net.stations());
         assertEquals("Valley desk", net.nameOf(0));
         assertEquals("Shelter 14", net.nameOf(14));
-        assertEquals(13, net.groups().get(0).pair().sky().conditions(key -> 0.5).far().snrDb(), 1e-6);
+        assertEquals(
+                13,
+                net.groups().get(0).pair().sky().conditions(key -> 0.5).far().snrDb(),
+                1e-6);
         List<MessageKind> kinds = net.groups().get(0).kinds();
         assertEquals(new Arrivals.AfterEvent(300, 900), kinds.get(0).arrivals());
         assertEquals(new Arrivals.Poisson(1), kinds.get(1).arrivals());
@@ -69,10 +73,7 @@ final class NetReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             group.1.count              | 0             | group.1.count: must be from 1 to 500 stations, but is 0
             load                       | -1            | load: -1 is no number above 0 and up to 1000
             warm-up                    | 90 min        | warm-up: must be shorter than the horizon, but is "90 min"
@@ -96,7 +97,8 @@ final class NetReaderTest {
 
     static Stream<WrittenExamples.Place> keys() {
         // Paths stand in place of the condition that the examples have.
-        return WrittenExamples.places(NetFormat.TOP).stream().filter(it -> !it.name().startsWith("sky.path"));
+        return WrittenExamples.places(NetFormat.TOP).stream()
+                .filter(it -> !it.name().startsWith("sky.path"));
     }
 
     @Test
@@ -148,14 +150,18 @@ final class NetReaderTest {
 
     private static NetScenario readExamples(Map<String, String> overrides) throws ScenarioProblems, IOException {
         Map<String, String> texts = new HashMap<>();
-        String[] others = Stream.of(OTHER_WAYS).filter(it -> !it.equals("group.message.rate")).toArray(String[]::new);
+        String[] others = Stream.of(OTHER_WAYS)
+                .filter(it -> !it.equals("group.message.rate"))
+                .toArray(String[]::new);
         texts.put(
                 "net.toml",
                 WrittenExamples.of(NetFormat.TOP, others)
                         .replace("\"fieldpost\"", "\"brisk-comb\"")
                         .replaceFirst("(?s)(\\[gateway].*?)Weir Cottage", "$1Desk")
                         .replaceFirst("(?s)(\\[\\[group]].*?)Weir Cottage", "$1shelters"));
-        texts.put("modes/brisk-comb.toml", Files.readString(ShippedFilesTest.SCENARIOS.resolve("modes/brisk-comb.toml")));
-        return NetReader.read(SourceFiles.of(texts), Path.of("net.toml"), overrides).scenario();
+        texts.put(
+                "modes/brisk-comb.toml", Files.readString(ShippedFilesTest.SCENARIOS.resolve("modes/brisk-comb.toml")));
+        return NetReader.read(SourceFiles.of(texts), Path.of("net.toml"), overrides)
+                .scenario();
     }
 }

@@ -38,17 +38,19 @@ final class LonelyNetTest {
     void aNetOfOneStationIsASessionAlone(String mode) throws IOException, ScenarioProblems {
         NetScenario net = net(mode);
         Scenario pair = net.groups().get(0).pair();
-        Transfer transfer = new Transfer(
-                "one", List.of(new PayloadFile("it", BYTES)), List.of(Direction.UPLOAD), List.of());
+        Transfer transfer =
+                new Transfer("one", List.of(new PayloadFile("it", BYTES)), List.of(Direction.UPLOAD), List.of());
         Trials alone = new Trials(pair.sending(List.of(transfer), HORIZON_SECONDS));
         NetTrials shared = new NetTrials(net);
         int delivered = 0;
         int bursts = 0;
         for (long trial = 0; trial < TRIALS; trial++) {
             BurstTimes watch = new BurstTimes();
-            SessionResult expected = alone.run(transfer, Direction.UPLOAD, pair.modes().get(0), trial, watch);
+            SessionResult expected =
+                    alone.run(transfer, Direction.UPLOAD, pair.modes().get(0), trial, watch);
             NetTrial observed = shared.run(trial, true);
-            List<AirSpan> first = observed.spans().subList(0, Math.min(watch.spans.size(), observed.spans().size()));
+            List<AirSpan> first = observed.spans()
+                    .subList(0, Math.min(watch.spans.size(), observed.spans().size()));
             assertEquals(watch.spans, first, mode + " trial " + trial);
             NetTrial.Message message = observed.messages().get(0);
             OptionalLong seen =
@@ -69,14 +71,13 @@ final class LonelyNetTest {
         @Override
         public void onSent(End from, Burst burst, long durationNanos) {
             int sender = from == End.NEAR ? 1 : 0;
-            spans.add(new AirSpan(
-                    0, sender, 1 - sender, burst.startNanos(), burst.startNanos() + durationNanos, false));
+            spans.add(
+                    new AirSpan(0, sender, 1 - sender, burst.startNanos(), burst.startNanos() + durationNanos, false));
         }
     }
 
     private static NetScenario net(String mode) throws IOException, ScenarioProblems {
-        String text =
-                """
+        String text = """
                 title = "One station, one gateway"
                 seed = 5
                 trials = 8
@@ -117,8 +118,7 @@ final class LonelyNetTest {
                 [sky]
                 condition = "mid-latitude moderate"
                 slow-variation = { deviation = "2.5 dB", time-constant = "45 s" }
-                """
-                        .formatted(mode, BYTES);
+                """.formatted(mode, BYTES);
         SourceFiles files = SourceFiles.of(
                 Map.of("net.toml", text, "modes/" + mode + ".toml", Files.readString(MODES.resolve(mode + ".toml"))));
         return NetReader.read(files, Path.of("net.toml"), Map.of()).scenario();

@@ -1,4 +1,4 @@
-package org.ionohaul.fieldlog;
+package org.ionohaul.scenario;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,8 +15,13 @@ import org.apache.commons.csv.CSVRecord;
  *
  * @param rows the lines that hold cells, the heads first; may be empty
  */
-record LogTable(List<Row> rows) {
+public record CellTable(List<Row> rows) {
     private static final char[] SEPARATORS = {',', ';', '\t'};
+
+    /** Copies the list. */
+    public CellTable {
+        rows = List.copyOf(rows);
+    }
 
     /**
      * One line of cells.
@@ -25,20 +30,26 @@ record LogTable(List<Row> rows) {
      * @param cells what stands in it
      * @param columns where each cell begins, from 1; one a cell
      */
-    record Row(int line, List<String> cells, List<Integer> columns) {
+    public record Row(int line, List<String> cells, List<Integer> columns) {
+        /** Copies the lists. */
+        public Row {
+            cells = List.copyOf(cells);
+            columns = List.copyOf(columns);
+        }
+
         /** Returns a cell without spaces around it; empty if the line is shorter. */
-        String cell(int index) {
+        public String cell(int index) {
             return index < cells.size() ? cells.get(index).strip() : "";
         }
 
         /** Returns where a cell begins, or would begin after the last one. */
-        int column(int index) {
+        public int column(int index) {
             return index < columns.size()
                     ? columns.get(index)
                     : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
         }
 
-        boolean isEmpty() {
+        private boolean isEmpty() {
             return cells.stream().allMatch(String::isBlank);
         }
     }
@@ -48,7 +59,7 @@ record LogTable(List<Row> rows) {
      *
      * @throws IOException if quotation marks don't pair; the message says where
      */
-    static LogTable of(String text) throws IOException {
+    public static CellTable of(String text) throws IOException {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         char separator = separatorOf(plain);
         CSVFormat format = CSVFormat.DEFAULT
@@ -74,7 +85,7 @@ record LogTable(List<Row> rows) {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
-        return new LogTable(rows);
+        return new CellTable(rows);
     }
 
     private static char separatorOf(String text) {
