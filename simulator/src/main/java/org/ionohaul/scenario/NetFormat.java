@@ -257,15 +257,15 @@ final class NetFormat {
 
     /** What an end of a pair has, but for how patient the operator of a pair is. */
     private static final List<Key<?>> END_KEYS = ScenarioFormat.NEAR.keys().stream()
-            .filter(it -> it != ScenarioFormat.PATIENCE)
+            .filter(it -> !it.equals(ScenarioFormat.PATIENCE))
             .toList();
 
     static final Group AT_GATEWAY = new Group(
             "gateway",
             "How the gateway hears these stations; what is left out is as under gateway at the top.",
-            END_KEYS.stream().filter(it -> it != ScenarioFormat.END_NAME).toList(),
+            END_KEYS.stream().filter(it -> !it.equals(ScenarioFormat.END_NAME)).toList(),
             ScenarioFormat.FAR.parts().stream()
-                    .filter(it -> it != ScenarioFormat.STATION && it != ScenarioFormat.FOLD_BACK)
+                    .filter(it -> !it.equals(ScenarioFormat.STATION) && !it.equals(ScenarioFormat.FOLD_BACK))
                     .toList(),
             false);
     static final Group GATEWAY = new Group(

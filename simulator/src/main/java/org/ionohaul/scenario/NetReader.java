@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -101,9 +102,11 @@ public final class NetReader {
     /** Modes lie in the folder of that name beside the file or, where there is none, beside its own folder. */
     private ModeFiles modeFiles() {
         TomlFolder beside = TomlFolder.ofModesBeside(file, files);
-        Path folder = file.toAbsolutePath().normalize().getParent();
-        boolean isAbove = beside.names().isEmpty() && folder != null;
-        return new ModeFiles(isAbove ? TomlFolder.ofModesBeside(folder, files) : beside, overrides, notes);
+        Optional<Path> folder = Optional.ofNullable(
+                        file.toAbsolutePath().normalize().getParent())
+                .filter(it -> beside.names().isEmpty());
+        return new ModeFiles(
+                folder.map(it -> TomlFolder.ofModesBeside(it, files)).orElse(beside), overrides, notes);
     }
 
     private NetScenario scenario() {

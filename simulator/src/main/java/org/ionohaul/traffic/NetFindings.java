@@ -67,7 +67,7 @@ public record NetFindings(
                 tally.share(it -> true, it -> it.isDelivered() ? 1 : 0, 0, 1),
                 tally.mean(it -> it.occupiedNanos() / channelNanos, 1),
                 tally.mean(it -> it.collidedNanos() / channelNanos, 1),
-                tally.mean(it -> Math.min(channelNanos, it.toBusyGatewayNanos()) / channelNanos, 1),
+                tally.mean(it -> Math.min(channelNanos, (double) it.toBusyGatewayNanos()) / channelNanos, 1),
                 tally.mean(NetTrial::calls, MANY),
                 tally.mean(NetTrial::refusals, MANY),
                 tally.mean(NetTrial::cutOff, MANY),
@@ -150,7 +150,7 @@ public record NetFindings(
         }
 
         KindFindings kind(StationGroup group, MessageKind kind) {
-            Predicate<NetTrial.Message> isOfKind = it -> it.kind() == kind;
+            Predicate<NetTrial.Message> isOfKind = it -> it.kind().equals(kind);
             Predicate<NetTrial.Message> isThrough = it -> isOfKind.test(it) && it.isDelivered();
             MessageTimes times = new MessageTimes(
                     trials.stream()

@@ -8,11 +8,22 @@ import org.ionohaul.statistics.Jackknifed;
 /**
  * A ratio of two sums over independent trials, such as messages in time to messages written. Messages of one trial share its
  * luck, so that trials, and not messages, are what the interval counts (grouped jackknife).
- *
- * @param numerators what each trial adds to the numerator
- * @param denominators what it adds to the denominator
  */
-record RatioOfSums(double[] numerators, double[] denominators) {
+final class RatioOfSums {
+    private final double[] numerators;
+    private final double[] denominators;
+
+    /**
+     * Makes a ratio.
+     *
+     * @param numerators what each trial adds to the numerator
+     * @param denominators what it adds to the denominator
+     */
+    RatioOfSums(double[] numerators, double[] denominators) {
+        this.numerators = numerators;
+        this.denominators = denominators;
+    }
+
     /** Returns whether there is anything to divide by. */
     boolean exists() {
         return Arrays.stream(denominators).sum() > 0;

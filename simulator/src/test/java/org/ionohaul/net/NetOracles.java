@@ -77,7 +77,7 @@ final class NetOracles {
     }
 
     private static String name(String row) {
-        String[] cells = row.split(",");
+        String[] cells = row.split(",", -1);
         return cells[0] + "," + cells[1];
     }
 }
