@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * What a result came from, beside the seed: enough to get it again, byte for byte.
  *
  * @param version version of the program
- * @param inputs the scenario file first, then the mode files
+ * @param inputs the scenario file first, then the mode files, then tables of readings
  * @param changes values that were taken instead of those in the files, by key
  */
 public record Provenance(String version, List<InputFile> inputs, Map<String, String> changes) {
