@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.NetReader;
@@ -24,6 +25,7 @@ import org.ionohaul.study.LineStore;
 import org.ionohaul.traffic.NetCsv;
 import org.ionohaul.traffic.NetFindings;
 import org.ionohaul.traffic.NetJson;
+import org.ionohaul.traffic.NetPage;
 import org.ionohaul.traffic.NetPoint;
 import org.ionohaul.traffic.NetSweep;
 import org.ionohaul.traffic.NetText;
@@ -45,7 +47,7 @@ import picocli.CommandLine.Spec;
                     + " gateway. With --vary, at several values of a key: more stations, more messages, another channel,"
                     + " another discipline; and where waiting grows beyond bounds.",
             "",
-            "Prints a summary and writes a folder of results: net.csv and net.json. The same file and seed give the same results,"
+            "Prints a summary and writes a folder of results: net.html (with the time line of a trial, or the knee), net.csv and net.json. The same file and seed give the same results,"
                     + " whatever the number of threads. Trials are kept as they are done: Ctrl-C or a power cut loses"
                     + " seconds, --resume goes on.",
             ""
@@ -167,9 +169,14 @@ final class NetCommand implements Callable<Integer> {
         lines.forEach(terminal::println);
         terminal.flush();
         ResultFolder written = isPartial ? run.partial() : folder;
-        NotWritten.write(written, List.of(new NetCsv(key, points), new NetJson(key, points, provenance(), asked)));
+        NotWritten.write(
+                written,
+                List.of(
+                        page(key, points, scenarios.get(0)),
+                        new NetCsv(key, points),
+                        new NetJson(key, points, provenance(), asked)));
         terminal.println();
-        terminal.println("Written to " + written.path() + ": net.csv, net.json");
+        terminal.println("Written to " + written.path() + ": net.html, net.csv, net.json");
         if (isPartial) {
             terminal.println("PARTIAL: interrupted. Go on with the same command and --resume.");
             terminal.flush();
@@ -178,6 +185,15 @@ final class NetCommand implements Callable<Integer> {
         terminal.flush();
         run.finish();
         return ExitCode.DONE;
+    }
+
+    private ChartPage page(String key, List<NetPoint> points, NetScenario scenario) {
+        if (key.isEmpty()) {
+            return NetPage.of(points.get(0).findings(), new NetTrials(scenario).run(0, true), provenance());
+        }
+        List<String> values = points.stream().map(NetPoint::value).toList();
+        List<Double> numbers = values.size() > 1 ? new KeySweep(key, values).numbers() : List.of();
+        return NetPage.of(new NetSweep(key, points), numbers, provenance());
     }
 
     private Path source() {

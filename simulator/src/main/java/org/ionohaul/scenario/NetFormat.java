@@ -260,11 +260,16 @@ final class NetFormat {
             .filter(it -> !it.equals(ScenarioFormat.PATIENCE))
             .toList();
 
+    /** A measured series belongs to one path, and a net has many. */
+    private static final List<Group> END_PARTS = ScenarioFormat.NEAR.parts().stream()
+            .filter(it -> !it.equals(ScenarioFormat.READINGS))
+            .toList();
+
     static final Group AT_GATEWAY = new Group(
             "gateway",
             "How the gateway hears these stations; what is left out is as under gateway at the top.",
             END_KEYS.stream().filter(it -> !it.equals(ScenarioFormat.END_NAME)).toList(),
-            ScenarioFormat.FAR.parts().stream()
+            END_PARTS.stream()
                     .filter(it -> !it.equals(ScenarioFormat.STATION) && !it.equals(ScenarioFormat.FOLD_BACK))
                     .toList(),
             false);
@@ -275,7 +280,7 @@ final class NetFormat {
                                     END_KEYS.stream(),
                                     Stream.of(CHANNELS, RADIO_EACH, DWELL, SESSION_LIMIT, IDLE_LIMIT, CALLS))
                             .toList(),
-                    ScenarioFormat.FAR.parts(),
+                    END_PARTS,
                     false)
             .with(OPERATORS);
     static final Group GROUP = new Group(
@@ -283,7 +288,7 @@ final class NetFormat {
                     "Stations alike; repeated. Its keys are those of near in a scenario: what is a distribution is drawn for each"
                             + " station, once a trial.",
                     Stream.concat(Stream.of(COUNT), END_KEYS.stream()).toList(),
-                    ScenarioFormat.NEAR.parts(),
+                    END_PARTS,
                     false)
             .with(AT_GATEWAY, MESSAGE, OPERATORS);
 

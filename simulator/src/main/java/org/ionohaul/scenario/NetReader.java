@@ -163,7 +163,8 @@ public final class NetReader {
         Section far = section.partAsIs(NetFormat.AT_GATEWAY).inheriting(gateway);
         SkyReader reader = new SkyReader(
                 top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.HORIZON), top.get(ScenarioFormat.DISTANCE));
-        DescribedSky described = reader.sky(sky, section, far, document);
+        DescribedSky described = reader.sky(
+                sky, section, far, new SeriesReader(files, file, notes, top.get(ScenarioFormat.CLOCK)), document);
         List<MessageKind> kinds = section.someParts(NetFormat.MESSAGE).stream()
                 .map(it -> kind(it, top))
                 .toList();
