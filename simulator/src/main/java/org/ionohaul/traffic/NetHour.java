@@ -47,13 +47,17 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
         double bottom = top + rows * rowHeight;
         double endMinutes = scenario.horizonSeconds() / MINUTE;
         Plot plot = new Plot(
-                svg,
-                Scale.linear(0, endMinutes, left, width - svg.size()),
-                Scale.linear(0, rows, top, bottom));
+                svg, Scale.linear(0, endMinutes, left, width - svg.size()), Scale.linear(0, rows, top, bottom));
         for (int row = 0; row < rows; row++) {
             double y = top + (row + 0.5) * rowHeight;
             svg.line("rule", left, y, plot.right(), y);
-            svg.text(Svg.FAINT, Svg.Anchor.END, left - svg.size() / 2, y + 0.35 * svg.smallSize(), svg.smallSize(), name(row));
+            svg.text(
+                    Svg.FAINT,
+                    Svg.Anchor.END,
+                    left - svg.size() / 2,
+                    y + 0.35 * svg.smallSize(),
+                    svg.smallSize(),
+                    name(row));
         }
         waits(plot, rowHeight);
         sent(plot, rowHeight);
@@ -78,15 +82,31 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
         for (NetTrial.Message message : trial.messages()) {
             if (!message.kind().isForStation()) {
                 long untilNanos = Math.min(message.deliveredNanos(), message.givenUpNanos());
-                bar(plot, "busy", message.station(), rowHeight * 0.8, message.writtenNanos(), untilNanos, message.kind().name()
-                        + (message.isDelivered() ? ", through after " + TimeText.length(message.seconds()) : ", not through"));
+                bar(
+                        plot,
+                        "busy",
+                        message.station(),
+                        rowHeight * 0.8,
+                        message.writtenNanos(),
+                        untilNanos,
+                        message.kind().name()
+                                + (message.isDelivered()
+                                        ? ", through after " + TimeText.length(message.seconds())
+                                        : ", not through"));
             }
         }
     }
 
     private void sent(Plot plot, double rowHeight) {
         for (AirSpan span : merged()) {
-            bar(plot, span.isToBusyGateway() ? "vain" : "sent", span.from(), rowHeight * 0.45, span.fromNanos(), span.untilNanos(), "");
+            bar(
+                    plot,
+                    span.isToBusyGateway() ? "vain" : "sent",
+                    span.from(),
+                    rowHeight * 0.45,
+                    span.fromNanos(),
+                    span.untilNanos(),
+                    "");
         }
     }
 

@@ -70,8 +70,7 @@ final class RulesTest {
     }
 
     private static MessageKind at(boolean isForStation, Double... seconds) {
-        return new MessageKind(
-                "it", isForStation, 1, it -> 100, new Arrivals.Schedule(List.of(seconds)), List.of());
+        return new MessageKind("it", isForStation, 1, it -> 100, new Arrivals.Schedule(List.of(seconds)), List.of());
     }
 
     @Test
@@ -95,7 +94,8 @@ final class RulesTest {
         callsInVain = 100;
         List<Letter> letters = run(1, at(false, 0.0));
         assertEquals(
-                List.of("1 calls 0 on 0 at 0 with 1", "1 calls 0 on 0 at 21 with 1", "1 calls 0 on 0 at 62 with 1"), events);
+                List.of("1 calls 0 on 0 at 0 with 1", "1 calls 0 on 0 at 21 with 1", "1 calls 0 on 0 at 62 with 1"),
+                events);
         assertEquals(63 * SECOND, letters.get(0).givenUpNanos());
         assertEquals(3, events.size());
     }
@@ -118,7 +118,8 @@ final class RulesTest {
         callsInVain = 2;
         run(1, at(false, 0.0));
         assertEquals(
-                List.of("1 calls 0 on 0 at 0 with 1", "1 calls 0 on 1 at 21 with 1", "1 calls 0 on 0 at 42 with 1"), events);
+                List.of("1 calls 0 on 0 at 0 with 1", "1 calls 0 on 1 at 21 with 1", "1 calls 0 on 0 at 42 with 1"),
+                events);
     }
 
     @Test
@@ -138,14 +139,17 @@ final class RulesTest {
         discipline = new Discipline(Access.ROSTER, Order.FIRST_COME, 2 * MINUTE, 5);
         run(3, at(false, 30.0));
         assertEquals(
-                List.of("1 calls 0 on 0 at 30 with 1", "2 calls 0 on 0 at 120 with 1", "3 calls 0 on 0 at 240 with 1"), events);
+                List.of("1 calls 0 on 0 at 30 with 1", "2 calls 0 on 0 at 120 with 1", "3 calls 0 on 0 at 240 with 1"),
+                events);
     }
 
     @Test
     void noMoreMessagesAreTakenIntoACallThanAgreedOn() {
         discipline = new Discipline(Access.FREE, Order.FIRST_COME, MINUTE, 2);
         List<Letter> letters = run(1, at(false, 0.0, 0.0, 0.0));
-        assertEquals(List.of("1 calls 0 on 0 at 0 with 2", "1 calls 0 on 0 at 11 with 1"), events.stream().limit(2).toList());
+        assertEquals(
+                List.of("1 calls 0 on 0 at 0 with 2", "1 calls 0 on 0 at 11 with 1"),
+                events.stream().limit(2).toList());
         assertTrue(letters.stream().allMatch(Letter::isDelivered));
     }
 
@@ -153,7 +157,9 @@ final class RulesTest {
     void inTurnTheOneWhoseMessageGoesFirstHasTheWord() {
         discipline = new Discipline(Access.IN_TURN, Order.FIRST_COME, MINUTE, 5);
         run(2, at(false, 0.0, 0.5));
-        assertEquals(4, events.stream().mapToInt(it -> it.charAt(it.length() - 1) - '0').sum());
+        assertEquals(
+                4,
+                events.stream().mapToInt(it -> it.charAt(it.length() - 1) - '0').sum());
         assertTrue(events.get(0).startsWith("1 calls 0 on 0 at 0"), events.get(0));
         assertTrue(events.get(1).startsWith("2 calls 0 on 0 at 1 with 2"), events.get(1));
     }
