@@ -55,6 +55,7 @@ public final class Station {
         store = new CombiningStore(setup.mode().arq().storeFrames());
         departure = medium.engine().timer(this::onDeparture);
         silence = medium.engine().timer(this::onSilence);
+        outgoing.belongTo(setup.demodulator());
         medium.listen(number, listener);
     }
 
@@ -206,7 +207,7 @@ public final class Station {
     }
 
     private void onArrival(Burst burst, long arrivalNanos) {
-        if (burst.to() == number && burst.from() == peer) {
+        if (burst.to() == number && burst.isFor(setup.demodulator())) {
             hear(burst, arrivalNanos);
         }
     }

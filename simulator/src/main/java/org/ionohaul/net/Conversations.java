@@ -24,8 +24,8 @@ public interface Conversations {
         }
     }
 
-    /** Returns whether a station can call now: it has finished what it did before, and is not being called. */
-    boolean isFree(int station);
+    /** Returns whether a station can call on a channel now: it has finished what it did before, and works nobody who called it. */
+    boolean isFree(int station, int channel);
 
     /** Returns whether a station has heard anybody on a channel since an instant, in nanoseconds since the trial began. */
     boolean isBusy(int station, int channel, long sinceNanos);

@@ -17,7 +17,7 @@ public final class IdealService implements Conversations {
     }
 
     @Override
-    public boolean isFree(int station) {
+    public boolean isFree(int station, int channel) {
         return !isTaken;
     }
 

@@ -36,8 +36,8 @@ final class Operator {
     }
 
     /** Returns whether it neither talks nor waits after a call in vain. */
-    boolean isReady() {
-        return !isTalking && !look.isRunning() && net.conversations().isFree(place);
+    boolean isReady(int onChannel) {
+        return !isTalking && !look.isRunning() && net.conversations().isFree(place, onChannel);
     }
 
     private void onLook() {
@@ -57,7 +57,7 @@ final class Operator {
         long untilTurnNanos = untilTurnNanos();
         if (untilTurnNanos > 0) {
             look.start(untilTurnNanos);
-        } else if (!net.conversations().isFree(place) || findsOthers()) {
+        } else if (!net.conversations().isFree(place, channel) || findsOthers()) {
             changeChannel();
             look.start(draw(rules.holdOff()));
         } else {

@@ -81,8 +81,8 @@ public final class RadioConversations implements Conversations {
     }
 
     @Override
-    public boolean isFree(int station) {
-        Talk talk = station == Net.GATEWAY ? atRadio[0] : atStation[station];
+    public boolean isFree(int station, int channel) {
+        Talk talk = station == Net.GATEWAY ? atRadio[radio(channel)] : atStation[station];
         return talk == null || talk.isOverFor(station);
     }
 
@@ -157,19 +157,16 @@ public final class RadioConversations implements Conversations {
             Cargo cargo = new Cargo(missing(call.fromCaller()), missing(call.fromCalled()));
             SessionParts parts = pairing.parts(call, cargo, ethers.get(call.channel()), this);
             resumes = parts.rules().resumes();
-            Talk before = atStation[station()];
-            if (before != null) {
-                before.session.leave();
-            }
             session = new Session(parts, media.get(call.channel()), call.caller(), call.called(), this);
         }
 
         void begin() {
             calls++;
             letters.forEach(Letter::called);
-            atStation[station()] = this;
             if (call.caller() == Net.GATEWAY) {
                 atRadio[radio(call.channel())] = this;
+            } else {
+                take(call.caller());
             }
             session.pressSend();
         }
@@ -178,8 +175,13 @@ public final class RadioConversations implements Conversations {
             return letters.stream().map(Letter::missingBytes).toList();
         }
 
-        private int station() {
-            return call.caller() == Net.GATEWAY ? call.called() : call.caller();
+        /** A station drops what was left of its last session for this one. */
+        private void take(int station) {
+            Talk before = atStation[station];
+            if (before != null) {
+                before.session.leave();
+            }
+            atStation[station] = this;
         }
 
         boolean isOverFor(int place) {
@@ -188,7 +190,16 @@ public final class RadioConversations implements Conversations {
 
         @Override
         public boolean admits(Message message) {
-            return call.called() == Net.GATEWAY ? gatewayAdmits(message) : atStation[call.called()] == this;
+            return call.called() == Net.GATEWAY ? gatewayAdmits(message) : stationAdmits(message);
+        }
+
+        private boolean stationAdmits(Message message) {
+            Talk current = atStation[call.called()];
+            boolean isFree = current == null || current.isOverFor(call.called());
+            if (current != this && isFree && message == Message.CALL) {
+                take(call.called());
+            }
+            return atStation[call.called()] == this;
         }
 
         private boolean gatewayAdmits(Message message) {

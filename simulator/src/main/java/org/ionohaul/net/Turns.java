@@ -25,7 +25,7 @@ final class Turns {
 
     private void giveOn(int channel) {
         List<Integer> ready = IntStream.rangeClosed(1, net.stations())
-                .filter(it -> net.mail().waitsFor(it) && net.operator(it).isReady())
+                .filter(it -> net.mail().waitsFor(it) && net.operator(it).isReady(channel))
                 .boxed()
                 .toList();
         Optional<Letter> first = net.mail().firstOf(ready);

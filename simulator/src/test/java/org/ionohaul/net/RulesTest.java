@@ -35,7 +35,7 @@ final class RulesTest {
     /** Calls take a second; the first so many are in vain. */
     private final class Script implements Conversations {
         @Override
-        public boolean isFree(int station) {
+        public boolean isFree(int station, int channel) {
             return true;
         }
 

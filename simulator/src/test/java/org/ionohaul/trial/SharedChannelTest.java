@@ -37,7 +37,10 @@ final class SharedChannelTest {
         double[] differences = IntStream.range(0, TRIALS)
                 .mapToDouble(it -> what.applyAsDouble(more.get(it)) - what.applyAsDouble(less.get(it)))
                 .toArray();
-        double mean = IntStream.range(0, TRIALS).mapToDouble(it -> differences[it]).average().orElseThrow();
+        double mean = IntStream.range(0, TRIALS)
+                .mapToDouble(it -> differences[it])
+                .average()
+                .orElseThrow();
         double squares = IntStream.range(0, TRIALS)
                 .mapToDouble(it -> (differences[it] - mean) * (differences[it] - mean))
                 .sum();
@@ -74,7 +77,14 @@ final class SharedChannelTest {
     void aSecondRadioServesMore() throws ScenarioProblems {
         List<NetTrial> one = run("load", "4");
         List<NetTrial> two = run(
-                "load", "4", "gateway.channels", "2", "gateway.radio-each", "true", "operators.changes-channel", "true");
+                "load",
+                "4",
+                "gateway.channels",
+                "2",
+                "gateway.radio-each",
+                "true",
+                "operators.changes-channel",
+                "true");
         assertMore(two, one, SharedChannelTest::through);
     }
 
@@ -97,7 +107,8 @@ final class SharedChannelTest {
     /** The same trial twice, and after another one, is the same. */
     @Test
     void aTrialDependsOnItsNumberAlone() throws ScenarioProblems {
-        NetTrials trials = new NetTrials(NetReader.read(SourceFiles.DISK, VALLEY, Map.of()).scenario());
+        NetTrials trials =
+                new NetTrials(NetReader.read(SourceFiles.DISK, VALLEY, Map.of()).scenario());
         NetTrial third = trials.run(3);
         trials.run(5);
         assertEquals(third, trials.run(3));
