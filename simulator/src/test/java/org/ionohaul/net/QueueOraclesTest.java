@@ -28,18 +28,15 @@ final class QueueOraclesTest {
     private static final double WATCHED_SECONDS = 16_000;
     private static final double WARM_UP_SECONDS = 1_600;
     private static final double BYTES = 1_000_000;
-    private static final DoubleUnaryOperator EXPONENTIAL = probability -> -Math.log1p(-probability);
-    private static final DoubleUnaryOperator CONSTANT = probability -> 1;
-    private static final DoubleUnaryOperator UNIFORM = probability -> 2 * probability;
 
     private final List<String> rows = new ArrayList<>();
 
     @Test
     void anIdealNetIsAQueue() {
         double load = 0.8;
-        open("M/M/1 load 0.8", "Kleinrock 1975", load, EXPONENTIAL, 1, load / (1 - load));
-        open("M/D/1 load 0.8", "Kleinrock 1975", load, CONSTANT, 0, load / (1 - load) / 2);
-        open("M/G/1 uniform load 0.8", "Pollaczek-Khinchine", load, UNIFORM, 1.0 / 3, load / (1 - load) * 2 / 3);
+        open("M/M/1 load 0.8", "Kleinrock 1975", load, QueueOraclesTest::exponential, 1, load / (1 - load));
+        open("M/D/1 load 0.8", "Kleinrock 1975", load, QueueOraclesTest::constant, 0, load / (1 - load) / 2);
+        open("M/G/1 uniform load 0.8", "Pollaczek-Khinchine", load, QueueOraclesTest::uniform, 1.0 / 3, load / (1 - load) * 2 / 3);
         priorities();
         shortFirst();
         for (double thinkSeconds : new double[] {5, 20}) {
@@ -69,7 +66,7 @@ final class QueueOraclesTest {
         List<List<Letter>> runs = runs(
                 Order.PRIORITY,
                 4,
-                List.of(poisson("urgent", 1, EXPONENTIAL, 0.3 / 4), poisson("other", 2, UNIFORM, 0.4 / 4)));
+                List.of(poisson("urgent", 1, QueueOraclesTest::exponential, 0.3 / 4), poisson("other", 2, QueueOraclesTest::uniform, 0.4 / 4)));
         rows.add(NetOracles.row(
                 "M/G/1 two priorities",
                 "mean wait of the urgent",
@@ -117,7 +114,7 @@ final class QueueOraclesTest {
                 "repair",
                 false,
                 1,
-                it -> BYTES * EXPONENTIAL.applyAsDouble(it),
+                it -> BYTES * exponential(it),
                 new Arrivals.WhenThrough(thinkSeconds),
                 List.of());
         List<List<Letter>> runs = runs(Order.FIRST_COME, machines, List.of(kind));
@@ -175,6 +172,18 @@ final class QueueOraclesTest {
                         .average()
                         .orElseThrow())
                 .toArray();
+    }
+
+    private static double exponential(double probability) {
+        return -Math.log1p(-probability);
+    }
+
+    private static double constant(double probability) {
+        return 1;
+    }
+
+    private static double uniform(double probability) {
+        return 2 * probability;
     }
 
     private static double waitSeconds(Letter letter) {

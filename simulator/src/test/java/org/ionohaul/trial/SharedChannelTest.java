@@ -70,7 +70,7 @@ final class SharedChannelTest {
         List<NetTrial> deaf = run("operators.listens", "0 s");
         List<NetTrial> polite = run("audibility", "30 dB");
         assertMore(deaf, polite, NetTrial::toBusyGatewayNanos);
-        assertMore(deaf, polite, it -> it.refusals());
+        assertMore(deaf, polite, NetTrial::refusals);
     }
 
     @Test
