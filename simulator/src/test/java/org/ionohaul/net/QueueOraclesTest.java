@@ -36,7 +36,13 @@ final class QueueOraclesTest {
         double load = 0.8;
         open("M/M/1 load 0.8", "Kleinrock 1975", load, QueueOraclesTest::exponential, 1, load / (1 - load));
         open("M/D/1 load 0.8", "Kleinrock 1975", load, QueueOraclesTest::constant, 0, load / (1 - load) / 2);
-        open("M/G/1 uniform load 0.8", "Pollaczek-Khinchine", load, QueueOraclesTest::uniform, 1.0 / 3, load / (1 - load) * 2 / 3);
+        open(
+                "M/G/1 uniform load 0.8",
+                "Pollaczek-Khinchine",
+                load,
+                QueueOraclesTest::uniform,
+                1.0 / 3,
+                load / (1 - load) * 2 / 3);
         priorities();
         shortFirst();
         for (double thinkSeconds : new double[] {5, 20}) {
@@ -66,7 +72,9 @@ final class QueueOraclesTest {
         List<List<Letter>> runs = runs(
                 Order.PRIORITY,
                 4,
-                List.of(poisson("urgent", 1, QueueOraclesTest::exponential, 0.3 / 4), poisson("other", 2, QueueOraclesTest::uniform, 0.4 / 4)));
+                List.of(
+                        poisson("urgent", 1, QueueOraclesTest::exponential, 0.3 / 4),
+                        poisson("other", 2, QueueOraclesTest::uniform, 0.4 / 4)));
         rows.add(NetOracles.row(
                 "M/G/1 two priorities",
                 "mean wait of the urgent",
@@ -111,12 +119,7 @@ final class QueueOraclesTest {
             term *= (machines - k) / thinkSeconds;
         }
         MessageKind kind = new MessageKind(
-                "repair",
-                false,
-                1,
-                it -> BYTES * exponential(it),
-                new Arrivals.WhenThrough(thinkSeconds),
-                List.of());
+                "repair", false, 1, it -> BYTES * exponential(it), new Arrivals.WhenThrough(thinkSeconds), List.of());
         List<List<Letter>> runs = runs(Order.FIRST_COME, machines, List.of(kind));
         double watched = WATCHED_SECONDS - WARM_UP_SECONDS;
         rows.add(NetOracles.row(
