@@ -30,6 +30,7 @@ import org.ionohaul.trial.NetTrial;
  * @param waitingAtMiddle messages that wait in the middle of the time that counts, a trial
  * @param waitingAtEnd those that wait at its end
  * @param growth the latter less the former
+ * @param leftBehind growth as a share of what is written between the two
  */
 public record NetFindings(
         NetScenario scenario,
@@ -45,7 +46,11 @@ public record NetFindings(
         Estimate fairness,
         Estimate waitingAtMiddle,
         Estimate waitingAtEnd,
-        Estimate growth) {
+        Estimate growth,
+        Estimate leftBehind) {
+    /** More than that left behind of what is written is more than a net that starts empty needs to fill. */
+    private static final double MOST_LEFT_BEHIND = 0.1;
+
     private static final double MANY = Double.POSITIVE_INFINITY;
 
     /** Copies the list. */
@@ -75,12 +80,21 @@ public record NetFindings(
                 tally.mean(it -> waiting(it, middle), MANY),
                 tally.mean(it -> waiting(it, scenario.horizonSeconds()), MANY),
                 RatioOfSums.mean(tally.each(it -> waiting(it, scenario.horizonSeconds()) - waiting(it, middle)))
+                        .within(-MANY, MANY),
+                new RatioOfSums(
+                                tally.each(it -> waiting(it, scenario.horizonSeconds()) - waiting(it, middle)),
+                                tally.each(it -> writtenAfter(it, middle)))
                         .within(-MANY, MANY));
     }
 
-    /** Returns whether messages pile up: more wait at the end than in the middle, beyond chance. */
+    private static double writtenAfter(NetTrial trial, double seconds) {
+        long nanos = Math.round(1e9 * seconds);
+        return trial.messages().stream().filter(it -> it.writtenNanos() > nanos).count();
+    }
+
+    /** Returns whether messages pile up: of what is written in the second half, more than a tenth is left behind, beyond chance. */
     public boolean pilesUp() {
-        return growth.low() > 0;
+        return leftBehind.low() > MOST_LEFT_BEHIND;
     }
 
     private static List<KindFindings> kinds(Tally tally) {

@@ -47,7 +47,7 @@ public record NetSweep(String key, List<NetPoint> points) {
 
     /**
      * Returns from where on messages pile up, if the key is one by which the net gets busier: the values between which the
-     * number of those that wait begins to grow through the second half of the time, beyond chance.
+     * second half of the time leaves more than a tenth of what is written in it behind, beyond chance.
      */
     public Optional<String> knee() {
         if (!key.equals(LOAD) && !key.endsWith(COUNT_ENDING)) {
@@ -58,16 +58,15 @@ public record NetSweep(String key, List<NetPoint> points) {
             first++;
         }
         if (first == points.size()) {
-            return Optional.of(
-                    "Messages don't pile up beyond chance at any of these values: the knee lies higher, or more trials"
-                            + " would find it.");
+            return Optional.of("Messages don't pile up at any of these values: the knee lies higher, or more trials"
+                    + " would find it.");
         }
         boolean isSteady = points.subList(first, points.size()).stream()
                 .allMatch(it -> it.findings().pilesUp());
         String knee = first == 0
                 ? "Messages pile up already at " + key + " = " + points.get(0).value()
                 : "The knee: at " + key + " = " + points.get(first - 1).value()
-                        + " messages don't pile up beyond chance, at "
+                        + " the net keeps up, at "
                         + points.get(first).value() + " they do";
         return Optional.of(knee
                 + (isSteady

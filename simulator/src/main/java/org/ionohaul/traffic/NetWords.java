@@ -89,6 +89,9 @@ record NetWords(NetFindings findings) {
         if (findings.pilesUp()) {
             return "Messages pile up: " + numbers + ".";
         }
+        if (findings.growth().low() > 0) {
+            return "A few more wait at the end: " + numbers + ".";
+        }
         return findings.growth().high() < 0
                 ? "What has piled up is worked off: " + numbers + "."
                 : "They don't pile up beyond chance: " + numbers + ".";
