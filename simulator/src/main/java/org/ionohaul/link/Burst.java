@@ -27,7 +27,7 @@ public final class Burst {
     private long startNanos;
     private int from;
     private int to;
-    private @Nullable Demodulator receiver;
+    private @Nullable Timing timing;
     private long fullPowerNanos = Long.MAX_VALUE;
     private double loweredPower = 1;
     private double meanPower = 1;
@@ -198,14 +198,14 @@ public final class Burst {
         }
     }
 
-    /** Gives it to a link, which is known by its receivers. */
-    void belongTo(Demodulator ofLink) {
-        receiver = ofLink;
+    /** Gives it to a link, which is known by its timing. */
+    void belongTo(Timing ofLink) {
+        timing = ofLink;
     }
 
-    /** Returns whether it belongs to the link whose receivers are these. */
-    boolean isFor(Demodulator ofLink) {
-        return receiver == ofLink;
+    /** Returns whether it belongs to the link whose timing this is. */
+    boolean isFor(Timing ofLink) {
+        return timing == ofLink;
     }
 
     void leave(long atNanos, boolean asAnswer, int sender, int addressee) {

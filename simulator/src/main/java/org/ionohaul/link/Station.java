@@ -55,7 +55,7 @@ public final class Station {
         store = new CombiningStore(setup.mode().arq().storeFrames());
         departure = medium.engine().timer(this::onDeparture);
         silence = medium.engine().timer(this::onSilence);
-        outgoing.belongTo(setup.demodulator());
+        outgoing.belongTo(setup.timing());
         medium.listen(number, listener);
     }
 
@@ -207,7 +207,7 @@ public final class Station {
     }
 
     private void onArrival(Burst burst, long arrivalNanos) {
-        if (burst.to() == number && burst.isFor(setup.demodulator())) {
+        if (burst.to() == number && burst.isFor(setup.timing())) {
             hear(burst, arrivalNanos);
         }
     }
