@@ -133,10 +133,12 @@ final class PacketChannel {
         station.answer(Message.CALL, 0, 0);
     }
 
+    /** The group is drawn first: else one that sends would get fewer packets than its share. */
     private Station restingStation() {
+        int group = chance.nextInt(groups);
         Station station;
         do {
-            station = stations.get(chance.nextInt(STATIONS));
+            station = stations.get(group + groups * chance.nextInt(STATIONS / groups));
         } while (!station.isQuiet());
         return station;
     }
