@@ -22,6 +22,16 @@ public final class Sky {
 
     /** Prepares the sky of one trial. */
     public Sky(SkyConditions conditions, TrialStreams streams) {
+        this(conditions, streams, streams);
+    }
+
+    /**
+     * Prepares one of several skies of a trial, all of which end at the same far station.
+     *
+     * @param streams chance of the path and of what disturbs its near end
+     * @param farStreams chance of what disturbs the far end, the same for all
+     */
+    public Sky(SkyConditions conditions, TrialStreams streams, TrialStreams farStreams) {
         this.conditions = conditions;
         List<PropagationPath> paths = conditions.paths();
         int first = conditions.groundWave().isPresent() ? 1 : 0;
@@ -38,7 +48,7 @@ public final class Sky {
         this.nearLevel = new SkyWaveLevel(level(End.NEAR, conditions, stated, streams), dropOuts, sporadicE);
         this.farLevel = new SkyWaveLevel(level(End.FAR, conditions, stated, streams), dropOuts, sporadicE);
         this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
-        this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
+        this.far = new NoiseAtEnd(End.FAR, conditions.far(), farStreams);
     }
 
     /** Where an end's level was measured, both share a grid, so that they share the slow variation. */

@@ -46,6 +46,9 @@ final class Commands implements IFactory {
         if (type == NextCommand.class) {
             return type.cast(new NextCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == NetCommand.class) {
+            return type.cast(new NetCommand(new Simulation(trialsOf, interruption)));
+        }
         if (type == GridCommand.class) {
             return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
         }

@@ -33,6 +33,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             RunsCommand.class,
             ForeseeCommand.class,
             NextCommand.class,
+            NetCommand.class,
             CheckCommand.class,
             NewCommand.class,
             TraceCommand.class,

@@ -1,6 +1,7 @@
 package org.ionohaul.link;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A burst: what it says and, once it has arrived, what became of its frames.
@@ -26,6 +27,7 @@ public final class Burst {
     private long startNanos;
     private int from;
     private int to;
+    private @Nullable Timing timing;
     private long fullPowerNanos = Long.MAX_VALUE;
     private double loweredPower = 1;
     private double meanPower = 1;
@@ -194,6 +196,16 @@ public final class Burst {
         } else {
             held.setPrefix(whatIsHeld.prefixEnd());
         }
+    }
+
+    /** Gives it to a link, which is known by its timing. */
+    void belongTo(Timing ofLink) {
+        timing = ofLink;
+    }
+
+    /** Returns whether it belongs to the link whose timing this is. */
+    boolean isFor(Timing ofLink) {
+        return timing == ofLink;
     }
 
     void leave(long atNanos, boolean asAnswer, int sender, int addressee) {

@@ -34,6 +34,12 @@ public final class Link {
         return setup.medium().engine();
     }
 
+    /** Lets both stations hear nothing from now on: another link may take their places. */
+    public void leave() {
+        near.withdraw();
+        far.withdraw();
+    }
+
     /** Returns the station at an end. */
     public Station station(End end) {
         return end == End.NEAR ? near : far;

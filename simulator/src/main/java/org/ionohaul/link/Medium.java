@@ -64,9 +64,14 @@ public final class Medium {
         return ether.propagationNanos(from, at);
     }
 
-    /** Lets a receiver hear, from now on and in place of the one before, what arrives at a station. */
+    /** Lets a receiver hear, from now on and beside those before, what arrives at a station. */
     void listen(int station, Listener listener) {
-        places.get(station).listener = listener;
+        places.get(station).add(listener);
+    }
+
+    /** Lets a receiver hear no more. */
+    void ignore(int station, Listener listener) {
+        places.get(station).remove(listener);
     }
 
     /**
@@ -75,17 +80,24 @@ public final class Medium {
      * @param from the station that sends
      * @param burst what it sends; not to be changed before it has arrived everywhere
      * @param durationNanos how long it is on the air
+     * @param deafNanos how long after that nobody at the same place hears anything, zero or more
      */
-    void transmit(int from, Burst burst, long durationNanos) {
+    void transmit(int from, Burst burst, long durationNanos, long deafNanos) {
         long now = engine.nowNanos();
         onAir.forgetWhatHasPassed(now, longestWayNanos);
-        onAir.begin(from, now, now + durationNanos);
+        onAir.begin(from, burst.to(), now, now + durationNanos);
+        places.get(from).hearsFromNanos = now + durationNanos + deafNanos;
         places.get(from).send(burst, durationNanos);
     }
 
     /** Returns whether a burst of a station has not arrived everywhere yet. */
     boolean isOnItsWay(int from) {
         return places.get(from).isSending();
+    }
+
+    /** Returns from when on a station hears something after what it sent last, in nanoseconds since the trial began. */
+    long hearsFromNanos(int at) {
+        return places.get(at).hearsFromNanos;
     }
 
     /** Returns how a station hears another, with all that is and was on the air meanwhile. */
@@ -98,10 +110,32 @@ public final class Medium {
         return ether.isOccupied(at, fromNanos, engine.nowNanos(), onAir);
     }
 
-    /** Where one station is: what it sends leaves by the ways, what it hears is told to the listener. */
+    /**
+     * Where one station is: what it sends leaves by the ways, what it hears is told to all who listen there. A station that works
+     * several others has a listener for each, but one radio, which is deaf for all while it sends.
+     */
     private static final class Place {
         private final List<Way> ways = new ArrayList<>();
-        private Listener listener = (burst, arrivalNanos) -> {};
+        private List<Listener> listeners = List.of();
+        private long hearsFromNanos = Long.MIN_VALUE;
+
+        void add(Listener listener) {
+            List<Listener> more = new ArrayList<>(listeners);
+            more.add(listener);
+            listeners = List.copyOf(more);
+        }
+
+        void remove(Listener listener) {
+            listeners = listeners.stream().filter(it -> it != listener).toList();
+        }
+
+        /** Who comes or goes because of a burst does so after it. */
+        void hear(Burst burst, long arrivalNanos) {
+            List<Listener> present = listeners;
+            for (int at = 0; at < present.size(); at++) {
+                present.get(at).onArrival(burst, arrivalNanos);
+            }
+        }
 
         void send(Burst burst, long durationNanos) {
             for (int way = 0; way < ways.size(); way++) {
@@ -139,7 +173,7 @@ public final class Medium {
 
         private void arrive() {
             Burst arrived = Objects.requireNonNull(burst);
-            to.listener.onArrival(arrived, arrived.startNanos() + wayNanos);
+            to.hear(arrived, arrived.startNanos() + wayNanos);
         }
     }
 }

@@ -29,8 +29,8 @@ public final class Station {
     private final CombiningStore store;
     private final Timer departure;
     private final Timer silence;
+    private final Medium.Listener listener = this::onArrival;
     private Protocol protocol = Protocol.IDLE;
-    private long hearsFromNanos = Long.MIN_VALUE;
     private long mayLeaveFromNanos;
     private long nextOverNanos;
     private boolean isAnswer;
@@ -55,7 +55,8 @@ public final class Station {
         store = new CombiningStore(setup.mode().arq().storeFrames());
         departure = medium.engine().timer(this::onDeparture);
         silence = medium.engine().timer(this::onSilence);
-        medium.listen(number, this::onArrival);
+        outgoing.belongTo(setup.timing());
+        medium.listen(number, listener);
     }
 
     /** Lets a protocol work this station from now on. */
@@ -116,6 +117,21 @@ public final class Station {
         silence.stop();
     }
 
+    /** Returns whether it has nothing to send and nothing on its way. */
+    public boolean isQuiet() {
+        return !departure.isRunning() && !medium.isOnItsWay(number);
+    }
+
+    /** Returns whether it finds the channel occupied by others at this instant. */
+    public boolean hearsOthers() {
+        return medium.isOccupied(number, nowNanos());
+    }
+
+    /** Hears nothing from now on. */
+    void withdraw() {
+        medium.ignore(number, listener);
+    }
+
     /** Forgets what it heard of frames that it could not decode. */
     public void forgetUndecoded() {
         store.empty();
@@ -159,7 +175,7 @@ public final class Station {
     /** Who has just sent has not listened for long enough, and can't know. */
     private boolean findsOthers() {
         long fromNanos = nowNanos() - busyDetectionNanos;
-        boolean hasListened = busyDetectionNanos == 0 || hearsFromNanos <= fromNanos;
+        boolean hasListened = busyDetectionNanos == 0 || medium.hearsFromNanos(number) <= fromNanos;
         return hasListened && medium.isOccupied(number, Math.max(0, fromNanos));
     }
 
@@ -177,8 +193,7 @@ public final class Station {
         outgoing.leave(now, isAnswer, number, peer);
         transmitter.key(outgoing, duration);
         setup.trace().onSent(end, outgoing, duration);
-        hearsFromNanos = now + duration + times.deafNanos();
-        medium.transmit(number, outgoing, duration);
+        medium.transmit(number, outgoing, duration, times.deafNanos());
         if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
             long cycleNanos = setup.mode().arq().cycleNanos();
             nextOverNanos = now + cycleNanos;
@@ -192,7 +207,7 @@ public final class Station {
     }
 
     private void onArrival(Burst burst, long arrivalNanos) {
-        if (burst.to() == number) {
+        if (burst.to() == number && burst.isFor(setup.timing())) {
             hear(burst, arrivalNanos);
         }
     }
@@ -200,7 +215,8 @@ public final class Station {
     private void hear(Burst burst, long arrivalNanos) {
         Reception reception = reception(burst, arrivalNanos);
         Demodulator demodulator = setup.demodulator();
-        boolean isFound = hearsFromNanos <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
+        boolean isFound =
+                medium.hearsFromNanos(number) <= arrivalNanos && demodulator.isFound(reception, burst, arrivalNanos);
         if (isFound) {
             demodulator.decode(reception, burst, arrivalNanos, store);
         }

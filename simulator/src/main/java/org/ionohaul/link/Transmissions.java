@@ -8,6 +8,7 @@ import java.util.Arrays;
  */
 public final class Transmissions {
     private int[] senders = new int[8];
+    private int[] receivers = new int[8];
     private long[] starts = new long[8];
     private long[] ends = new long[8];
     private int size;
@@ -24,6 +25,11 @@ public final class Transmissions {
         return senders[at];
     }
 
+    /** Returns the number of the station that one is meant for. */
+    public int receiver(int at) {
+        return receivers[at];
+    }
+
     /** Returns when its first symbol left, in nanoseconds since the trial began. */
     public long startNanos(int at) {
         return starts[at];
@@ -34,13 +40,14 @@ public final class Transmissions {
         return ends[at];
     }
 
-    void begin(int sender, long startNanos, long endNanos) {
+    void begin(int sender, int receiver, long startNanos, long endNanos) {
         if (size == senders.length) {
             senders = Arrays.copyOf(senders, 2 * size);
+            receivers = Arrays.copyOf(receivers, 2 * size);
             starts = Arrays.copyOf(starts, 2 * size);
             ends = Arrays.copyOf(ends, 2 * size);
         }
-        put(size++, sender, startNanos, endNanos);
+        put(size++, sender, receiver, startNanos, endNanos);
     }
 
     /**
@@ -58,14 +65,15 @@ public final class Transmissions {
         int kept = 0;
         for (int at = 0; at < size; at++) {
             if (ends[at] + longestWayNanos >= oldest) {
-                put(kept++, senders[at], starts[at], ends[at]);
+                put(kept++, senders[at], receivers[at], starts[at], ends[at]);
             }
         }
         size = kept;
     }
 
-    private void put(int at, int sender, long startNanos, long endNanos) {
+    private void put(int at, int sender, int receiver, long startNanos, long endNanos) {
         senders[at] = sender;
+        receivers[at] = receiver;
         starts[at] = startNanos;
         ends[at] = endNanos;
     }

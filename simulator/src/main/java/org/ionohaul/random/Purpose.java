@@ -40,7 +40,15 @@ public enum Purpose {
     /** What a run that was not made yet might come to; element = candidate. */
     NEXT_RUN(43),
     /** Invented situations that a learner is asked about; trial = number of the round. */
-    SITUATIONS(51);
+    SITUATIONS(61),
+    /** When messages are written in a net; element = station, repeat = kind. */
+    MESSAGE_TIMES(51),
+    /** How long they are; element = station, repeat = kind. */
+    MESSAGE_SIZES(52),
+    /** How long those who call wait; element = station. */
+    OPERATOR(53),
+    /** How well stations of a net hear each other; element = pair. */
+    AUDIBILITY(54);
 
     private final int number;
 

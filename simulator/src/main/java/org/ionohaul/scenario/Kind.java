@@ -123,6 +123,22 @@ record Kind<T>(String words, Reading<T> reading) {
         });
     }
 
+    /** Returns a number without a unit, above 0 and up to 1000. */
+    static Kind<Double> factor() {
+        return new Kind<>("a number", value -> {
+            Optional<BigDecimal> written = value instanceof Number number
+                    ? Optional.of(new BigDecimal(number.toString()))
+                    : WrittenNumber.of(WrittenText.plain(String.valueOf(value))).decimal();
+            double number = written.map(BigDecimal::doubleValue).orElse(0.0);
+            if (number > 0 && number <= 1000) {
+                return number;
+            }
+            throw new WrongValue(
+                    shown(value) + " is no number above 0 and up to 1000",
+                    "write a number such as 1.5, without a unit");
+        });
+    }
+
     static Kind<Integer> count() {
         return wholeNumber().map("a whole number", value -> {
             if (value == value.intValue()) {

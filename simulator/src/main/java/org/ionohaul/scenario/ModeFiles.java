@@ -30,6 +30,11 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
         String name = TomlFolder.nameOf(file);
         Document document = Document.open(file, files, overrides, PREFIX + name + ".", notes)
                 .unlessRather(
+                        ScenarioFormat.TOP,
+                        NetFormat.TOP,
+                        "describes a net of stations, not a mode",
+                        "ionohaul net " + file + " says how its stations fare")
+                .unlessRather(
                         ModeFormat.TOP,
                         ScenarioFormat.TOP,
                         "is a scenario, not a mode file",

@@ -194,6 +194,11 @@ public final class ScenarioReader {
         return Document.open(file, files, own, "", notes)
                 .unlessRather(
                         ScenarioFormat.TOP,
+                        NetFormat.TOP,
+                        "describes a net of stations, not a pair",
+                        "ionohaul net " + file + " says how its stations fare")
+                .unlessRather(
+                        ScenarioFormat.TOP,
                         ModeFormat.TOP,
                         "is a mode file, not a scenario",
                         "ionohaul mode " + file + " shows what the mode can do; a scenario names it under modes");
@@ -203,7 +208,7 @@ public final class ScenarioReader {
         return new ModeFiles(TomlFolder.ofModesBeside(file, files), overrides, notes);
     }
 
-    private static StationDescription station(Section end) {
+    static StationDescription station(Section end) {
         Section times = end.part(ScenarioFormat.STATION);
         StationTimes stationTimes = times.build(() -> new StationTimes(
                 times.get(ScenarioFormat.HANG),

@@ -176,9 +176,19 @@ final class Section {
                     "write it as a heading: [" + heading(fullKey(part.name())) + "]");
             return Optional.of(standIn(part));
         }
-        return document.overridesBelow(fullKey(part.name()))
-                ? Optional.of(of(document, fullKey(part.name()), Toml.parse(""), position, part))
-                : Optional.empty();
+        if (document.overridesBelow(fullKey(part.name()))) {
+            return Optional.of(empty(part));
+        }
+        return inherited == null ? Optional.empty() : inherited.findPart(part);
+    }
+
+    /** Returns the section below a heading; if it is not in the file, an empty one whose missing keys are problems. */
+    Section partAsIs(Group part) {
+        return findPart(part).orElseGet(() -> empty(part));
+    }
+
+    private Section empty(Group part) {
+        return of(document, fullKey(part.name()), Toml.parse(""), position, part);
     }
 
     /** Returns the section below a heading; an empty one, all of whose keys may be missing, if it is not in the file. */
@@ -190,7 +200,7 @@ final class Section {
     List<Section> parts(Group part) {
         Object value = table.get(List.of(part.name()));
         if (value == null) {
-            return List.of();
+            return inherited == null ? List.of() : inherited.parts(part);
         }
         if (!(value instanceof TomlArray array)
                 || !IntStream.range(0, array.size()).allMatch(i -> array.get(i) instanceof TomlTable)) {
@@ -225,6 +235,18 @@ final class Section {
         return List.of(standIn(part));
     }
 
+    /** Refuses keys that no section below this one has, whether those sections are used or not. */
+    void checkParts() {
+        for (Group part : group.parts()) {
+            Object value = table.get(List.of(part.name()));
+            if (value instanceof TomlArray) {
+                parts(part).forEach(Section::checkParts);
+            } else if (value != null) {
+                findPart(part).ifPresent(Section::checkParts);
+            }
+        }
+    }
+
     private Section standIn(Group part) {
         return new Section(document, fullKey(part.name()), Toml.parse(""), position, part, true, null);
     }
@@ -236,7 +258,7 @@ final class Section {
         return same;
     }
 
-    /** Returns this section with the values of another one for the keys that it leaves out. */
+    /** Returns this section with the values and sections of another one for those that it leaves out. */
     Section inheriting(Section other) {
         return new Section(document, path, table, position, group, isStandIn, other);
     }
@@ -332,7 +354,11 @@ final class Section {
         document.add(position, path, message, remedy);
     }
 
-    /** Returns whether a missing key is a problem here, and not just a consequence of one. */
+    /** Returns whether something missing is a problem here, and not just a consequence of one. */
+    boolean mayComplain() {
+        return !isStandIn && !document.isBroken();
+    }
+
     private boolean mayComplain(String name) {
         return !isStandIn && !document.isBroken() && !FormerNames.areOf(name, table.keySet());
     }

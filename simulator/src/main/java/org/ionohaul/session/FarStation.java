@@ -26,10 +26,12 @@ final class FarStation implements Protocol, FileSender.Owner {
     private final FileSender sender;
     private final FileReceiver receiver;
     private final Exchange hangUp;
+    private final Doorkeeper doorkeeper;
     private final Timer supervision;
     private State state = State.LISTENING;
 
-    FarStation(Link link, SessionParts parts, SessionBooks books) {
+    FarStation(Link link, SessionParts parts, SessionBooks books, Doorkeeper doorkeeper) {
+        this.doorkeeper = doorkeeper;
         this.link = link;
         this.books = books;
         station = link.station(End.FAR);
@@ -40,8 +42,23 @@ final class FarStation implements Protocol, FileSender.Owner {
         station.operate(this);
     }
 
+    /** Returns whether it minds nobody. */
+    boolean isResting() {
+        return state == State.LISTENING;
+    }
+
+    /** Minds nobody from now on, without a word. */
+    void breakOff() {
+        station.fallQuiet();
+        sender.fallQuiet();
+        rest();
+    }
+
     @Override
     public void onBurst(Burst burst) {
+        if (!doorkeeper.admits(burst.message())) {
+            return;
+        }
         if (burst.message() == Message.CALL) {
             onCall();
         } else {
@@ -59,12 +76,12 @@ final class FarStation implements Protocol, FileSender.Owner {
         sender.fallQuiet();
         receiver.onNewLink();
         state = State.ANSWERING;
-        supervision.start(link.timing().supervisionNanos());
+        supervision.start(doorkeeper.idleNanos(link.timing().supervisionNanos()));
         station.answer(Message.CALL_ANSWER, 0, 0);
     }
 
     private void onNearBurst(Burst burst) {
-        supervision.start(link.timing().supervisionNanos());
+        supervision.start(doorkeeper.idleNanos(link.timing().supervisionNanos()));
         switch (burst.message()) {
             case INTRODUCTION -> station.answer(Message.INTRODUCTION_ANSWER, burst.number(), 0);
             case OFFER -> receiver.onOffer(burst);

@@ -9,7 +9,6 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.link.LinkTrace;
 import org.ionohaul.link.Message;
-import org.ionohaul.link.PairEther;
 import org.ionohaul.link.Signals;
 import org.ionohaul.rate.RatePolicy;
 
@@ -26,6 +25,7 @@ final class SessionBooks implements LinkTrace {
     private final ProgressNotes progress = new ProgressNotes();
     private final DataRateTally dataRates;
     private final long propagationNanos;
+    private final long startNanos;
     private final long[] deliveredNanos;
     private final long[] bytesBefore;
     private final Set<End> hungUp = EnumSet.noneOf(End.class);
@@ -41,12 +41,19 @@ final class SessionBooks implements LinkTrace {
     private int oversSent;
     private int acknowledgementsLost;
 
-    SessionBooks(SessionParts parts) {
+    /**
+     * Opens the books.
+     *
+     * @param propagationNanos how long a signal travels between the two stations
+     * @param startNanos when the operator presses send, by the engine's clock
+     */
+    SessionBooks(SessionParts parts, long propagationNanos, long startNanos) {
         cargo = parts.cargo();
         watcher = parts.trace();
-        propagationNanos = parts.ether().propagationNanos(PairEther.NEAR, PairEther.FAR);
+        this.propagationNanos = propagationNanos;
+        this.startNanos = startNanos;
         Signals signals = parts.link().mode().signals();
-        spent = new SpentTime(signals, propagationNanos, watcher);
+        spent = new SpentTime(signals, propagationNanos, startNanos, watcher);
         dataRates = new DataRateTally(signals.dataRateCount());
         deliveredNanos = new long[cargo.files()];
         Arrays.fill(deliveredNanos, NEVER);
@@ -130,7 +137,7 @@ final class SessionBooks implements LinkTrace {
         }
         long countedBytes = cargo.acceptsErrors() ? bytes : rightBytes;
         if (wrongFiles == 0) {
-            progress.note(bytesBefore[file] + countedBytes, nowNanos);
+            progress.note(bytesBefore[file] + countedBytes, nowNanos - startNanos);
         }
         if (bytes == cargo.bytes(file)) {
             onWhole(file, countedBytes == bytes, nowNanos);
@@ -190,11 +197,11 @@ final class SessionBooks implements LinkTrace {
         return new SessionResult(
                 isRunning ? Outcome.RUNNING : outcome(delivered, closed),
                 ending.orElse(atHorizon),
-                isRunning ? horizonNanos : endedNanos,
-                optional(delivered),
-                optional(confirmedNanos),
-                optional(closed),
-                Arrays.stream(deliveredNanos).mapToObj(SessionBooks::optional).toList(),
+                (isRunning ? horizonNanos : endedNanos) - startNanos,
+                sinceStart(delivered),
+                sinceStart(confirmedNanos),
+                sinceStart(closed),
+                Arrays.stream(deliveredNanos).mapToObj(this::sinceStart).toList(),
                 progress.curve(),
                 spent.budget(),
                 dataRates.use(),
@@ -221,7 +228,7 @@ final class SessionBooks implements LinkTrace {
         return Arrays.stream(deliveredNanos).max().orElseThrow();
     }
 
-    private static OptionalLong optional(long nanos) {
-        return nanos < NEVER ? OptionalLong.of(nanos) : OptionalLong.empty();
+    private OptionalLong sinceStart(long nanos) {
+        return nanos < NEVER ? OptionalLong.of(nanos - startNanos) : OptionalLong.empty();
     }
 }

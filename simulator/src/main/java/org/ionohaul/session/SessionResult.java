@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.OptionalLong;
 
 /**
- * What one session came to. Instants are nanoseconds since the trial began, when the operator pressed send.
+ * What one session came to. Instants are nanoseconds since the operator pressed send.
  *
  * @param outcome what it had achieved when it ended
  * @param ending why it ended for the station that dialled
- * @param endedNanos when it ended for the station that dialled, or the horizon
+ * @param endedNanos when it ended for the station that dialled, or the horizon came
  * @param deliveredNanos when the receiver held the last byte of the last file; empty if some are wrong and that is not
  *     accepted
  * @param confirmedNanos when the sender had it acknowledged

@@ -35,4 +35,17 @@ public record SessionRules(
         OutOfRange.unless(redials >= 0, "redials", "must not be negative", redials);
         OutOfRange.unless(redialPauseNanos >= 0, "redialPauseNanos", "must not be negative", redialPauseNanos);
     }
+
+    /** Returns these rules for who calls so often, 1 or more, and leaves it to others to dial anew. */
+    public SessionRules calling(int attempts) {
+        return new SessionRules(
+                attempts,
+                callPauseNanos,
+                introductions,
+                controlAttempts,
+                resumes,
+                0,
+                progressRenewsRedials,
+                redialPauseNanos);
+    }
 }

@@ -28,7 +28,8 @@ final class SpentTime {
     private long markNanos;
     private long limitNanos = Long.MAX_VALUE;
 
-    SpentTime(Signals signals, long propagationNanos, SessionTrace watcher) {
+    SpentTime(Signals signals, long propagationNanos, long startNanos, SessionTrace watcher) {
+        markNanos = startNanos;
         this.signals = signals;
         this.watcher = watcher;
         fromNear = new Passing(0);

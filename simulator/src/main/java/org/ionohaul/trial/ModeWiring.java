@@ -1,10 +1,12 @@
 package org.ionohaul.trial;
 
+import java.util.OptionalInt;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.link.Chances;
+import org.ionohaul.link.Ether;
 import org.ionohaul.link.LinkParts;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.PairEther;
@@ -23,7 +25,7 @@ import org.ionohaul.session.SessionTrace;
 /** Puts the parts of a session together as one mode has them. */
 final class ModeWiring {
     /** Others count as heard when they stand one S-unit (6 dB, IARU Region 1 R.1) over the floor. */
-    private static final double OCCUPIED_OVER_FLOOR_DB = 6;
+    static final double OCCUPIED_OVER_FLOOR_DB = 6;
 
     private final Scenario scenario;
     private final Mode mode;
@@ -71,6 +73,42 @@ final class ModeWiring {
                 trace);
     }
 
+    /**
+     * Returns the parts of a session on a channel that others use as well.
+     *
+     * @param spec what all of them work
+     * @param dials which end of the scenario's pair dials
+     * @param sky that of the pair
+     * @param callsInARow how often it calls before it gives up, without dialling anew; empty for as the mode has it
+     */
+    SessionParts parts(
+            ModeSpec spec,
+            End dials,
+            Sky sky,
+            Chances chances,
+            OptionalInt callsInARow,
+            Cargo cargo,
+            Ether ether,
+            SessionTrace trace) {
+        return new SessionParts(
+                new LinkParts(spec, plan.radio(dials), plan.radio(dials.other()), chances),
+                ether,
+                () -> RatePolicies.of(
+                        mode.ratePolicy(),
+                        rates,
+                        chances.policy(),
+                        () -> new OmniscientPolicy(yardstick(sky, Direction.UPLOAD, SessionMoment.FIRST))),
+                callsInARow.isPresent() ? mode.session().calling(callsInARow.getAsInt()) : mode.session(),
+                cargo,
+                Long.MAX_VALUE,
+                trace);
+    }
+
+    /** Returns what all stations of a net work, with bursts of their own: they belong to one thread. */
+    ModeSpec spec() {
+        return plan.spec();
+    }
+
     private PairEther ether(Sky sky, SessionMoment moment) {
         return new PairEther(
                 moment.heard(sky.reception(End.NEAR, passband)),
@@ -92,7 +130,8 @@ final class ModeWiring {
         return Double.isInfinite(seconds) ? Long.MAX_VALUE : Nanos.of(seconds);
     }
 
-    private Chances chances(TrialStreams streams, long repeat) {
+    /** Returns the chance in one of several sessions of the mode. */
+    Chances chances(TrialStreams streams, long repeat) {
         int element = StreamElement.of(mode.name());
         return new Chances(
                 streams.open(Purpose.DETECTION, element, repeat),

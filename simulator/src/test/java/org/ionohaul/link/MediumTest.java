@@ -155,11 +155,11 @@ final class MediumTest {
     @Test
     void transmissionsAreRememberedAsLongAsTheyCanMeetABurstOnItsWay() {
         Transmissions onAir = new Transmissions();
-        onAir.begin(0, 0, 100);
-        onAir.begin(1, 10, 20);
+        onAir.begin(0, 9, 0, 100);
+        onAir.begin(1, 9, 10, 20);
         onAir.forgetWhatHasPassed(90, 5);
         assertEquals(2, onAir.size(), "the short one has met the long one");
-        onAir.begin(2, 90, 200);
+        onAir.begin(2, 9, 90, 200);
         onAir.forgetWhatHasPassed(110, 5);
         assertEquals(2, onAir.size(), "the short one had passed when station 2 began, the long one had not");
         assertEquals(0, onAir.sender(0));
@@ -174,7 +174,7 @@ final class MediumTest {
     void manyTransmissionsAtOnceAreAllRemembered() {
         Transmissions onAir = new Transmissions();
         for (int sender = 0; sender < 20; sender++) {
-            onAir.begin(sender, sender, 100);
+            onAir.begin(sender, 9, sender, 100);
         }
         assertEquals(20, onAir.size());
         assertEquals(19, onAir.sender(19));

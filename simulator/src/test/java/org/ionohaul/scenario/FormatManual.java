@@ -29,6 +29,13 @@ final class FormatManual {
         return manual.text.toString();
     }
 
+    /** Returns the tables of a net's file in Markdown. */
+    static String ofNet() {
+        FormatManual manual = new FormatManual();
+        manual.write("", NetFormat.TOP);
+        return manual.text.toString();
+    }
+
     private void write(String path, Group group) {
         String heading = path + group.name();
         writeGroup(

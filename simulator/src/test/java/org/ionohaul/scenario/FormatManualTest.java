@@ -21,6 +21,11 @@ final class FormatManualTest {
         assertListed(ShippedFilesTest.SCENARIOS.resolve("modes").resolve("README.md"), FormatManual.ofMode());
     }
 
+    @Test
+    void theManualOfNetsListsTheirKeys() throws IOException {
+        assertListed(ShippedFilesTest.SCENARIOS.resolve("nets").resolve("README.md"), FormatManual.ofNet());
+    }
+
     private static void assertListed(Path manual, String keys) throws IOException {
         String text = Files.readString(manual);
         String before = text.substring(0, text.indexOf(BEGIN) + BEGIN.length());

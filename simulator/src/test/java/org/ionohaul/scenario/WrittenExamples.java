@@ -46,7 +46,17 @@ final class WrittenExamples {
     }
 
     static boolean isRepeated(Group group) {
-        return Set.of("rate", "transfer", "files", "noise-schedule", "trend", "interference", "path")
+        return Set.of(
+                        "rate",
+                        "transfer",
+                        "files",
+                        "noise-schedule",
+                        "trend",
+                        "interference",
+                        "path",
+                        "group",
+                        "message",
+                        "audible")
                 .contains(group.name());
     }
 

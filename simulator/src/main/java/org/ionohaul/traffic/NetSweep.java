@@ -1,0 +1,136 @@
+package org.ionohaul.traffic;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.Cells;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TextTable;
+import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.statistics.Estimate;
+
+/**
+ * What a net comes to at several values of one key, under the same messages and skies as far as these don't hang on it.
+ *
+ * @param key the key
+ * @param points one for each value, in the order asked for, at least one
+ */
+public record NetSweep(String key, List<NetPoint> points) {
+    private static final int WIDTH = 80;
+    private static final String LOAD = "load";
+    private static final String COUNT_ENDING = ".count";
+
+    /** Copies the list. */
+    public NetSweep {
+        points = List.copyOf(points);
+    }
+
+    /** Returns the lines for a terminal. */
+    public List<String> lines() {
+        NetFindings first = points.get(0).findings();
+        List<String> lines = new ArrayList<>(TextWrap.lines(first.scenario().title(), "", WIDTH));
+        lines.addAll(TextWrap.lines(
+                "At " + key + " = " + points.get(0).value() + ": " + new NetWords(first).basis(), "", WIDTH));
+        lines.add("");
+        knee().ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        for (Table table : tables()) {
+            lines.add("");
+            lines.addAll(TextWrap.lines(table.caption() + ":", "  ", WIDTH));
+            lines.addAll(new TextTable(table).lines(WIDTH));
+        }
+        lines.add("");
+        lines.addAll(TextWrap.lines(NetWords.RANGES, "", WIDTH));
+        return lines;
+    }
+
+    /**
+     * Returns from where on messages pile up, if the key is one by which the net gets busier: the values between which the
+     * second half of the time leaves more than a tenth of what is written in it behind, beyond chance.
+     */
+    public Optional<String> knee() {
+        if (!key.equals(LOAD) && !key.endsWith(COUNT_ENDING)) {
+            return Optional.empty();
+        }
+        int first = 0;
+        while (first < points.size() && !points.get(first).findings().pilesUp()) {
+            first++;
+        }
+        if (first == points.size()) {
+            return Optional.of("Messages don't pile up at any of these values: the knee lies higher, or more trials"
+                    + " would find it.");
+        }
+        boolean isSteady = points.subList(first, points.size()).stream()
+                .allMatch(it -> it.findings().pilesUp());
+        String knee = first == 0
+                ? "Messages pile up already at " + key + " = " + points.get(0).value()
+                : "The knee: at " + key + " = " + points.get(first - 1).value()
+                        + " the net keeps up, at "
+                        + points.get(first).value() + " they do";
+        return Optional.of(knee
+                + (isSteady
+                        ? "."
+                        : "; but not at every value above it: each is judged alone, in 5 of 100 cases wrongly."));
+    }
+
+    /** Returns how the net fares at each value, and how each kind of message does. */
+    List<Table> tables() {
+        List<Table> tables = new ArrayList<>(List.of(net()));
+        int kinds = points.get(0).findings().kinds().size();
+        for (int kind = 0; kind < kinds; kind++) {
+            tables.add(kind(kind));
+        }
+        return tables;
+    }
+
+    private Table net() {
+        List<Cell> heads = List.of(
+                Cell.of(key),
+                Cell.of("through"),
+                Cell.of("wait at end"),
+                Cell.of("on the air"),
+                Cell.of("2 at once"),
+                Cell.of("to busy"),
+                Cell.of("fairness"));
+        return new Table(
+                "The net: share through, messages that wait at the end, time on the air, two or more at once, calling a busy"
+                        + " gateway",
+                heads,
+                points.stream()
+                        .map(it -> List.of(
+                                Cell.of(it.value()),
+                                NetTables.chance(it.findings().through()),
+                                NetTables.number(it.findings().waitingAtEnd()),
+                                Cells.chance(it.findings().occupied()),
+                                Cells.chance(it.findings().collided()),
+                                Cells.chance(it.findings().toBusyGateway()),
+                                fairness(it.findings().fairness())))
+                        .toList());
+    }
+
+    private static Cell fairness(Estimate index) {
+        return new Cell(
+                String.format(Locale.ROOT, "%.2f", index.value()),
+                String.format(Locale.ROOT, "%.2f-%.2f", index.low(), index.high()));
+    }
+
+    private Table kind(int number) {
+        List<Table> each =
+                points.stream().map(it -> new NetTables(it.findings()).kinds()).toList();
+        List<Cell> heads = new ArrayList<>(each.get(0).heads());
+        heads.set(0, Cell.of(key));
+        List<List<Cell>> rows = new ArrayList<>();
+        for (int point = 0; point < points.size(); point++) {
+            List<Cell> row = new ArrayList<>(each.get(point).rows().get(number));
+            row.set(0, Cell.of(points.get(point).value()));
+            rows.add(row);
+        }
+        NetFindings findings = points.get(0).findings();
+        return new Table(
+                "From written to delivered, "
+                        + new NetTables(findings).name(findings.kinds().get(number)),
+                heads,
+                rows);
+    }
+}

@@ -1,0 +1,93 @@
+package org.ionohaul.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ionohaul.trial.Trials;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class NetCommandTest {
+    private static final String VALLEY = "../scenarios/nets/bridge-valley.toml";
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private int run(Interruption interruption, String... more) {
+        return Main.commandLine(scenario -> new Trials(scenario)::run, interruption)
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(
+                        Stream.concat(Stream.of("net", VALLEY), Stream.of(more)).toArray(String[]::new));
+    }
+
+    private int run(String... more) {
+        return run(Interruption.never(), more);
+    }
+
+    private static void assertSameFiles(Path one, Path other) throws IOException {
+        for (String file : List.of("net.html", "net.csv", "net.json")) {
+            assertEquals(Files.readString(one.resolve(file)), Files.readString(other.resolve(file)), file);
+        }
+    }
+
+    @Test
+    void oneAndThreeThreadsWriteTheSame() throws IOException {
+        Path one = folder.resolve("one");
+        Path three = folder.resolve("three");
+        assertEquals(ExitCode.DONE, run("--trials", "26", "--threads", "1", "--out", one.toString()), err::toString);
+        assertEquals(ExitCode.DONE, run("--trials", "26", "--threads", "3", "--out", three.toString()), err::toString);
+        assertSameFiles(one.resolve("bridge-valley-14-net"), three.resolve("bridge-valley-14-net"));
+        String told = out.toString();
+        assertTrue(told.contains("14 stations, 1 gateway, 1 channel, mode Patient climber"), told);
+        assertTrue(told.lines().filter(it -> !it.startsWith("Written")).allMatch(it -> it.length() <= 80), told);
+    }
+
+    /** Interrupted among the trials of the second value, then resumed. */
+    @Test
+    void anInterruptedRunGoesOnAndEndsAsIfItHadNot() throws IOException {
+        String[] asked = {"--trials", "8", "--threads", "1", "--vary", "load=1 | 2", "--out"};
+        Path whole = folder.resolve("whole");
+        Path broken = folder.resolve("broken");
+        assertEquals(ExitCode.DONE, run(with(asked, whole.toString())), err::toString);
+        assertEquals(ExitCode.PARTIAL, runInterrupted(broken, with(asked, broken.toString())), err::toString);
+        assertEquals(ExitCode.DONE, run(with(asked, broken.toString(), "--resume")), err::toString);
+        assertSameFiles(whole.resolve("bridge-valley-14-net-load"), broken.resolve("bridge-valley-14-net-load"));
+    }
+
+    /** The first value stands in the journal when the interruption comes. */
+    private int runInterrupted(Path results, String... asked) {
+        Interruption interruption = Interruption.never();
+        Thread watcher = new Thread(() -> {
+            Path journal = results.resolve("bridge-valley-14-net-load.journal");
+            while (!Thread.currentThread().isInterrupted() && journal.toFile().length() < 2_000) {
+                Thread.onSpinWait();
+            }
+            interruption.ask();
+        });
+        watcher.start();
+        int exitCode = run(interruption, asked);
+        watcher.interrupt();
+        return exitCode;
+    }
+
+    private static String[] with(String[] asked, String... more) {
+        return Stream.concat(Stream.of(asked), Stream.of(more)).toArray(String[]::new);
+    }
+
+    @Test
+    void whatIsWrongInTheFileIsTold() {
+        assertEquals(ExitCode.BAD_INPUT, run("--set", "discipline.access=rooster", "--out", folder.toString()));
+        assertTrue(err.toString().contains("did you mean \"roster\"?"), err::toString);
+    }
+}
