@@ -136,7 +136,7 @@ final class VaryCommand implements Callable<Integer> {
 
     /** Runs what is not done yet, until an interruption. */
     private PointsDone points(List<PlannedPoint> plan, List<Scenario> scenarios, UnfinishedRun run) throws NotWritten {
-        PointsDone done = PointsDone.none();
+        PointsDone done = PointsDone.noneOf(plan.size());
         for (int i = 0; i < plan.size(); i++) {
             StudyResult result = simulation.run(scenarios.get(i), run.rows("point " + i), i + 1 + " of " + plan.size());
             if (result.isPartial()) {
