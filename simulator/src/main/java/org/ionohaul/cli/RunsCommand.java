@@ -19,6 +19,7 @@ import org.ionohaul.onair.Truth;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.Transfer;
@@ -158,6 +159,10 @@ final class RunsCommand implements Callable<Integer> {
                 "--start must come within 12 hours after the scenario's pressing send; begin the scenario earlier with --set"
                         + " clock=\"...\"");
         require(deadlineSeconds.orElse(1.0) > 0, "--by must be a time above zero");
+        require(
+                deadlineSeconds.orElse(0.0) <= scenario.horizonSeconds(),
+                "--by lies beyond the horizon of " + TimeText.given(scenario.horizonSeconds())
+                        + ": by then no run is watched any more; raise it with --set horizon=\"...\"");
         require(gapSeconds >= 0, "--gap must not be negative");
         return new RunQuestion(
                 scenario,
