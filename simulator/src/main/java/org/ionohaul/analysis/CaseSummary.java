@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.ionohaul.statistics.Estimate;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
 
 /**

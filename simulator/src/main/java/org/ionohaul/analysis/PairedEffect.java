@@ -6,8 +6,8 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.statistics.DiscordantPairs;
-import org.ionohaul.statistics.HolmCorrection;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.HolmCorrection;
 import org.ionohaul.statistics.PairedTimes;
 
 /**
@@ -94,8 +94,8 @@ public record PairedEffect(
                 pValues[0],
                 tells[0],
                 kept.stream()
-                        .map(it -> negative(
-                                it.shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
+                        .map(it ->
+                                negative(it.shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
                         .toList(),
                 IntStream.range(1, tells.length).mapToObj(i -> tells[i]).toList(),
                 times.varianceRatio());

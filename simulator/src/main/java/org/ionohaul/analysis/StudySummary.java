@@ -26,8 +26,7 @@ public record StudySummary(List<CaseSummary> cases) {
      * @param errorRate chance that is accepted that a mode is named alone in a case that is not the best there
      */
     static StudySummary of(StudyResult result, double errorRate) {
-        return new StudySummary(result.cases().stream()
-                .map(it -> CaseSummary.of(it, errorRate))
-                .toList());
+        return new StudySummary(
+                result.cases().stream().map(it -> CaseSummary.of(it, errorRate)).toList());
     }
 }

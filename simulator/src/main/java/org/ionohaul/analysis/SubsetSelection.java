@@ -42,8 +42,7 @@ final class SubsetSelection {
      *     selections of which none may err
      * @param ties how modes rank that beat and are beaten alike
      */
-    SubsetSelection(
-            List<double[]> seconds, List<Double> deadlinesSeconds, double errorRate, Comparator<Integer> ties) {
+    SubsetSelection(List<double[]> seconds, List<Double> deadlinesSeconds, double errorRate, Comparator<Integer> ties) {
         this.seconds = List.copyOf(seconds);
         this.errorRate = errorRate;
         modes = seconds.size();

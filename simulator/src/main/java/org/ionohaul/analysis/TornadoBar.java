@@ -62,9 +62,7 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
     }
 
     private static double least(Estimate change) {
-        return change.low() <= 0 && change.high() >= 0
-                ? 0
-                : Math.min(Math.abs(change.low()), Math.abs(change.high()));
+        return change.low() <= 0 && change.high() >= 0 ? 0 : Math.min(Math.abs(change.low()), Math.abs(change.high()));
     }
 
     private static PairedEffect effect(VariationPoint point, int caseIndex, int mode) {

@@ -28,13 +28,13 @@ public record VariationPoint(List<String> values, List<CasePoint> cases) {
      */
     static VariationPoint of(List<String> values, StudyResult result, CompletionTimes reference, int points) {
         double accepted = 1 - Estimate.CONFIDENCE;
-        List<CaseSummary> summaries =
-                StudySummary.of(result, accepted / points).cases();
+        List<CaseSummary> summaries = StudySummary.of(result, accepted / points).cases();
         int changes = Math.max(1, points - 1) * result.scenario().modes().size();
         return new VariationPoint(
                 values,
                 IntStream.range(0, summaries.size())
-                        .mapToObj(i -> CasePoint.of(summaries.get(i), effects(result, i, reference, accepted / changes)))
+                        .mapToObj(
+                                i -> CasePoint.of(summaries.get(i), effects(result, i, reference, accepted / changes)))
                         .toList());
     }
 

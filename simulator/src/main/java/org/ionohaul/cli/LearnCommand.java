@@ -92,12 +92,8 @@ final class LearnCommand implements Callable<Integer> {
                     "Writes the scenario with what was learned, beside its folder of modes; the file must not be there.")
     private Optional<Path> written = Optional.empty();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     LearnCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -146,7 +142,7 @@ final class LearnCommand implements Callable<Integer> {
         List<Object> names = new ArrayList<>(List.of("learn", runs.name()));
         new TreeSet<>(dailyKeys).forEach(it -> names.add("daily-" + it));
         gap.ifPresent(it -> names.add("gap-" + it));
-        return new ResultFolder(out.resolve(choice.folderName(scenario, names.toArray())));
+        return out.folder(choice.folderName(scenario, names.toArray()));
     }
 
     private ScenarioText text() {

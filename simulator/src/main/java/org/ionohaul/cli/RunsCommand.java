@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +16,9 @@ import org.ionohaul.onair.RunsPage;
 import org.ionohaul.onair.RunsText;
 import org.ionohaul.onair.Truth;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Mode;
-import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.Transfer;
@@ -114,12 +113,8 @@ final class RunsCommand implements Callable<Integer> {
             defaultValue = "3 h")
     private double eveningSeconds = 10800;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     RunsCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -188,8 +183,8 @@ final class RunsCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(RunQuestion question) {
-        return new ResultFolder(out.resolve(choice.folderName(
-                question.scenario(), "runs", question.transfer().name(), NamedChoice.word(question.direction()))));
+        return out.folder(choice.folderName(
+                question.scenario(), "runs", question.transfer().name(), NamedChoice.word(question.direction())));
     }
 
     /** Prints first, so that minutes of work are not lost to a full disk. */

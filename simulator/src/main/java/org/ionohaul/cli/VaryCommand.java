@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,13 +55,8 @@ final class VaryCommand implements Callable<Integer> {
     @Mixin
     private final Simulation simulation;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description =
-                    "Where to put the folder of results, named after scenario and seed; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Option(
             names = "--tornado",
@@ -91,7 +85,7 @@ final class VaryCommand implements Callable<Integer> {
         Scenario reference = scenarios.get(0);
         Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
-        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(reference, varied, question.name())));
+        ResultFolder folder = out.folder(choice.folderName(reference, varied, question.name()));
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),

@@ -1,6 +1,8 @@
 package org.ionohaul.rendering;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect;
+import java.io.IOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
@@ -33,10 +35,15 @@ public final class JsonForm {
     private static final JsonMapper PAGE = mapper((json, value) -> json.writeNumber(
             new BigDecimal(value).round(FIGURES).stripTrailingZeros().toPlainString()));
 
-    /** Writes one value over indented lines, for people to read. */
-    public static final ObjectWriter INDENTED_LINES = LINE.writerWithDefaultPrettyPrinter();
+    private static final ObjectWriter INDENTED_LINES = LINE.writerWithDefaultPrettyPrinter();
 
     private JsonForm() {}
+
+    /** Writes a value as a file of its own, over indented lines, for people to read. */
+    public static void writeFile(Writer writer, Object value) throws IOException {
+        INDENTED_LINES.writeValue(writer, value);
+        writer.write('\n');
+    }
 
     /**
      * Returns a value as it stands in a page: numbers with five figures, so that the same picture is always the same text, and

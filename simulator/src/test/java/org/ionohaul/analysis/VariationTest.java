@@ -72,16 +72,19 @@ final class VariationTest {
                 .and(AS_IT_STANDS, letters(new double[] {50, 50, 50, 50, 50, 50, 70, 70, 70, 70, 70}))
                 .and(with("x", "1"), letters(new double[] {50, 50, 50, 50, 50, 50, 55, 55, 55, 70, 70}));
         CasePoint after = done.points().get(1).cases().get(0);
-        assertEquals(3 / 11.0, after.modes().get(0).effect().deadlineChanges().get(0).value(), 1e-12);
+        assertEquals(
+                3 / 11.0, after.modes().get(0).effect().deadlineChanges().get(0).value(), 1e-12);
         assertEquals(0, after.modes().get(0).effect().deadlineChanges().get(1).value());
-        // The tortoise takes 65 s, never within 60 s: 9 to none (sign test, p = 2/2^9) is beyond chance for one of 4 tests
+        // The tortoise takes 65 s, never within 60 s: 9 to none (sign test, p = 2/2^9) is beyond chance for one of 4
+        // tests
         // at one of 2 points (p < 0.05/8), 6 to none is not.
         assertEquals(CasePoint.Choice.CLEAR, after.choice());
         assertEquals(
                 CasePoint.Choice.TOO_CLOSE_TO_CALL,
                 done.points().get(0).cases().get(0).choice());
         assertEquals(9 / 11.0, after.margin().orElseThrow().bestBefore().value(), 1e-12);
-        assertEquals(9 / 11.0, after.margin().orElseThrow().deadlineLeads().get(0).value(), 1e-12);
+        assertEquals(
+                9 / 11.0, after.margin().orElseThrow().deadlineLeads().get(0).value(), 1e-12);
     }
 
     private static StudyResult letters(double[] hareSeconds) {

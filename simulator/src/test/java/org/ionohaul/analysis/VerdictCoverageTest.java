@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
@@ -24,12 +26,10 @@ import org.ionohaul.scenario.Scenario;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.PlannedPoint;
-import org.ionohaul.study.KeySweep;
-import java.util.stream.Stream;
-import java.util.Map;
 import org.ionohaul.study.InventedStudy;
+import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.PlannedPoint;
+import org.ionohaul.study.StudyResult;
 import org.ionohaul.trial.EndSky;
 import org.ionohaul.trial.TrialSky;
 import org.ionohaul.trial.UncertainDraws;
@@ -312,8 +312,8 @@ final class VerdictCoverageTest {
         return points(sky, trials, plan(12), new double[] {1, 1}).stream()
                         .flatMap(it -> it.cases().get(0).modes().stream())
                         .map(ModePoint::effect)
-                        .anyMatch(it -> it.isBeyondChance()
-                                || it.mostChangedDeadline().isPresent())
+                        .anyMatch(it ->
+                                it.isBeyondChance() || it.mostChangedDeadline().isPresent())
                 ? Claim.FALSE
                 : Claim.NONE;
     }

@@ -90,14 +90,17 @@ public final class ScenarioFuzzer {
     private static void place(Path table, SourceFiles files, Understood understood, boolean isSimulated)
             throws ScenarioProblems {
         FieldLog log = FieldLogReader.read(
-                files, table, understood.scenario().modes().stream().map(Mode::name).toList());
+                files,
+                table,
+                understood.scenario().modes().stream().map(Mode::name).toList());
         if (isSimulated) {
             Understood brief = new Understood(
                     understood.scenario().tried(2),
                     understood.sendClockSeconds(),
                     understood.distance(),
                     understood.warnings());
-            LogPlacement placement = LogPlacement.of(brief, log, TrialPool.of(1)).orElseThrow();
+            LogPlacement placement =
+                    LogPlacement.of(brief, log, TrialPool.of(1)).orElseThrow();
             new PlacementText(placement).lines().forEach(ScenarioFuzzer::requirePlain);
         }
     }

@@ -48,8 +48,28 @@ final class TextMutator {
             "ns", "us", "ms", "s", "min", "h", "B", "kB", "MB", "dB", "dBm", "Hz", "kHz", "Bd", "km", "%", "/h", "W");
 
     private static final List<String> CELLS = List.of(
-            "", "8,3", "-0.0", "24:00", "23:59:59", "=1+1", "\"a\nb\"", "\u001b[2J", "9 dB ± 0 dB", "15 kB", "1 min up", "2031-02-30",
-            "delivered", "broken-off", "never-linked", "1000 h", "0 s", "0 B", "near.snr", "label.x", "trials", "modes");
+            "",
+            "8,3",
+            "-0.0",
+            "24:00",
+            "23:59:59",
+            "=1+1",
+            "\"a\nb\"",
+            "\u001b[2J",
+            "9 dB ± 0 dB",
+            "15 kB",
+            "1 min up",
+            "2031-02-30",
+            "delivered",
+            "broken-off",
+            "never-linked",
+            "1000 h",
+            "0 s",
+            "0 B",
+            "near.snr",
+            "label.x",
+            "trials",
+            "modes");
 
     private static final List<String> VALUES = List.of(
             "\"\"",

@@ -55,7 +55,10 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
 
     /** Returns the tables that lie beside the scenario: logs, readings, cases. */
     List<Path> tables() {
-        return files.keySet().stream().filter(it -> it.endsWith(".csv")).map(Path::of).toList();
+        return files.keySet().stream()
+                .filter(it -> it.endsWith(".csv"))
+                .map(Path::of)
+                .toList();
     }
 
     /** Returns every shipped scenario with its tables, every shipped mode, and every wrong file of the golden ones. */

@@ -17,8 +17,8 @@ import org.ionohaul.channel.SkyConditions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A series of readings in place of a level that is stated, as a scenario names it. */
 final class MeasuredSkyTest {
@@ -218,7 +218,10 @@ final class MeasuredSkyTest {
         assertTold(
                 "far.readings.average: must be from 0 to 24 h, but is \"" + average + "\"",
                 measured("time,snr dB\n18:00,10\n19:00,10\n")
-                        .replacing("[far]", "file = \"evening.csv\"", "file = \"evening.csv\", average = \"" + average + "\""));
+                        .replacing(
+                                "[far]",
+                                "file = \"evening.csv\"",
+                                "file = \"evening.csv\", average = \"" + average + "\""));
     }
 
     @Test

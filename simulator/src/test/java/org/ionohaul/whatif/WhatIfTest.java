@@ -63,7 +63,12 @@ final class WhatIfTest {
         Estimate seldom = new Estimate(0.2, 0.1, 0.3);
         Margin margin =
                 new Margin(1, Verdict.Standing.SURER, seldom, often, seldom, List.of(), new Estimate(0.1, 0.05, 0.15));
-        ModePoint mode = new ModePoint(often, often, often, List.of(), new PairedEffect(often, often, 0, 0, 1, false, List.of(), List.of(), 1));
+        ModePoint mode = new ModePoint(
+                often,
+                often,
+                often,
+                List.of(),
+                new PairedEffect(often, often, 0, 0, 1, false, List.of(), List.of(), 1));
         CasePoint point =
                 new CasePoint(List.of(mode, mode), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
         assertEquals(
