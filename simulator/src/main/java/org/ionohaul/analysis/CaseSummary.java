@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Transfer;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
 
 /**
@@ -47,6 +48,15 @@ public record CaseSummary(
 
     /** Summarises a case with at least one trial. */
     static CaseSummary of(CaseTrials trials) {
+        return of(trials, 1 - Estimate.CONFIDENCE);
+    }
+
+    /**
+     * Summarises a case with at least one trial.
+     *
+     * @param errorRate chance that is accepted that a mode is named alone that is not the best
+     */
+    static CaseSummary of(CaseTrials trials, double errorRate) {
         Transfer transfer = trials.transfer();
         List<ModeTally> tallies = trials.modes().stream()
                 .map(it -> new ModeTally(it.rows(), transfer))
@@ -58,6 +68,7 @@ public record CaseSummary(
         SubsetSelection selection = new SubsetSelection(
                 tallies.stream().map(ModeTally::completionSeconds).toList(),
                 deadlines,
+                errorRate,
                 Comparator.comparing(modes::get, BEST_FIRST));
         List<Integer> ranking = selection.ranking();
         return new CaseSummary(

@@ -40,14 +40,19 @@ record CompletionTimes(List<OfCase> cases) {
                 .toList());
     }
 
-    /** Returns what another study of the same cases, modes, seed and number of trials changed against this one. */
-    PairedEffect effectOf(StudyResult after, int caseIndex, int mode) {
+    /**
+     * Returns what another study of the same cases, modes, seed and number of trials changed against this one.
+     *
+     * @param errorRate chance that is accepted that any change is told that is none
+     */
+    PairedEffect effectOf(StudyResult after, int caseIndex, int mode, double errorRate) {
         OfCase before = cases.get(caseIndex);
         CaseTrials trials = after.cases().get(caseIndex);
         return PairedEffect.of(
                 PairedTimes.of(
                         before.seconds().get(mode), trials.modes().get(mode).completionSeconds()),
                 before.deadlinesSeconds(),
-                trials.transfer().deadlinesSeconds());
+                trials.transfer().deadlinesSeconds(),
+                errorRate);
     }
 }

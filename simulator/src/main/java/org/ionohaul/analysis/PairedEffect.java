@@ -1,83 +1,56 @@
 package org.ionohaul.analysis;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.HolmCorrection;
 import org.ionohaul.statistics.PairedTimes;
 
 /**
- * What a change did to a mode, trial by trial under the same skies. All intervals have confidence {@link
- * Estimate#CONFIDENCE}.
+ * What a change did to a mode, trial by trial under the same skies. Intervals have confidence {@link Estimate#CONFIDENCE},
+ * each by itself, but for one; what is beyond chance is so after correction for all that is told of a case.
  *
  * @param medianChangeSeconds median change of completion time, in seconds, below zero if it became quicker; over trials in
  *     which it delivers before or after the change; infinite if in most of them it delivers only before or only after
+ * @param sureChangeSeconds the same with an interval that is so wide that those of all changes of a case hold together
  * @param quickerTrials in how many trials it delivers sooner
  * @param slowerTrials in how many trials it delivers later
  * @param pValue chance of so uneven a split if the change did nothing
+ * @param isBeyondChance whether it became quicker or slower on more trials beyond chance
  * @param deadlineChanges for each deadline, how much more often it is kept, as a share from -1 to 1
- * @param deadlinePValues for each deadline, the chance of so uneven a split of the trials on which one of the two keeps it, if the
- *     change did nothing
+ * @param deadlinesBeyondChance for each deadline, whether that is beyond chance
  * @param varianceRatio variance of the change over what it would be without common skies, over trials in which it delivers
  *     before and after; NaN if it can't be told
  */
 public record PairedEffect(
         Estimate medianChangeSeconds,
+        Estimate sureChangeSeconds,
         int quickerTrials,
         int slowerTrials,
         double pValue,
+        boolean isBeyondChance,
         List<Estimate> deadlineChanges,
-        List<Double> deadlinePValues,
+        List<Boolean> deadlinesBeyondChance,
         double varianceRatio) {
-    /**
-     * What may be said of a change.
-     *
-     * @param isOfTime whether the time changes beyond chance
-     * @param mostChangedDeadline the deadline, by its place, whose chance changes most of those that change beyond chance
-     */
-    public record Told(boolean isOfTime, OptionalInt mostChangedDeadline) {
-        /** Returns whether there is nothing to say. */
-        public boolean isNothing() {
-            return !isOfTime && mostChangedDeadline.isEmpty();
-        }
-    }
-
-    /** Copies the lists. */
+    /** Copies the list. */
     public PairedEffect {
         deadlineChanges = List.copyOf(deadlineChanges);
-        deadlinePValues = List.copyOf(deadlinePValues);
+        deadlinesBeyondChance = List.copyOf(deadlinesBeyondChance);
     }
 
-    /** Returns whether so uneven a split of quicker and slower trials can hardly be chance, looked at by itself. */
-    public boolean isBeyondChance() {
-        return pValue < 1 - Estimate.CONFIDENCE;
-    }
-
-    /**
-     * Returns what may be said so that anything of it is wrong in at most 5 of 100 studies: the tests of the time and of all
-     * deadlines are corrected for their number (Holm), and for that of the effects among which this one was picked
-     * (Bonferroni).
-     *
-     * @param choices how many effects were looked at, 1 or more
-     */
-    public Told told(int choices) {
-        List<Double> pValues = new ArrayList<>(deadlinePValues);
-        pValues.add(pValue);
-        boolean[] tells = HolmCorrection.rejects(
-                pValues.stream().mapToDouble(it -> it).toArray(), (1 - Estimate.CONFIDENCE) / choices);
-        return new Told(
-                tells[deadlinePValues.size()],
-                IntStream.range(0, deadlinePValues.size())
-                        .filter(i -> tells[i])
-                        .boxed()
-                        .max(Comparator.comparingDouble(
-                                i -> Math.abs(deadlineChanges.get(i).value())))
-                        .map(OptionalInt::of)
-                        .orElse(OptionalInt.empty()));
+    /** Returns the deadline, by its place, whose chance changes most of those that change beyond chance; empty if none does. */
+    public OptionalInt mostChangedDeadline() {
+        return IntStream.range(0, deadlineChanges.size())
+                .filter(deadlinesBeyondChance::get)
+                .boxed()
+                .max(Comparator.comparingDouble(
+                        i -> Math.abs(deadlineChanges.get(i).value())))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 
     /** Returns whether it became sooner: by the median or, where that is nothing, on more trials. */
@@ -102,21 +75,29 @@ public record PairedEffect(
      * @param times completion times, before first
      * @param deadlinesBefore deadlines before the change
      * @param deadlinesAfter as many deadlines, after the change
+     * @param errorRate chance that is accepted that any change is told that is none, of time or of a deadline
      */
-    static PairedEffect of(PairedTimes times, List<Double> deadlinesBefore, List<Double> deadlinesAfter) {
-        List<DiscordantPairs> deadlines = IntStream.range(0, deadlinesBefore.size())
+    static PairedEffect of(
+            PairedTimes times, List<Double> deadlinesBefore, List<Double> deadlinesAfter, double errorRate) {
+        List<DiscordantPairs> kept = IntStream.range(0, deadlinesBefore.size())
                 .mapToObj(i -> times.deadlineKeptByOne(deadlinesBefore.get(i), deadlinesAfter.get(i)))
                 .toList();
+        double[] pValues = Stream.concat(Stream.of(times.signs()), kept.stream())
+                .mapToDouble(DiscordantPairs::exactPValue)
+                .toArray();
+        boolean[] tells = HolmCorrection.rejects(pValues, errorRate);
         return new PairedEffect(
                 times.lead(0.5, Estimate.CONFIDENCE),
+                times.lead(0.5, 1 - errorRate),
                 times.secondBefore().hits(),
                 times.firstBefore().hits(),
-                times.signs().exactPValue(),
-                deadlines.stream()
+                pValues[0],
+                tells[0],
+                kept.stream()
                         .map(it ->
                                 negative(it.shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
                         .toList(),
-                deadlines.stream().map(DiscordantPairs::exactPValue).toList(),
+                IntStream.range(1, tells.length).mapToObj(i -> tells[i]).toList(),
                 times.varianceRatio());
     }
 

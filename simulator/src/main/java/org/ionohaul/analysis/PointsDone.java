@@ -10,17 +10,23 @@ import org.ionohaul.study.StudyResult;
  * compared with; of its trials just the completion times are kept, of the others' nothing.
  */
 public final class PointsDone {
+    private final int planned;
     private final CompletionTimes reference;
     private final List<VariationPoint> points;
 
-    private PointsDone(CompletionTimes reference, List<VariationPoint> points) {
+    private PointsDone(int planned, CompletionTimes reference, List<VariationPoint> points) {
+        this.planned = planned;
         this.reference = reference;
         this.points = List.copyOf(points);
     }
 
-    /** Returns the state before anything is done. */
-    public static PointsDone none() {
-        return new PointsDone(CompletionTimes.NONE, List.of());
+    /**
+     * Returns the state before anything is done.
+     *
+     * @param planned how many points are to be done, 1 or more: the more, the surer each must be
+     */
+    public static PointsDone noneOf(int planned) {
+        return new PointsDone(planned, CompletionTimes.NONE, List.of());
     }
 
     /**
@@ -31,9 +37,9 @@ public final class PointsDone {
      */
     public PointsDone and(PlannedPoint plan, StudyResult result) {
         CompletionTimes first = points.isEmpty() ? CompletionTimes.of(result) : reference;
-        VariationPoint more = VariationPoint.of(plan.values(), result, first);
+        VariationPoint more = VariationPoint.of(plan.values(), result, first, planned);
         return new PointsDone(
-                first, Stream.concat(points.stream(), Stream.of(more)).toList());
+                planned, first, Stream.concat(points.stream(), Stream.of(more)).toList());
     }
 
     /** Returns the points. */

@@ -24,12 +24,11 @@ import org.ionohaul.statistics.RunningMean;
  * each, and K - 1 of them must err for a name.
  */
 final class SubsetSelection {
-    private static final double ERROR_RATE = 1 - Estimate.CONFIDENCE;
-
     /** Tests of each mode against each that comes after it in the scenario. */
     private final List<List<PairTests>> pairs = new ArrayList<>();
 
     private final List<double[]> seconds;
+    private final double errorRate;
     private final int modes;
     private final List<Double> deadlinesSeconds;
     private final List<Integer> ranking;
@@ -39,17 +38,20 @@ final class SubsetSelection {
      *
      * @param seconds for each mode, its completion time on each trial, infinite if it never came; at least one mode
      * @param deadlinesSeconds deadlines, in seconds after pressing send
+     * @param errorRate chance that is accepted that a mode is named alone that is not the best: 5 of 100 over the number of
+     *     selections of which none may err
      * @param ties how modes rank that beat and are beaten alike
      */
-    SubsetSelection(List<double[]> seconds, List<Double> deadlinesSeconds, Comparator<Integer> ties) {
+    SubsetSelection(List<double[]> seconds, List<Double> deadlinesSeconds, double errorRate, Comparator<Integer> ties) {
         this.seconds = List.copyOf(seconds);
+        this.errorRate = errorRate;
         modes = seconds.size();
         this.deadlinesSeconds = List.copyOf(deadlinesSeconds);
         for (int i = 0; i < modes; i++) {
             double[] first = seconds.get(i);
             pairs.add(seconds.subList(i + 1, modes).stream()
                     .map(second ->
-                            PairTests.of(PairedTimes.of(first, second), deadlinesSeconds, ERROR_RATE / (modes - 1)))
+                            PairTests.of(PairedTimes.of(first, second), deadlinesSeconds, errorRate / (modes - 1)))
                     .toList());
         }
         ranking = IntStream.range(0, modes)
@@ -74,6 +76,7 @@ final class SubsetSelection {
         return new SubsetSelection(
                         seconds,
                         List.of(deadlineSeconds),
+                        1 - Estimate.CONFIDENCE,
                         Comparator.comparingInt((Integer mode) -> -kept.get(mode))
                                 .thenComparing(Comparator.naturalOrder()))
                 .leaders(0);
@@ -166,7 +169,7 @@ final class SubsetSelection {
                         .map(second -> Alike.of(
                                 PairedTimes.of(seconds.get(first), seconds.get(second)),
                                 chances.apply(tests(first, second)),
-                                ERROR_RATE / boundsOfCase)))
+                                errorRate / boundsOfCase)))
                 .reduce(Alike::and);
     }
 }

@@ -1,5 +1,6 @@
 package org.ionohaul.analysis;
 
+import java.util.stream.Stream;
 import org.ionohaul.statistics.Estimate;
 
 /**
@@ -15,7 +16,10 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
      * whichever way; infinite if in the median trial it decides whether the mode delivers at all.
      */
     public double swingSeconds(int caseIndex, int mode) {
-        return Math.abs(largest(caseIndex, mode).value());
+        return changes(caseIndex, mode)
+                .mapToDouble(it -> Math.abs(it.value()))
+                .max()
+                .orElseThrow();
     }
 
     /** Returns the larger of the two changes of a mode's chance of a deadline, whichever way, from 0 to 1. */
@@ -31,30 +35,34 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
                         .value()));
     }
 
+    /** Returns whether either end changes a mode's time beyond chance. */
+    public boolean isBeyondChance(int caseIndex, int mode) {
+        return effect(low, caseIndex, mode).isBeyondChance()
+                || effect(high, caseIndex, mode).isBeyondChance();
+    }
+
     /**
-     * Returns whether either end changes a mode's time beyond chance.
-     *
-     * @param choices how many effects were looked at
+     * Returns whether this key's change, as large as its intervals allow, reaches what another's leave at least: intervals that
+     * hold together, so that of 100 tornados 95 have the key that truly matters most among those that may.
      */
-    boolean isTold(int caseIndex, int mode, int choices) {
-        return effect(low, caseIndex, mode).told(choices).isOfTime()
-                || effect(high, caseIndex, mode).told(choices).isOfTime();
-    }
-
-    /** Returns whether this key's change, as large as its interval allows, reaches what another's leaves at least. */
     public boolean mayMatterAsMuchAs(TornadoBar other, int caseIndex, int mode) {
-        Estimate own = largest(caseIndex, mode);
-        Estimate others = other.largest(caseIndex, mode);
-        double least =
-                others.low() <= 0 && others.high() >= 0 ? 0 : Math.min(Math.abs(others.low()), Math.abs(others.high()));
-        return Math.max(Math.abs(own.low()), Math.abs(own.high())) > least;
+        return changes(caseIndex, mode).mapToDouble(TornadoBar::most).max().orElseThrow()
+                > other.changes(caseIndex, mode)
+                        .mapToDouble(TornadoBar::least)
+                        .max()
+                        .orElseThrow();
     }
 
-    /** Returns the change at the end where it is larger. */
-    private Estimate largest(int caseIndex, int mode) {
-        Estimate atLow = effect(low, caseIndex, mode).medianChangeSeconds();
-        Estimate atHigh = effect(high, caseIndex, mode).medianChangeSeconds();
-        return Math.abs(atLow.value()) >= Math.abs(atHigh.value()) ? atLow : atHigh;
+    private Stream<Estimate> changes(int caseIndex, int mode) {
+        return Stream.of(low, high).map(end -> effect(end, caseIndex, mode).sureChangeSeconds());
+    }
+
+    private static double most(Estimate change) {
+        return Math.max(Math.abs(change.low()), Math.abs(change.high()));
+    }
+
+    private static double least(Estimate change) {
+        return change.low() <= 0 && change.high() >= 0 ? 0 : Math.min(Math.abs(change.low()), Math.abs(change.high()));
     }
 
     private static PairedEffect effect(VariationPoint point, int caseIndex, int mode) {

@@ -19,6 +19,15 @@ public record MeasuredLevel(Schedule changeDb, double averageSeconds) {
         if (changeDb.points().isEmpty()) {
             throw new IllegalArgumentException("changeDb must have a point");
         }
+        requireAverage(averageSeconds);
+    }
+
+    /**
+     * Checks over how long readings are averages.
+     *
+     * @throws OutOfRange if that is no time from 0 to 24 h
+     */
+    public static void requireAverage(double averageSeconds) {
         OutOfRange.unless(
                 averageSeconds >= 0 && averageSeconds <= 86_400,
                 "averageSeconds",

@@ -94,14 +94,8 @@ final class GridCommand implements Callable<Integer> {
             converter = PrecisionConverter.class)
     private Optional<PrecisionGoal> precision = Optional.empty();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description =
-                    "Where to put the folder of results, named after scenario, seed and table; ${DEFAULT-VALUE} if"
-                            + " not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Option(
             names = "--resume",
@@ -124,8 +118,7 @@ final class GridCommand implements Callable<Integer> {
                 new GridQuestion(SourceFiles.DISK, choice.file(), changes, precision, simulation.mostTrials());
         question.check(cases);
         Scenario first = question.scenarioOf(cases.rows().get(0));
-        ResultFolder folder =
-                new ResultFolder(out.resolve(choice.folderName(first, Set.copyOf(cases.heads()), cases.name())));
+        ResultFolder folder = out.folder(choice.folderName(first, Set.copyOf(cases.heads()), cases.name()));
         try (UnfinishedRun run =
                 UnfinishedRun.open(folder, fingerprint(cases, first, changes), isResumed, spec.commandLine())) {
             LineStore lines = run.lines("rows");

@@ -72,12 +72,8 @@ final class LearnCommand implements Callable<Integer> {
                     "Writes the scenario with what was learned, beside its folder of modes; the file must not be there.")
     private Optional<Path> written = Optional.empty();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     LearnCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -125,7 +121,7 @@ final class LearnCommand implements Callable<Integer> {
     private ResultFolder folder(Scenario scenario, FieldLog runs) {
         List<Object> names = new ArrayList<>(List.of("learn", runs.name()));
         names.addAll(learning.names());
-        return new ResultFolder(out.resolve(choice.folderName(scenario, names.toArray())));
+        return out.folder(choice.folderName(scenario, names.toArray()));
     }
 
     private void write(Path file, LearnedLog learned, ScenarioText text) throws NotWritten {

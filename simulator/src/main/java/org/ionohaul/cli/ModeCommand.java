@@ -16,6 +16,7 @@ import org.ionohaul.sheet.ModeSheet;
 import org.ionohaul.trial.ModeBench;
 import org.ionohaul.trial.ModeCard;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -53,12 +54,8 @@ final class ModeCommand implements Callable<Integer> {
             defaultValue = "scenarios/modes")
     private Path folder = Path.of("scenarios", "modes");
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of a sheet; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
@@ -100,7 +97,7 @@ final class ModeCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         sheet.lines().forEach(terminal::println);
         terminal.flush();
-        ResultFolder results = new ResultFolder(out.resolve(FolderName.of("mode", mode.name())));
+        ResultFolder results = out.folder(FolderName.of("mode", mode.name()));
         NotWritten.write(results, List.of(sheet, new LossCsv(card), sheet.page(Provenance.programVersion())));
         terminal.println();
         terminal.println("Written to " + results.path() + ": card.txt, card.html, loss.csv");

@@ -54,12 +54,8 @@ final class PlaceCommand implements Callable<Integer> {
             description = "The log: a table as a spreadsheet writes it, a line a run.")
     private Path log = Path.of("");
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     PlaceCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -71,8 +67,7 @@ final class PlaceCommand implements Callable<Integer> {
         List<String> modes =
                 understood.scenario().modes().stream().map(Mode::name).toList();
         FieldLog runs = FieldLogReader.read(SourceFiles.DISK, log, modes);
-        ResultFolder folder =
-                new ResultFolder(out.resolve(choice.folderName(understood.scenario(), "place", runs.name())));
+        ResultFolder folder = out.folder(choice.folderName(understood.scenario(), "place", runs.name()));
         NotWritten.probe(folder);
         Optional<LogPlacement> placement = simulation.inPool(
                 "Simulating", understood.scenario().trials(), pool -> LogPlacement.of(understood, runs, pool));

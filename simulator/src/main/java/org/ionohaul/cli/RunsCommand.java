@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.ionohaul.onair.RunsPage;
 import org.ionohaul.onair.RunsText;
 import org.ionohaul.onair.Truth;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
@@ -113,12 +113,8 @@ final class RunsCommand implements Callable<Integer> {
             defaultValue = "3 h")
     private double eveningSeconds = 10800;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     RunsCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -158,6 +154,10 @@ final class RunsCommand implements Callable<Integer> {
                 "--start must come within 12 hours after the scenario's pressing send; begin the scenario earlier with --set"
                         + " clock=\"...\"");
         require(deadlineSeconds.orElse(1.0) > 0, "--by must be a time above zero");
+        require(
+                deadlineSeconds.orElse(0.0) <= scenario.horizonSeconds(),
+                "--by lies beyond the horizon of " + TimeText.given(scenario.horizonSeconds())
+                        + ": by then no run is watched any more; raise it with --set horizon=\"...\"");
         require(gapSeconds >= 0, "--gap must not be negative");
         return new RunQuestion(
                 scenario,
@@ -183,8 +183,8 @@ final class RunsCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(RunQuestion question) {
-        return new ResultFolder(out.resolve(choice.folderName(
-                question.scenario(), "runs", question.transfer().name(), NamedChoice.word(question.direction()))));
+        return out.folder(choice.folderName(
+                question.scenario(), "runs", question.transfer().name(), NamedChoice.word(question.direction())));
     }
 
     /** Prints first, so that minutes of work are not lost to a full disk. */

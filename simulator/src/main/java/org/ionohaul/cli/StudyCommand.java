@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -70,14 +69,8 @@ final class StudyCommand implements Callable<Integer> {
             defaultValue = "100")
     private int sizeTrials = 100;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description =
-                    "Where to put the folder of results, named after scenario, seed and what --set changes; ${DEFAULT-VALUE} if"
-                            + " not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Option(
             names = "--precision",
@@ -108,7 +101,7 @@ final class StudyCommand implements Callable<Integer> {
         Scenario scenario = choice.read(simulation.changes());
         precision.ifPresent(goal -> requireDeadlines(goal, scenario));
         Scenario ofSizes = ofSizes(scenario);
-        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(scenario)));
+        ResultFolder folder = out.folder(choice.folderName(scenario));
         Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
         try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {

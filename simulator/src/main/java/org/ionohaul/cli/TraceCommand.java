@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -79,12 +78,8 @@ final class TraceCommand implements Callable<Integer> {
                             + " out-of-patience (an operator broke off), horizon (still sending when watching ended).")
     private Optional<String> pick = Optional.empty();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of the story; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
@@ -132,13 +127,13 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private ResultFolder folder(TraceStory story) {
-        return new ResultFolder(out.resolve(choice.folderName(
+        return out.folder(choice.folderName(
                 story.scenario(),
                 "trace",
                 story.transfer().name(),
                 NamedChoice.word(story.direction()),
                 story.mode().name(),
-                story.trial())));
+                story.trial()));
     }
 
     private void show(TraceStory story, ResultFolder folder) throws NotWritten {

@@ -1,7 +1,6 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,13 +55,8 @@ final class VaryCommand implements Callable<Integer> {
     @Mixin
     private final Simulation simulation;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description =
-                    "Where to put the folder of results, named after scenario and seed; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
 
     @Option(
             names = "--tornado",
@@ -91,7 +85,7 @@ final class VaryCommand implements Callable<Integer> {
         Scenario reference = scenarios.get(0);
         Provenance provenance = choice.provenance();
         WhatIf question = isTornado ? WhatIf.eachAlone(sweeps, provenance) : WhatIf.combined(sweeps, provenance);
-        ResultFolder folder = new ResultFolder(out.resolve(choice.folderName(reference, varied, question.name())));
+        ResultFolder folder = out.folder(choice.folderName(reference, varied, question.name()));
         String fingerprint = String.join(
                 "|",
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
@@ -136,7 +130,7 @@ final class VaryCommand implements Callable<Integer> {
 
     /** Runs what is not done yet, until an interruption. */
     private PointsDone points(List<PlannedPoint> plan, List<Scenario> scenarios, UnfinishedRun run) throws NotWritten {
-        PointsDone done = PointsDone.none();
+        PointsDone done = PointsDone.noneOf(plan.size());
         for (int i = 0; i < plan.size(); i++) {
             StudyResult result = simulation.run(scenarios.get(i), run.rows("point " + i), i + 1 + " of " + plan.size());
             if (result.isPartial()) {

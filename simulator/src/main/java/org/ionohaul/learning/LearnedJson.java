@@ -78,8 +78,7 @@ public record LearnedJson(LearnedLog learned, Provenance provenance) implements 
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        JsonForm.INDENTED_LINES.writeValue(writer, published());
-        writer.write('\n');
+        JsonForm.writeFile(writer, published());
     }
 
     private Published published() {

@@ -93,8 +93,7 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        writer.write(JsonForm.INDENTED_LINES.writeValueAsString(published()));
-        writer.write("\n");
+        JsonForm.writeFile(writer, published());
     }
 
     private Published published() {

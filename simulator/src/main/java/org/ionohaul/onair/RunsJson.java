@@ -104,8 +104,7 @@ public record RunsJson(RunAnswer answer) implements ResultFolder.Text {
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        JsonForm.INDENTED_LINES.writeValue(writer, published());
-        writer.write('\n');
+        JsonForm.writeFile(writer, published());
     }
 
     private Published published() {

@@ -95,8 +95,7 @@ public record PlacementJson(LogPlacement placement, Provenance provenance) imple
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        JsonForm.INDENTED_LINES.writeValue(writer, published());
-        writer.write('\n');
+        JsonForm.writeFile(writer, published());
     }
 
     private Published published() {

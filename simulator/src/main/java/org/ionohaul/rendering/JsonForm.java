@@ -1,6 +1,8 @@
 package org.ionohaul.rendering;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import tools.jackson.core.JsonGenerator;
@@ -25,10 +27,15 @@ public final class JsonForm {
     /** Writes one value on one line. */
     public static final JsonMapper LINE = mapper();
 
-    /** Writes one value over indented lines, for people to read. */
-    public static final ObjectWriter INDENTED_LINES = LINE.writerWithDefaultPrettyPrinter();
+    private static final ObjectWriter INDENTED_LINES = LINE.writerWithDefaultPrettyPrinter();
 
     private JsonForm() {}
+
+    /** Writes a value as a file of its own, over indented lines, for people to read. */
+    public static void writeFile(Writer writer, Object value) throws IOException {
+        INDENTED_LINES.writeValue(writer, value);
+        writer.write('\n');
+    }
 
     private static JsonMapper mapper() {
         return JsonMapper.builder()

@@ -60,8 +60,7 @@ public record SummaryJson(Findings findings) implements ResultFolder.Text {
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        JsonForm.INDENTED_LINES.writeValue(writer, summary());
-        writer.write('\n');
+        JsonForm.writeFile(writer, summary());
     }
 
     private Summary summary() {

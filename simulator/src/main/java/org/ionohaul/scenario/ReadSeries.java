@@ -24,8 +24,9 @@ public record ReadSeries(
     /** Stands in for one that can't be read. */
     static final ReadSeries NONE = new ReadSeries("", List.of(), List.of(), List.of(), 0);
 
-    /** Copies the lists. */
+    /** Copies the lists and checks the time. */
     public ReadSeries {
+        MeasuredLevel.requireAverage(averageSeconds);
         snr = List.copyOf(snr);
         signal = List.copyOf(signal);
         noise = List.copyOf(noise);

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ionohaul.channel.Schedule;
@@ -178,15 +179,18 @@ final class SeriesReader {
                 problem(rows.get(0).line(), 1, "", "and the lines below hold no level", "");
                 return Optional.empty();
             }
-            double averageSeconds = readings.get(ScenarioFormat.READINGS_AVERAGE);
             double shift = shift(seconds);
-            levels.replaceAll((column, points) -> averaged(points, shift, averageSeconds));
-            ReadSeries series = new ReadSeries(
-                    readings.get(ScenarioFormat.READINGS_FILE),
-                    levels.getOrDefault(SeriesColumn.SNR, List.of()),
-                    levels.getOrDefault(SeriesColumn.SIGNAL, List.of()),
-                    levels.getOrDefault(SeriesColumn.NOISE, List.of()),
-                    averageSeconds);
+            ReadSeries series = readings.build(() -> {
+                double averageSeconds = readings.get(ScenarioFormat.READINGS_AVERAGE);
+                Function<SeriesColumn, List<Schedule.Point>> averages =
+                        column -> averaged(levels.getOrDefault(column, List.of()), shift, averageSeconds);
+                return new ReadSeries(
+                        readings.get(ScenarioFormat.READINGS_FILE),
+                        averages.apply(SeriesColumn.SNR),
+                        averages.apply(SeriesColumn.SIGNAL),
+                        averages.apply(SeriesColumn.NOISE),
+                        averageSeconds);
+            });
             if (series.levels().size() > MOST_LEVELS) {
                 problem(
                         0,

@@ -87,8 +87,7 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
 
     @Override
     public void writeTo(Writer writer) throws IOException {
-        JsonForm.INDENTED_LINES.writeValue(writer, published());
-        writer.write('\n');
+        JsonForm.writeFile(writer, published());
     }
 
     private Published published() {

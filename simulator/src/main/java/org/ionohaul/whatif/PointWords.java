@@ -19,17 +19,18 @@ final class PointWords {
     /** How to read a change. */
     static final String CHANGE =
             "Change: of the time on the median trial, under the same sky, over trials on which the file gets through"
-                    + " with at least one of the two values; below zero is sooner. In brackets if it could be chance, each value looked at by itself: of twenty that do"
-                    + " nothing, one may stand without brackets."
+                    + " with at least one of the two values; below zero is sooner. In brackets if it could be chance."
                     + " \"Arrives\" and \"fails\": on most of those trials it gets through only after the change, or no"
-                    + " longer. Ranges are made to hold the true value in about 95 of 100 such studies.";
+                    + " longer. Each range by itself is made to hold the true value in about 95 of 100 such studies; changes are"
+                    + " called such, here and in sentences, after correction for how many there are: of 100 such variations"
+                    + " at most 5 tell one of a case that is none.";
 
     /** How to read which mode is best. */
     static final String BEST =
             "Best: the mode that keeps a deadline more often than each other one beyond chance or, where no deadline"
                     + " tells them apart, is through first more often. Modes that can't be told apart from it are named"
-                    + " together, with the most by which they may differ. Each value is judged by itself: with many values"
-                    + " some mode may be named wrongly.";
+                    + " together, with the most by which they may differ. Corrected for the number of values: of 100 such"
+                    + " variations at most 5 name a mode alone at any value of a case that is not the best there.";
 
     static final String TOO_CLOSE = "too close to call";
     static final String NONE = "none";

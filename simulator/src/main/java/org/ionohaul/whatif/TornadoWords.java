@@ -88,7 +88,6 @@ final class TornadoWords {
         return EffectWords.sentence(
                 "With " + bar.key() + " = " + point.values().get(0),
                 modes.get(mode).title(),
-                point.cases().get(caseIndex).modes().get(mode),
-                tornado.choices());
+                point.cases().get(caseIndex).modes().get(mode));
     }
 }

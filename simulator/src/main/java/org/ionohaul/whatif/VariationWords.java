@@ -51,8 +51,7 @@ final class VariationWords {
                 sentences.add(EffectWords.sentence(
                         change(key, at),
                         modes.get(mode).title(),
-                        variation.point(at, caseIndex).modes().get(mode),
-                        variation.sweeps().size()));
+                        variation.point(at, caseIndex).modes().get(mode)));
             }
         }
         sentences.add(best(caseIndex));

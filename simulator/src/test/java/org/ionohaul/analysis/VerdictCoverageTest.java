@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
@@ -25,6 +27,9 @@ import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.InventedStudy;
+import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.PlannedPoint;
+import org.ionohaul.study.StudyResult;
 import org.ionohaul.trial.EndSky;
 import org.ionohaul.trial.TrialSky;
 import org.ionohaul.trial.UncertainDraws;
@@ -141,6 +146,23 @@ final class VerdictCoverageTest {
                     trials,
                     sky -> answer(sky, trials, 1, 1.05, 1.1)));
         }
+        for (int trials : new int[] {60, 250}) {
+            all.add(new Experiment(
+                    "a mode named alone anywhere in a variation is better",
+                    "2 modes alike at 12 values",
+                    trials,
+                    sky -> namedAnywhere(sky, trials)));
+            all.add(new Experiment(
+                    "a change told anywhere in a variation is one",
+                    "2 modes; 12 values that change nothing",
+                    trials,
+                    sky -> changed(sky, trials)));
+            all.add(new Experiment(
+                    "the key that matters most is among those named",
+                    "4 keys of which each makes sending 5 % slower than the one before",
+                    trials,
+                    sky -> matters(sky, trials)));
+        }
         return all;
     }
 
@@ -203,6 +225,19 @@ final class VerdictCoverageTest {
         private static final double GIVES_UP = 0.01;
 
         CaseSummary study(int trials, double... factors) {
+            return CaseSummary.of(oneCase(trials, factors));
+        }
+
+        StudyResult result(int trials, double... factors) {
+            CaseTrials made = oneCase(trials, factors);
+            Scenario scenario = InventedStudy.scenario(
+                    trials,
+                    made.transfer(),
+                    IntStream.range(0, factors.length).mapToObj(i -> "m" + i).toArray(String[]::new));
+            return new StudyResult(scenario, List.of(made), trials, trials);
+        }
+
+        private CaseTrials oneCase(int trials, double... factors) {
             List<List<SessionResult>> sessions = IntStream.range(0, factors.length)
                     .<List<SessionResult>>mapToObj(i -> new ArrayList<>())
                     .toList();
@@ -218,14 +253,17 @@ final class VerdictCoverageTest {
                                             : InventedStudy.delivered(seconds));
                 }
             }
-            return summary(DEADLINES, sessions);
+            return oneCase(DEADLINES, sessions);
         }
 
         static CaseSummary summary(List<Double> deadlines, List<List<SessionResult>> sessions) {
+            return CaseSummary.of(oneCase(deadlines, sessions));
+        }
+
+        private static CaseTrials oneCase(List<Double> deadlines, List<List<SessionResult>> sessions) {
             List<String> names =
                     IntStream.range(0, sessions.size()).mapToObj(i -> "m" + i).toList();
-            CaseTrials trials = InventedStudy.oneCase(deadlines, names, sessions);
-            return CaseSummary.of(trials);
+            return InventedStudy.oneCase(deadlines, names, sessions);
         }
 
         /** Share of a mode's trials that are through by then. */
@@ -246,6 +284,52 @@ final class VerdictCoverageTest {
                 : Claim.of(sole.stream()
                         .allMatch(it -> IntStream.range(0, factors.length)
                                 .noneMatch(other -> other != it.first() && factors[other] <= factors[it.first()])));
+    }
+
+    /** Points whose skies have nothing in common but what each trial's have. */
+    private static List<VariationPoint> points(Sky sky, int trials, List<PlannedPoint> plan, double[]... factors) {
+        PointsDone done = PointsDone.noneOf(plan.size());
+        for (int i = 0; i < plan.size(); i++) {
+            done = done.and(plan.get(i), sky.result(trials, factors[i % factors.length]));
+        }
+        return done.points();
+    }
+
+    private static List<PlannedPoint> plan(int values) {
+        return IntStream.range(0, values)
+                .mapToObj(i -> new PlannedPoint(Map.of("x", String.valueOf(i))))
+                .toList();
+    }
+
+    private static Claim namedAnywhere(Sky sky, int trials) {
+        return points(sky, trials, plan(12), new double[] {1, 1}).stream()
+                        .anyMatch(it -> it.cases().get(0).leaders().isSole())
+                ? Claim.FALSE
+                : Claim.NONE;
+    }
+
+    private static Claim changed(Sky sky, int trials) {
+        return points(sky, trials, plan(12), new double[] {1, 1}).stream()
+                        .flatMap(it -> it.cases().get(0).modes().stream())
+                        .map(ModePoint::effect)
+                        .anyMatch(it ->
+                                it.isBeyondChance() || it.mostChangedDeadline().isPresent())
+                ? Claim.FALSE
+                : Claim.NONE;
+    }
+
+    private static Claim matters(Sky sky, int trials) {
+        List<KeySweep> sweeps = Stream.of("a", "b", "c", "d")
+                .map(key -> new KeySweep(key, List.of("1", "2")))
+                .toList();
+        double[][] factors = {{1}, {1}, {1.1}, {1}, {1.15}, {1}, {1.2}, {1}, {1.25}};
+        List<PlannedPoint> plan = Tornado.plan(sweeps);
+        List<TornadoBar> mattering = Tornado.of(
+                        sky.result(trials, 1).scenario(), sweeps, points(sky, trials, plan, factors))
+                .mattering(0);
+        return mattering.isEmpty()
+                ? Claim.NONE
+                : Claim.of(mattering.stream().anyMatch(it -> it.key().equals("d")));
     }
 
     private static Claim bestIsKept(Sky sky, int trials, double... factors) {

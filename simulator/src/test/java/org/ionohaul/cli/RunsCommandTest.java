@@ -86,7 +86,8 @@ final class RunsCommandTest {
                 "--transfer rooster | did you mean \"roster\"?",
                 "--start 18:05 | begin the scenario earlier with --set",
                 "--gap=-1min | --gap",
-                "--by 0s | must be a time above zero"
+                "--by 0s | must be a time above zero",
+                "--by 25h | --by lies beyond the horizon of 1 h"
             })
     void whatIsWrongIsToldBeforeAnythingRuns(String options, String told) {
         assertEquals(ExitCode.BAD_INPUT, run(folder, options.split(" ")));

@@ -3,28 +3,38 @@ package org.ionohaul.fuzz;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.fieldlog.FieldLog;
+import org.ionohaul.fieldlog.FieldLogReader;
+import org.ionohaul.grid.CaseTableReader;
+import org.ionohaul.grid.GridQuestion;
+import org.ionohaul.placing.LogPlacement;
+import org.ionohaul.placing.PlacementText;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.ionohaul.study.TrialRow;
 import org.ionohaul.trial.Trials;
 
 /**
- * What must hold of any text that is given as scenario, modes and settings: it is read, and then its trials run and can be
- * reported, or its problems are told in lines of bounded length and number that a terminal only shows. Anything else that
- * is thrown is a fault.
+ * What must hold of any text that is given as scenario, modes, tables and settings: it is read, and then its trials run and can
+ * be reported, logged runs placed and cases checked, or its problems are told in lines of bounded length and number that a
+ * terminal only shows. Anything else that is thrown is a fault.
  */
 public final class ScenarioFuzzer {
     private static final int MOST_LINES = 21;
@@ -49,14 +59,49 @@ public final class ScenarioFuzzer {
     static boolean isAccepted(String text) throws IOException {
         WrittenInput input = WrittenInput.of(text);
         SourceFiles files = SourceFiles.of(input.files());
+        boolean isStudy = text.hashCode() % STUDY_EVERY == 0;
+        return isReadOrTold(() -> {
+            Understood understood = ScenarioReader.understand(files, WrittenInput.SCENARIO, input.changes());
+            run(understood.scenario(), files, input.changes(), isStudy);
+            for (Path table : input.tables()) {
+                isReadOrTold(() -> place(table, files, understood, isStudy));
+                isReadOrTold(() -> new GridQuestion(files, WrittenInput.SCENARIO, input.changes(), Optional.empty(), 2)
+                        .check(CaseTableReader.read(files, table)));
+            }
+        });
+    }
+
+    /** What reads something and goes on with it. */
+    private interface Reading {
+        void read() throws IOException, ScenarioProblems;
+    }
+
+    private static boolean isReadOrTold(Reading reading) throws IOException {
         try {
-            Scenario scenario = ScenarioReader.read(files, WrittenInput.SCENARIO, input.changes());
-            run(scenario, files, input.changes(), text.hashCode() % STUDY_EVERY == 0);
+            reading.read();
             return true;
         } catch (ScenarioProblems e) {
             e.told().forEach(ScenarioFuzzer::requireShowable);
             require(!e.problems().isEmpty() && e.told().size() <= MOST_LINES, "number of problems");
             return false;
+        }
+    }
+
+    private static void place(Path table, SourceFiles files, Understood understood, boolean isSimulated)
+            throws ScenarioProblems {
+        FieldLog log = FieldLogReader.read(
+                files,
+                table,
+                understood.scenario().modes().stream().map(Mode::name).toList());
+        if (isSimulated) {
+            Understood brief = new Understood(
+                    understood.scenario().tried(2),
+                    understood.sendClockSeconds(),
+                    understood.distance(),
+                    understood.warnings());
+            LogPlacement placement =
+                    LogPlacement.of(brief, log, TrialPool.of(1)).orElseThrow();
+            new PlacementText(placement).lines().forEach(ScenarioFuzzer::requirePlain);
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 final class TextMutator {
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
     private static final Pattern WORD = Pattern.compile("[A-Za-z][A-Za-z0-9-]*");
+    private static final Pattern CELL = Pattern.compile("(?<=[,;])[^,;]*");
     private static final int MOST_CHANGES = 3;
 
     private static final List<String> NUMBERS = List.of(
@@ -45,6 +46,30 @@ final class TextMutator {
 
     private static final List<String> UNITS = List.of(
             "ns", "us", "ms", "s", "min", "h", "B", "kB", "MB", "dB", "dBm", "Hz", "kHz", "Bd", "km", "%", "/h", "W");
+
+    private static final List<String> CELLS = List.of(
+            "",
+            "8,3",
+            "-0.0",
+            "24:00",
+            "23:59:59",
+            "=1+1",
+            "\"a\nb\"",
+            "\u001b[2J",
+            "9 dB ± 0 dB",
+            "15 kB",
+            "1 min up",
+            "2031-02-30",
+            "delivered",
+            "broken-off",
+            "never-linked",
+            "1000 h",
+            "0 s",
+            "0 B",
+            "near.snr",
+            "label.x",
+            "trials",
+            "modes");
 
     private static final List<String> VALUES = List.of(
             "\"\"",
@@ -79,7 +104,11 @@ final class TextMutator {
             "\"4-fsk\"",
             "\"9 dB over noise\"",
             "\"S3 .. S9\"",
-            "\"mid-latitude\"");
+            "\"mid-latitude\"",
+            "\"notch\"",
+            "\"blanker\"",
+            "{ file = \"orchard-evening.csv\" }",
+            "\"orchard-net.csv\"");
 
     private static final List<String> PIECES = List.of(
             "\"",
@@ -116,6 +145,8 @@ final class TextMutator {
             "[sky.drop-outs]\n",
             "[near.tuning]\n",
             "[sky.sporadic-e]\n",
+            "[near.impulses]\n",
+            "[near.measured]\n",
             "[sky.ground-wave]\nover-ground = \"9 km\"\n",
             "day-to-day = \"high-latitude\"\n",
             "[[rate]]\n",
@@ -155,7 +186,12 @@ final class TextMutator {
         switch (chance.nextInt(12)) {
             case 0, 1, 2 -> lines.set(at, replaced(NUMBER, line, one(NUMBERS)));
             case 3 -> lines.set(at, replaced(WORD, line, one(UNITS)));
-            case 4, 5 -> lines.set(at, line.replaceFirst("=.*", Matcher.quoteReplacement("= " + one(VALUES))));
+            case 4, 5 ->
+                lines.set(
+                        at,
+                        line.contains("=")
+                                ? line.replaceFirst("=.*", Matcher.quoteReplacement("= " + one(VALUES)))
+                                : replaced(CELL, line, one(CELLS)));
             case 6 -> lines.set(at, replaced(NUMBER, line, String.valueOf(chance.nextInt(100))));
             case 7 -> lines.add(at, one(List.of(one(texts).split("\n"))));
             case 8 -> lines.set(at, one(List.of(one(texts).split("\n"))));

@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * A scenario, its mode files and what is set on the command line in one text, as a fuzzer can change it: each part begins
- * with a line such as {@code #### modes/quick.toml}.
+ * A scenario, its mode files, tables beside it and what is set on the command line in one text, as a fuzzer can change it: each
+ * part begins with a line such as {@code #### modes/quick.toml}.
  *
  * @param files the files' texts by name
  * @param changes what is set on the command line, by key
@@ -25,6 +25,9 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
     private static final Path SHIPPED = Path.of("..", "scenarios");
     private static final Path WRONG = Path.of("src", "test", "resources", "golden", "scenario");
     private static final String CHANGES = "--set";
+    /** More of them would be changed at the cost of everything else. */
+    private static final int LINES_OF_TABLE = 20;
+
     private static final Pattern HEAD = Pattern.compile("(?m)^#### ([\\w./-]+)$\\n?");
 
     /** Takes a text apart; what stands before the first head is the scenario. */
@@ -50,17 +53,27 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
         return new WrittenInput(parts, changes);
     }
 
-    /** Returns every shipped scenario with each shipped mode, and every wrong file of the golden ones. */
+    /** Returns the tables that lie beside the scenario: logs, readings, cases. */
+    List<Path> tables() {
+        return files.keySet().stream()
+                .filter(it -> it.endsWith(".csv"))
+                .map(Path::of)
+                .toList();
+    }
+
+    /** Returns every shipped scenario with its tables, every shipped mode, and every wrong file of the golden ones. */
     static List<String> seeds() throws IOException {
         List<String> seeds = new ArrayList<>();
         List<Path> scenarios = tomlIn(SHIPPED);
         List<Path> modes = tomlIn(SHIPPED.resolve("modes"));
-        for (int i = 0; i < modes.size(); i++) {
-            String scenario = Files.readString(scenarios.get(i % scenarios.size()));
-            String mode = modes.get(i).getFileName().toString();
-            seeds.add(scenario.replaceAll("(?m)^modes = .*$", "modes = [\"" + mode.replace(".toml", "") + "\"]")
-                    + "#### modes/" + mode + "\n" + Files.readString(modes.get(i))
-                    + "#### --set\nsky.losses = 9 dB ± 3 dB\ntrials = 3\n");
+        for (int i = 0; i < Math.max(modes.size(), scenarios.size()); i++) {
+            Path scenario = scenarios.get(i % scenarios.size());
+            Path file = modes.get(i % modes.size());
+            String mode = file.getFileName().toString().replace(".toml", "");
+            seeds.add(Files.readString(scenario).replaceAll("(?m)^modes = .*$", "modes = [\"" + mode + "\"]")
+                    + "#### modes/" + mode + ".toml\n" + Files.readString(file)
+                    + "#### --set\nsky.losses = 9 dB ± 3 dB\ntrials = 3\n"
+                    + tablesOf(scenario, mode));
         }
         for (Path wrong : tomlIn(WRONG)) {
             seeds.add(Files.readString(wrong));
@@ -72,9 +85,27 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
         return seeds;
     }
 
+    /** The shipped tables that are named like a scenario, a mode of its in place of the others, long ones shortened. */
+    private static String tablesOf(Path scenario, String mode) throws IOException {
+        String name = scenario.getFileName().toString().replace(".toml", "");
+        StringBuilder tables = new StringBuilder();
+        for (Path table : filesIn(SHIPPED, name + "(-.*)?\\.csv")) {
+            tables.append("#### ").append(table.getFileName()).append('\n');
+            Files.readAllLines(table).stream()
+                    .limit(LINES_OF_TABLE)
+                    .map(line -> line.replaceAll("patient-climber|brisk-comb", mode) + "\n")
+                    .forEach(tables::append);
+        }
+        return tables.toString();
+    }
+
     private static List<Path> tomlIn(Path folder) throws IOException {
+        return filesIn(folder, ".*\\.toml");
+    }
+
+    private static List<Path> filesIn(Path folder, String names) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(".toml"))
+            return files.filter(file -> file.getFileName().toString().matches(names))
                     .sorted()
                     .toList();
         }

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A series of readings in place of a level that is stated, as a scenario names it. */
 final class MeasuredSkyTest {
@@ -209,6 +210,18 @@ final class MeasuredSkyTest {
         assertTold("far.readings.file: holds no reading between", scenario);
         assertTold("there is no file \"other.csv\"", scenario.replacing("[far]", "evening.csv", "other.csv"));
         assertTold("far.readings.file: is missing", scenario.replacing("[far]", "file = \"evening.csv\"", ""));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1000 h", "25 h"})
+    void anAverageOverNoTimeOfADayIsAProblemOfItsKey(String average) {
+        assertTold(
+                "far.readings.average: must be from 0 to 24 h, but is \"" + average + "\"",
+                measured("time,snr dB\n18:00,10\n19:00,10\n")
+                        .replacing(
+                                "[far]",
+                                "file = \"evening.csv\"",
+                                "file = \"evening.csv\", average = \"" + average + "\""));
     }
 
     @Test

@@ -46,7 +46,7 @@ public final class FabricatedVariation {
     }
 
     private static List<VariationPoint> points(List<PlannedPoint> plan, int count) {
-        PointsDone done = PointsDone.none();
+        PointsDone done = PointsDone.noneOf(plan.size());
         for (int i = 0; i < count; i++) {
             done = done.and(plan.get(i), FabricatedStudy.later(40 * i));
         }
