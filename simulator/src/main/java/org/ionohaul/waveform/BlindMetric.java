@@ -98,12 +98,12 @@ final class BlindMetric {
             scale = next;
             sum(x, scale);
             double slope = firstMoment / sum;
-            double curvature = secondMoment / sum - slope * slope;
-            double ahead = slope * slope / (2 * curvature);
+            double back = slope / (secondMoment / sum - slope * slope);
+            double ahead = slope * back / 2;
             exponent = -Math.log(sum);
             if (ahead <= TOLERANCE * exponent) {
                 exponent += ahead;
-                scale = Math.min(Math.max(scale - slope / curvature, low), high);
+                scale = Math.min(Math.max(scale - back, low), high);
                 break;
             }
             if (slope < 0) {
@@ -111,7 +111,7 @@ final class BlindMetric {
             } else {
                 high = scale;
             }
-            next = scale - slope / curvature;
+            next = scale - back;
             if (!(next > low && next < high && Math.abs(next - scale) <= moved / 2)) {
                 next = (low + high) / 2;
             }
