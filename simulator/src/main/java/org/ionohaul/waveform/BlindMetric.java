@@ -100,7 +100,7 @@ final class BlindMetric {
             double slope = firstMoment / sum;
             double back = slope / (secondMoment / sum - slope * slope);
             double ahead = slope * back / 2;
-            exponent = -Math.log(sum);
+            exponent = -Exponentials.log(sum);
             if (ahead <= TOLERANCE * exponent) {
                 exponent += ahead;
                 scale = Math.min(Math.max(scale - back, low), high);
@@ -150,7 +150,7 @@ final class BlindMetric {
         for (int level = 0; level < levels; level++) {
             double r = noises[level];
             double a = amplitudes[level];
-            double term = shares[level] * Math.exp(x * t * (t * r - 2 * a));
+            double term = shares[level] * Exponentials.exp(x * t * (t * r - 2 * a));
             double slope = 2 * x * (t * r - a);
             sum += term;
             firstMoment += term * slope;
