@@ -35,7 +35,7 @@ final class Exponentials {
 
     /** Returns e to a power, which counts as 700 or -700 beyond those. */
     static double exp(double power) {
-        double within = Math.min(LARGEST, Math.max(-LARGEST, power));
+        double within = power < -LARGEST ? -LARGEST : power > LARGEST ? LARGEST : power;
         double steps = within * PER_STEP + ROUNDS - ROUNDS;
         int whole = (int) steps;
         double rest = within - steps * STEP;
