@@ -1,10 +1,13 @@
 package org.ionohaul.analysis;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.ionohaul.statistics.DiscordantPairs;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.statistics.HolmCorrection;
 import org.ionohaul.statistics.PairedTimes;
 
 /**
@@ -17,6 +20,8 @@ import org.ionohaul.statistics.PairedTimes;
  * @param slowerTrials in how many trials it delivers later
  * @param pValue chance of so uneven a split if the change did nothing
  * @param deadlineChanges for each deadline, how much more often it is kept, as a share from -1 to 1
+ * @param deadlinePValues for each deadline, the chance of so uneven a split of the trials on which one of the two keeps it, if the
+ *     change did nothing
  * @param varianceRatio variance of the change over what it would be without common skies, over trials in which it delivers
  *     before and after; NaN if it can't be told
  */
@@ -26,27 +31,53 @@ public record PairedEffect(
         int slowerTrials,
         double pValue,
         List<Estimate> deadlineChanges,
+        List<Double> deadlinePValues,
         double varianceRatio) {
-    /** Copies the list. */
-    public PairedEffect {
-        deadlineChanges = List.copyOf(deadlineChanges);
+    /**
+     * What may be said of a change.
+     *
+     * @param isOfTime whether the time changes beyond chance
+     * @param mostChangedDeadline the deadline, by its place, whose chance changes most of those that change beyond chance
+     */
+    public record Told(boolean isOfTime, OptionalInt mostChangedDeadline) {
+        /** Returns whether there is nothing to say. */
+        public boolean isNothing() {
+            return !isOfTime && mostChangedDeadline.isEmpty();
+        }
     }
 
-    /** Returns whether so uneven a split of quicker and slower trials can hardly be chance. */
+    /** Copies the lists. */
+    public PairedEffect {
+        deadlineChanges = List.copyOf(deadlineChanges);
+        deadlinePValues = List.copyOf(deadlinePValues);
+    }
+
+    /** Returns whether so uneven a split of quicker and slower trials can hardly be chance, looked at by itself. */
     public boolean isBeyondChance() {
         return pValue < 1 - Estimate.CONFIDENCE;
     }
 
-    /** Returns the deadline, by its place, whose chance changes most of those that change beyond chance; empty if none does. */
-    public OptionalInt mostChangedDeadline() {
-        return IntStream.range(0, deadlineChanges.size())
-                .filter(i -> deadlineChanges.get(i).low() > 0
-                        || deadlineChanges.get(i).high() < 0)
-                .boxed()
-                .max(Comparator.comparingDouble(
-                        i -> Math.abs(deadlineChanges.get(i).value())))
-                .map(OptionalInt::of)
-                .orElse(OptionalInt.empty());
+    /**
+     * Returns what may be said so that anything of it is wrong in at most 5 of 100 studies: the tests of the time and of all
+     * deadlines are corrected for their number (Holm), and for that of the effects among which this one was picked
+     * (Bonferroni).
+     *
+     * @param choices how many effects were looked at, 1 or more
+     */
+    public Told told(int choices) {
+        List<Double> pValues = new ArrayList<>(deadlinePValues);
+        pValues.add(pValue);
+        boolean[] tells = HolmCorrection.rejects(
+                pValues.stream().mapToDouble(it -> it).toArray(), (1 - Estimate.CONFIDENCE) / choices);
+        return new Told(
+                tells[deadlinePValues.size()],
+                IntStream.range(0, deadlinePValues.size())
+                        .filter(i -> tells[i])
+                        .boxed()
+                        .max(Comparator.comparingDouble(
+                                i -> Math.abs(deadlineChanges.get(i).value())))
+                        .map(OptionalInt::of)
+                        .orElse(OptionalInt.empty()));
     }
 
     /** Returns whether it became sooner: by the median or, where that is nothing, on more trials. */
@@ -73,15 +104,19 @@ public record PairedEffect(
      * @param deadlinesAfter as many deadlines, after the change
      */
     static PairedEffect of(PairedTimes times, List<Double> deadlinesBefore, List<Double> deadlinesAfter) {
+        List<DiscordantPairs> deadlines = IntStream.range(0, deadlinesBefore.size())
+                .mapToObj(i -> times.deadlineKeptByOne(deadlinesBefore.get(i), deadlinesAfter.get(i)))
+                .toList();
         return new PairedEffect(
                 times.lead(0.5, Estimate.CONFIDENCE),
                 times.secondBefore().hits(),
                 times.firstBefore().hits(),
                 times.signs().exactPValue(),
-                IntStream.range(0, deadlinesBefore.size())
-                        .mapToObj(i -> negative(times.deadlineKeptByOne(deadlinesBefore.get(i), deadlinesAfter.get(i))
-                                .shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
+                deadlines.stream()
+                        .map(it ->
+                                negative(it.shareDifference(times.firstBefore().total(), Estimate.CONFIDENCE)))
                         .toList(),
+                deadlines.stream().map(DiscordantPairs::exactPValue).toList(),
                 times.varianceRatio());
     }
 

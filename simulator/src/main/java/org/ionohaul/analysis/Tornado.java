@@ -57,6 +57,11 @@ public record Tornado(Scenario scenario, int keysAsked, VariationPoint reference
         return bars.size() < keysAsked;
     }
 
+    /** Returns among how many effects on a mode the largest is picked: both ends of every key. */
+    public int choices() {
+        return 2 * bars.size();
+    }
+
     /** Returns the mode that is told of: the best as the scenario stands. */
     public int told(int caseIndex) {
         return reference.cases().get(caseIndex).best();
@@ -70,7 +75,7 @@ public record Tornado(Scenario scenario, int keysAsked, VariationPoint reference
         int mode = told(caseIndex);
         List<TornadoBar> ranked = ranked(caseIndex, mode);
         TornadoBar most = ranked.get(0);
-        return most.isBeyondChance(caseIndex, mode)
+        return most.isTold(caseIndex, mode, choices())
                 ? Stream.concat(
                                 Stream.of(most),
                                 ranked.stream().skip(1).filter(it -> it.mayMatterAsMuchAs(most, caseIndex, mode)))

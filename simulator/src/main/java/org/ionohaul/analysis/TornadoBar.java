@@ -31,10 +31,14 @@ public record TornadoBar(String key, VariationPoint low, VariationPoint high) {
                         .value()));
     }
 
-    /** Returns whether either end changes a mode's time beyond chance. */
-    public boolean isBeyondChance(int caseIndex, int mode) {
-        return effect(low, caseIndex, mode).isBeyondChance()
-                || effect(high, caseIndex, mode).isBeyondChance();
+    /**
+     * Returns whether either end changes a mode's time beyond chance.
+     *
+     * @param choices how many effects were looked at
+     */
+    boolean isTold(int caseIndex, int mode, int choices) {
+        return effect(low, caseIndex, mode).told(choices).isOfTime()
+                || effect(high, caseIndex, mode).told(choices).isOfTime();
     }
 
     /** Returns whether this key's change, as large as its interval allows, reaches what another's leaves at least. */

@@ -1,6 +1,7 @@
 package org.ionohaul.channel;
 
 import java.util.List;
+import java.util.Optional;
 import org.ionohaul.limits.OutOfRange;
 
 /**
@@ -13,6 +14,7 @@ import org.ionohaul.limits.OutOfRange;
  * @param atmospherics how unevenly the floor comes, its mean power given
  * @param interference other stations heard at this end, each entry an independent population
  * @param gainControl what this end's receiver can hear at once
+ * @param measured what was measured in place of the path's trend and slow variation, if anything
  */
 public record EndConditions(
         double snrDb,
@@ -20,7 +22,8 @@ public record EndConditions(
         ImpulsiveNoise impulses,
         AtmosphericNoise atmospherics,
         List<Interference> interference,
-        GainControl gainControl) {
+        GainControl gainControl,
+        Optional<MeasuredLevel> measured) {
     /** Over three a second: more is noise, and takes too long to draw. */
     private static final double MOST_OVERS_PER_HOUR = 12_000;
 
@@ -48,7 +51,7 @@ public record EndConditions(
 
     /** Makes an end whose floor is even and whose receiver hears the weakest beside the strongest. */
     public EndConditions(double snrDb, Schedule noiseRiseDb, ImpulsiveNoise impulses, List<Interference> interference) {
-        this(snrDb, noiseRiseDb, impulses, AtmosphericNoise.NONE, interference, GainControl.NONE);
+        this(snrDb, noiseRiseDb, impulses, AtmosphericNoise.NONE, interference, GainControl.NONE, Optional.empty());
     }
 
     /** Returns an end with nothing but a Gaussian floor at the given SNR in 3 kHz, in dB. */
@@ -59,6 +62,17 @@ public record EndConditions(
     /** Returns these conditions for a trial that begins so many seconds later; may be negative. */
     EndConditions startingAfter(double seconds) {
         return new EndConditions(
-                snrDb, noiseRiseDb.startingAfter(seconds), impulses, atmospherics, interference, gainControl);
+                snrDb,
+                noiseRiseDb.startingAfter(seconds),
+                impulses,
+                atmospherics,
+                interference,
+                gainControl,
+                measured.map(it -> it.startingAfter(seconds)));
+    }
+
+    /** Returns these conditions with another SNR stated, in dB. */
+    EndConditions withSnr(double otherSnrDb) {
+        return new EndConditions(otherSnrDb, noiseRiseDb, impulses, atmospherics, interference, gainControl, measured);
     }
 }

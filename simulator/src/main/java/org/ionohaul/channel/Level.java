@@ -2,12 +2,10 @@ package org.ionohaul.channel;
 
 import java.util.Arrays;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 
 /**
- * A power level over one trial's clock: what the scenario schedules, and a slow variation about it. The slow variation
- * is a Gauss-Markov process in dB, x[k+1] = a x[k] + sd sqrt(1 - a^2) w[k] with a = exp(-step / time constant), from a
- * stationary start.
+ * A power level over one trial's clock: what the scenario schedules, or what was measured, and a slow variation about it, a {@link
+ * GaussMarkov} process in dB.
  *
  * <p>The level is worked out on a grid, in order and once, and its power joined by straight lines, so that asking costs
  * no exponential. The step is 1/64 of the time constant (half-way between two points the standard deviation is 0.4 %
@@ -20,15 +18,25 @@ final class Level {
     private static final double UNCHANGING_SECONDS = 1e6;
     private static final int AT_ONCE = 64;
 
-    private final Schedule scheduleDb;
-    private final double stepSeconds;
-    private final double memory;
-    private final double innovationDb;
+    private final Grid grid;
     private final double pointsPerNano;
-    private final ZigguratSampler.NormalizedGaussian normal;
-    private double slowDb;
     private double[] ratios = new double[2];
     private int known;
+
+    /** A level at the points of a grid, asked for in order and once each. */
+    interface Grid {
+        /** Returns the time between two points, in seconds. */
+        double stepSeconds();
+
+        /** Returns the level at a point, counted from 0 when the trial begins, in dB. */
+        double levelDb(int point);
+    }
+
+    /** Joins the points of a grid. */
+    Level(Grid grid) {
+        this.grid = grid;
+        this.pointsPerNano = 1e-9 / grid.stepSeconds();
+    }
 
     /**
      * Prepares a level.
@@ -36,13 +44,23 @@ final class Level {
      * @param chance the slow variation's own stream
      */
     Level(Schedule scheduleDb, SlowVariation variation, UniformRandomProvider chance) {
-        this.scheduleDb = scheduleDb;
-        this.stepSeconds = stepSeconds(scheduleDb, variation);
-        this.memory = Math.exp(-stepSeconds / variation.timeConstantSeconds());
-        this.innovationDb = variation.deviationDb() * Math.sqrt(1 - memory * memory);
-        this.pointsPerNano = 1e-9 / stepSeconds;
-        this.normal = ZigguratSampler.NormalizedGaussian.of(chance);
-        this.slowDb = variation.deviationDb() * normal.sample();
+        this(stated(scheduleDb, variation, stepSeconds(!scheduleDb.points().isEmpty(), variation), chance));
+    }
+
+    /** Returns the grid of a schedule and a slow variation about it. */
+    static Grid stated(Schedule scheduleDb, SlowVariation variation, double stepSeconds, UniformRandomProvider chance) {
+        GaussMarkov slow = new GaussMarkov(variation, stepSeconds, chance);
+        return new Grid() {
+            @Override
+            public double stepSeconds() {
+                return stepSeconds;
+            }
+
+            @Override
+            public double levelDb(int point) {
+                return scheduleDb.levelDb(point * stepSeconds) + slow.next();
+            }
+        };
     }
 
     /** Returns the level at an instant, zero or later, as a power ratio. */
@@ -56,8 +74,13 @@ final class Level {
         return ratios[point] + share * (ratios[point + 1] - ratios[point]);
     }
 
-    private static double stepSeconds(Schedule scheduleDb, SlowVariation variation) {
-        double longest = scheduleDb.points().isEmpty() ? UNCHANGING_SECONDS : LONGEST_SCHEDULED_SECONDS;
+    /**
+     * Returns the step of a grid, in seconds.
+     *
+     * @param isScheduled whether the level changes by a schedule, or as it was measured
+     */
+    static double stepSeconds(boolean isScheduled, SlowVariation variation) {
+        double longest = isScheduled ? LONGEST_SCHEDULED_SECONDS : UNCHANGING_SECONDS;
         return variation.deviationDb() > 0
                 ? Math.min(longest, variation.timeConstantSeconds() / STEPS_PER_TIME_CONSTANT)
                 : longest;
@@ -70,8 +93,7 @@ final class Level {
             ratios = Arrays.copyOf(ratios, Math.max(last + 1, 2 * ratios.length));
         }
         for (; known <= last; known++) {
-            ratios[known] = Decibels.toRatio(scheduleDb.levelDb(known * stepSeconds) + slowDb);
-            slowDb = memory * slowDb + innovationDb * normal.sample();
+            ratios[known] = Decibels.toRatio(grid.levelDb(known));
         }
     }
 }

@@ -46,14 +46,26 @@ public record Schedule(List<Point> points) {
         if (points.isEmpty()) {
             return 0;
         }
-        int next = 0;
-        while (next < points.size() && points.get(next).atSeconds() <= atSeconds) {
-            next++;
-        }
+        int next = nextAfter(atSeconds);
         if (next == 0 || next == points.size()) {
             return points.get(Math.max(0, next - 1)).levelDb();
         }
         return between(points.get(next - 1), points.get(next), atSeconds);
+    }
+
+    /** Returns the number of the first point after an instant; that of points if there is none. */
+    int nextAfter(double atSeconds) {
+        int low = 0;
+        int high = points.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (points.get(middle).atSeconds() <= atSeconds) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /**
@@ -64,18 +76,6 @@ public record Schedule(List<Point> points) {
     public Schedule startingAfter(double seconds) {
         return new Schedule(points.stream()
                 .map(it -> new Point(it.atSeconds() - seconds, it.levelDb()))
-                .toList());
-    }
-
-    /**
-     * Returns this schedule with all levels raised.
-     *
-     * @param db by how much, in dB; may be negative
-     */
-    public Schedule raisedBy(double db) {
-        List<Point> raised = points.isEmpty() ? List.of(new Point(0, 0)) : points;
-        return new Schedule(raised.stream()
-                .map(it -> new Point(it.atSeconds(), it.levelDb() + db))
                 .toList());
     }
 

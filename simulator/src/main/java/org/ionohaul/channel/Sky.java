@@ -9,13 +9,14 @@ import org.ionohaul.random.TrialStreams;
  * the spells of the level, and at each end the noise, the impulses and the other stations.
  *
  * <p>A pure function of (conditions, streams, time): asked at any instant, in any order, by any number of modes, it
- * answers the same. Both directions share the path gains, the slow variation and the trend (reciprocity); noise and
- * interference belong to each end. What was drawn is kept, so an instance belongs to one thread. It schedules nothing.
+ * answers the same. Both directions share the path gains, the slow variation and the trend (reciprocity), but for what was
+ * measured at an end; noise and interference belong to each end. What was drawn is kept, so an instance belongs to one thread. It schedules nothing.
  */
 public final class Sky {
     private final SkyConditions conditions;
     private final PathGain[] gains;
-    private final SkyWaveLevel level;
+    private final SkyWaveLevel nearLevel;
+    private final SkyWaveLevel farLevel;
     private final NoiseAtEnd near;
     private final NoiseAtEnd far;
 
@@ -31,15 +32,40 @@ public final class Sky {
         if (first > 0) {
             gains[0] = new SteadyGain(streams.open(Purpose.GROUND_WAVE, 0));
         }
-        this.level = new SkyWaveLevel(
-                new Level(
-                        conditions.trendDb(),
-                        conditions.slowVariation(),
-                        streams.openBlock(Purpose.SLOW_VARIATION, 0, 0)),
-                new SpellTimes(conditions.dropOuts(), streams.openBlock(Purpose.SPELLS, 0, 0)),
-                new SpellTimes(conditions.sporadicE(), streams.openBlock(Purpose.SPELLS, 1, 0)));
+        SpellTimes dropOuts = new SpellTimes(conditions.dropOuts(), streams.openBlock(Purpose.SPELLS, 0, 0));
+        SpellTimes sporadicE = new SpellTimes(conditions.sporadicE(), streams.openBlock(Purpose.SPELLS, 1, 0));
+        Level stated = statedLevel(conditions, streams);
+        this.nearLevel = new SkyWaveLevel(level(End.NEAR, conditions, stated, streams), dropOuts, sporadicE);
+        this.farLevel = new SkyWaveLevel(level(End.FAR, conditions, stated, streams), dropOuts, sporadicE);
         this.near = new NoiseAtEnd(End.NEAR, conditions.near(), streams);
         this.far = new NoiseAtEnd(End.FAR, conditions.far(), streams);
+    }
+
+    /** Where an end's level was measured, both share a grid, so that they share the slow variation. */
+    private static Level statedLevel(SkyConditions conditions, TrialStreams streams) {
+        return new Level(Level.stated(
+                conditions.trendDb(),
+                conditions.slowVariation(),
+                stepSeconds(conditions),
+                streams.openBlock(Purpose.SLOW_VARIATION, 0, 0)));
+    }
+
+    private static double stepSeconds(SkyConditions conditions) {
+        boolean isScheduled = !conditions.trendDb().points().isEmpty()
+                || conditions.near().measured().isPresent()
+                || conditions.far().measured().isPresent();
+        return Level.stepSeconds(isScheduled, conditions.slowVariation());
+    }
+
+    private static Level level(End end, SkyConditions conditions, Level stated, TrialStreams streams) {
+        double spellsDb = Decibels.ofRatio(
+                conditions.dropOuts().meanRatio() * conditions.sporadicE().meanRatio());
+        return conditions
+                .at(end)
+                .measured()
+                .map(it -> new Level(
+                        new MeasuredGrid(it, conditions.slowVariation(), stepSeconds(conditions), spellsDb, streams)))
+                .orElse(stated);
     }
 
     /**
@@ -54,7 +80,8 @@ public final class Sky {
     /** Returns the same as {@link #reception}, through the passband as it is cut; it also tells its power transfer. */
     SkyReception transferTo(End receiver, Passband passband) {
         EndConditions end = conditions.at(receiver);
-        return new SkyReception(conditions, end.snrDb(), level, noise(receiver), end.gainControl(), gains, passband);
+        return new SkyReception(
+                conditions, end.snrDb(), level(receiver), noise(receiver), end.gainControl(), gains, passband);
     }
 
     /** Returns the gain of the path with the given number. */
@@ -109,8 +136,8 @@ public final class Sky {
         return end == End.NEAR ? near : far;
     }
 
-    /** Returns what trend, slow variation, drop-outs and sporadic E do to the sky wave's level. */
-    SkyWaveLevel level() {
-        return level;
+    /** Returns what trend or readings, slow variation, drop-outs and sporadic E do to the sky wave's level at an end. */
+    SkyWaveLevel level(End end) {
+        return end == End.NEAR ? nearLevel : farLevel;
     }
 }

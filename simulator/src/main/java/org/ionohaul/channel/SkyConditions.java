@@ -91,12 +91,12 @@ public record SkyConditions(
     }
 
     /**
-     * Returns these conditions with another level of the path, at all times and in both directions.
+     * Returns these conditions with a stronger signal, at all times and in both directions.
      *
      * @param db how much more of the signal arrives, in dB; may be negative
      */
     public SkyConditions raisedBy(double db) {
-        return new SkyConditions(paths, slowVariation, trendDb.raisedBy(db), near, far);
+        return withEnds(near.withSnr(near.snrDb() + db), far.withSnr(far.snrDb() + db));
     }
 
     /**
@@ -106,25 +106,28 @@ public record SkyConditions(
      * @param snrDb median SNR there when the trial begins, trend and schedules counted, in dB
      */
     public SkyConditions withSnrAtStart(End end, double snrDb) {
-        EndConditions stated = at(end);
-        EndConditions other = new EndConditions(
-                snrDb - trendDb.levelDb(0) + stated.noiseRiseDb().levelDb(0),
-                stated.noiseRiseDb(),
-                stated.impulses(),
-                stated.atmospherics(),
-                stated.interference(),
-                stated.gainControl());
+        EndConditions other = at(end).withSnr(
+                        snrDb - changeDb(end).levelDb(0) + at(end).noiseRiseDb().levelDb(0));
+        return end == End.NEAR ? withEnds(other, far) : withEnds(near, other);
+    }
+
+    private SkyConditions withEnds(EndConditions otherNear, EndConditions otherFar) {
         return new SkyConditions(
                 paths,
                 slowVariation,
                 trendDb,
-                end == End.NEAR ? other : near,
-                end == End.NEAR ? far : other,
+                otherNear,
+                otherFar,
                 dropOuts,
                 sporadicE,
                 nearFrequency,
                 farFrequency,
                 groundWave);
+    }
+
+    /** Returns by how much the signal at an end lies above the one stated, over the clock, in dB: as measured there, or the trend. */
+    public Schedule changeDb(End end) {
+        return at(end).measured().map(MeasuredLevel::changeDb).orElse(trendDb);
     }
 
     /**
@@ -133,7 +136,9 @@ public record SkyConditions(
      * @param end the end
      */
     public double snrAtStartDb(End end) {
-        return at(end).snrDb() + trendDb.levelDb(0) - at(end).noiseRiseDb().levelDb(0);
+        return at(end).snrDb()
+                + changeDb(end).levelDb(0)
+                - at(end).noiseRiseDb().levelDb(0);
     }
 
     /**

@@ -66,8 +66,8 @@ public final class SkyWatch {
             signalDb[i] = Decibels.ofRatio(carrier.meanSignal(atNanos) * transfer[0]);
             disturbanceDb[i] = Decibels.ofRatio(sky.noise(end).disturbance(atNanos));
             occupied[i] = sky.isOccupied(end, atNanos, 0);
-            droppedOut[i] = sky.level().dropOuts().isOn(atNanos);
-            sporadicE[i] = sky.level().sporadicE().isOn(atNanos);
+            droppedOut[i] = sky.level(end).dropOuts().isOn(atNanos);
+            sporadicE[i] = sky.level(end).sporadicE().isOn(atNanos);
         }
     }
 

@@ -34,4 +34,9 @@ public record Spells(double betweenSeconds, double lengthSeconds, double changeD
     public double share() {
         return changeDb == 0 ? 0 : lengthSeconds / (lengthSeconds + betweenSeconds);
     }
+
+    /** Returns the mean of the power ratio that they make, over all time. */
+    double meanRatio() {
+        return 1 + share() * (Decibels.toRatio(changeDb) - 1);
+    }
 }

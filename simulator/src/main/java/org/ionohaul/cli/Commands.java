@@ -37,6 +37,9 @@ final class Commands implements IFactory {
         if (type == RunsCommand.class) {
             return type.cast(new RunsCommand(new Simulation(trialsOf, interruption)));
         }
+        if (type == GridCommand.class) {
+            return type.cast(new GridCommand(new Simulation(trialsOf, interruption)));
+        }
         return others.create(type);
     }
 }

@@ -13,10 +13,13 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
+import org.ionohaul.learning.LearnedJson;
 import org.ionohaul.learning.LearnedLog;
 import org.ionohaul.learning.LearnedText;
+import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Quantity;
+import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioText;
 import org.ionohaul.scenario.SourceFiles;
@@ -41,6 +44,8 @@ import picocli.CommandLine.Spec;
                     + " no values of the inputs explain the log, or where too little was simulated to tell. With --write the"
                     + " scenario is written with its inputs as narrow as the log makes them, ready for study. How a log is"
                     + " written stands in scenarios/README.md.",
+            "",
+            "Prints a summary and writes a folder of results: learn.json.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -87,6 +92,13 @@ final class LearnCommand implements Callable<Integer> {
                     "Writes the scenario with what was learned, beside its folder of modes; the file must not be there.")
     private Optional<Path> written = Optional.empty();
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
+            defaultValue = "results")
+    private Path out = Path.of("results");
+
     LearnCommand(Simulation simulation) {
         this.simulation = simulation;
     }
@@ -105,6 +117,8 @@ final class LearnCommand implements Callable<Integer> {
                 understood.scenario().modes().stream().map(Mode::name).toList();
         FieldLog runs = FieldLogReader.read(SourceFiles.DISK, log, modes);
         ScenarioText text = text();
+        ResultFolder folder = folder(understood.scenario(), runs);
+        NotWritten.probe(folder);
         Optional<LearnedLog> learned = simulation.inPool(
                 "Simulating",
                 understood.scenario().trials(),
@@ -121,7 +135,18 @@ final class LearnCommand implements Callable<Integer> {
             terminal.println("Written to " + written.get() + ".");
         }
         terminal.flush();
+        NotWritten.write(folder, List.of(new LearnedJson(learned.get(), choice.provenance(log))));
+        terminal.println();
+        terminal.println("Results in " + folder.path() + ": learn.json");
         return learned.get().isFitted() || written.isEmpty() ? ExitCode.DONE : ExitCode.NOT_WRITTEN;
+    }
+
+    /** What is not the scenario's is part of the question, and so of the folder's name. */
+    private ResultFolder folder(Scenario scenario, FieldLog runs) {
+        List<Object> names = new ArrayList<>(List.of("learn", runs.name()));
+        new TreeSet<>(dailyKeys).forEach(it -> names.add("daily-" + it));
+        gap.ifPresent(it -> names.add("gap-" + it));
+        return new ResultFolder(out.resolve(choice.folderName(scenario, names.toArray())));
     }
 
     private ScenarioText text() {

@@ -26,6 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PromiseCommand.class,
             SkyCommand.class,
             VaryCommand.class,
+            GridCommand.class,
             PlaceCommand.class,
             LearnCommand.class,
             RunsCommand.class,

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -132,6 +133,16 @@ final class ScenarioChoice {
     Provenance provenance() {
         try {
             return ScenarioReader.provenance(SourceFiles.DISK, file(), changes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Returns where the scenario comes from and a file that was laid beside it, once both were read. */
+    Provenance provenance(Path beside) {
+        try {
+            return provenance()
+                    .with(new InputFile(String.valueOf(beside.getFileName()), SourceFiles.DISK.text(beside)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -76,6 +76,11 @@ final class Simulation {
         return trials;
     }
 
+    /** Returns where a simulation stops that goes on until its answers are exact enough. */
+    int mostTrials() {
+        return trials.orElse(MOST_TRIALS);
+    }
+
     /** Runs the scenario's trials, as many as are done when an interruption comes. */
     StudyResult run(Scenario scenario, String task) {
         return during(task, scenario, StudyRunner::run);
@@ -96,7 +101,7 @@ final class Simulation {
      * @param rows what was done of the same scenario; what is run is added
      */
     StudyResult runUntil(Scenario scenario, RowStore rows, PrecisionGoal goal, String task) {
-        return during(task, scenario, runner -> runner.runUntil(rows, goal, trials.orElse(MOST_TRIALS)));
+        return during(task, scenario, runner -> runner.runUntil(rows, goal, mostTrials()));
     }
 
     /** Does work whose trials are of a kind of its own, as many as are done when an interruption comes. */

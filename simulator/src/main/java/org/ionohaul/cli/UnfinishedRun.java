@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.Optional;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.study.Journal;
+import org.ionohaul.study.LineStore;
 import org.ionohaul.study.RowStore;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -57,6 +58,15 @@ final class UnfinishedRun implements Closeable {
     RowStore rows(String part) throws NotWritten {
         try {
             return RowStore.in(journal, part);
+        } catch (IOException e) {
+            throw new NotWritten(folder.path(), e);
+        }
+    }
+
+    /** Returns what is done of a part of the run that comes to lines; what is added is kept. */
+    LineStore lines(String part) throws NotWritten {
+        try {
+            return LineStore.in(journal, part);
         } catch (IOException e) {
             throw new NotWritten(folder.path(), e);
         }

@@ -3,7 +3,6 @@ package org.ionohaul.fieldlog;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -31,8 +30,6 @@ public final class FieldLogReader {
     /** What placing and learning can be asked to simulate. */
     private static final int MOST_RUNS = 500;
 
-    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
-    private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final Pattern HOURS = Pattern.compile("(\\d{1,2}):([0-5]\\d):([0-5]\\d)");
     private static final Pattern TWO_PARTS = Pattern.compile("(\\d{1,3}):([0-5]\\d)");
     private static final Pattern MINUTES = Pattern.compile("min(ute)?s?");
@@ -141,7 +138,7 @@ public final class FieldLogReader {
     }
 
     private Optional<LoggedRun> run(int number, LogCells cells) {
-        Optional<LocalDate> date = cells.find(LogColumn.DATE, FieldLogReader::date);
+        Optional<LocalDate> date = cells.find(LogColumn.DATE, Quantity::date);
         Optional<LocalTime> start =
                 cells.find(LogColumn.START, text -> LocalTime.ofSecondOfDay(Math.round(Quantity.clockSeconds(text))));
         Optional<String> mode = cells.need(LogColumn.MODE, LogCells.oneOf(List.copyOf(modes), it -> it));
@@ -219,28 +216,6 @@ public final class FieldLogReader {
             return bytes;
         }
         throw new WrongValue("\"" + text + "\" must be from 1 B to 1000 MB", "");
-    }
-
-    private static LocalDate date(String text) throws WrongValue {
-        Matcher yearFirst = YEAR_FIRST.matcher(text);
-        Matcher dayFirst = DAY_FIRST.matcher(text);
-        try {
-            if (yearFirst.matches()) {
-                return LocalDate.of(
-                        Integer.parseInt(yearFirst.group(1)),
-                        Integer.parseInt(yearFirst.group(2)),
-                        Integer.parseInt(yearFirst.group(3)));
-            }
-            if (dayFirst.matches()) {
-                return LocalDate.of(
-                        Integer.parseInt(dayFirst.group(3)),
-                        Integer.parseInt(dayFirst.group(2)),
-                        Integer.parseInt(dayFirst.group(1)));
-            }
-        } catch (DateTimeException e) {
-            throw new WrongValue("\"" + text + "\" is no day of the calendar", "");
-        }
-        throw new WrongValue("\"" + text + "\" is not a date", "write year, month and day, such as 2031-03-14");
     }
 
     private static Optional<NotedTime> time(LogCells cells, LogColumn column) {

@@ -9,7 +9,9 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.ToleranceBound;
 import org.ionohaul.study.TrialPool;
 import org.ionohaul.trial.Trials;
 import org.ionohaul.trial.UncertainDraws;
@@ -24,6 +26,9 @@ import org.ionohaul.trial.UncertainDraws;
  * @param after completion times, infinite if never
  */
 record Forecast(Transfer transfer, Direction direction, Mode mode, OrderedSample before, OrderedSample after) {
+    /** A time that is promised is kept by so many of ten trials. */
+    static final ToleranceBound PROMISE = new ToleranceBound(0.9, Estimate.CONFIDENCE);
+
     /**
      * Simulates the transfers of a scenario, on a day that is not in the log.
      *

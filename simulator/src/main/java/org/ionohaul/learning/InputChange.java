@@ -55,6 +55,11 @@ record InputChange(
         return probabilities.quantile(share);
     }
 
+    /** Returns the value that has some probability below it before; that probability itself if it is not written in plain quantities. */
+    double value(double probability) {
+        return written.map(it -> it.quantile(probability)).orElse(probability);
+    }
+
     /** Returns it as it may be written after the log; empty if it is not written in plain quantities. */
     Optional<String> narrowed() {
         return written.map(it -> it.narrowed(IntStream.range(0, probabilities.size())

@@ -19,14 +19,10 @@ import org.ionohaul.scenario.Transfer;
 import org.ionohaul.scenario.WrittenInput;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
-import org.ionohaul.statistics.ToleranceBound;
 
 /** What was learned from a log, for a terminal. */
 public final class LearnedText {
     private static final int WIDTH = 80;
-
-    /** A time that is promised is kept by so many of ten trials. */
-    private static final ToleranceBound PROMISE = new ToleranceBound(0.9, Estimate.CONFIDENCE);
 
     private static final String READING =
             "Inputs: the middle, and below it what 8 of 10 draws lie within. Width left: of the standard deviation"
@@ -193,9 +189,9 @@ public final class LearnedText {
         }
         row.add(median(times.quantile(0.5, Estimate.CONFIDENCE)));
         row.add(Cell.of(
-                times.size() < PROMISE.fewestTrials()
-                        ? PROMISE.fewestTrials() + " trials needed"
-                        : time(PROMISE.of(times))));
+                times.size() < Forecast.PROMISE.fewestTrials()
+                        ? Forecast.PROMISE.fewestTrials() + " trials needed"
+                        : time(Forecast.PROMISE.of(times))));
         return row;
     }
 

@@ -178,7 +178,7 @@ final class ScenarioModel implements LogModel {
         }
         Levels levels = scenario.sky().levels(gauge.end(), draws).orElseThrow();
         return gauge.what() == What.SIGNAL
-                ? levels.signalDbm() + conditions.trendDb().levelDb(0)
+                ? levels.signalDbm() + conditions.changeDb(gauge.end()).levelDb(0)
                 : levels.noiseDbm() + conditions.at(gauge.end()).noiseRiseDb().levelDb(0);
     }
 

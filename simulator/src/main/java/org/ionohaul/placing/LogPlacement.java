@@ -20,17 +20,25 @@ import org.ionohaul.study.TrialPool;
  * @param log the runs
  * @param trials how often each run was simulated
  * @param runs where each run lies, in the log's order
+ * @param usual where such runs lie, in order from the quickest for its kind, if the model is right
  * @param check what they say together
  * @param ends what was read at the ends, where anything was
  */
 public record LogPlacement(
-        Scenario scenario, FieldLog log, int trials, List<PlacedRun> runs, ModelCheck check, List<EndCheck> ends) {
+        Scenario scenario,
+        FieldLog log,
+        int trials,
+        List<PlacedRun> runs,
+        List<UsualPlace> usual,
+        ModelCheck check,
+        List<EndCheck> ends) {
     /** Fewer runs than that can hardly show anything together. */
     public static final int FEW_RUNS = 5;
 
     /** Copies the lists. */
     public LogPlacement {
         runs = List.copyOf(runs);
+        usual = List.copyOf(usual);
         ends = List.copyOf(ends);
     }
 
@@ -66,6 +74,7 @@ public record LogPlacement(
                 log,
                 trials.size(),
                 placed,
+                UsualPlace.of(asLogged(log.runs(), simulated)),
                 check(log.runs(), simulated),
                 Stream.of(End.values())
                         .flatMap(end -> endCheck(bench, log, end).stream())
@@ -78,14 +87,20 @@ public record LogPlacement(
      * @param simulated trials of each run, as many of each
      */
     static ModelCheck check(List<LoggedRun> runs, List<List<SimulatedRun>> simulated) {
-        List<RankSpan> logged = new ArrayList<>();
+        List<RankSpan> logged = IntStream.range(0, runs.size())
+                .mapToObj(run -> RunScale.of(runs.get(run), simulated.get(run)).logged())
+                .toList();
+        return ModelCheck.of(logged, asLogged(runs, simulated));
+    }
+
+    /** Returns for each run where each of its trials lies as if the same person had logged it. */
+    static List<List<RankSpan>> asLogged(List<LoggedRun> runs, List<List<SimulatedRun>> simulated) {
         List<List<RankSpan>> asLogged = new ArrayList<>();
-        for (int i = 0; i < runs.size(); i++) {
-            RunScale scale = RunScale.of(runs.get(i), simulated.get(i));
-            logged.add(scale.logged());
-            asLogged.add(simulated.get(i).stream().map(scale::noted).toList());
+        for (int run = 0; run < runs.size(); run++) {
+            RunScale scale = RunScale.of(runs.get(run), simulated.get(run));
+            asLogged.add(simulated.get(run).stream().map(scale::noted).toList());
         }
-        return ModelCheck.of(logged, asLogged);
+        return asLogged;
     }
 
     /** Returns whether fewer trials were done than the scenario asks for. */
@@ -100,17 +115,7 @@ public record LogPlacement(
                         ? Double.POSITIVE_INFINITY
                         : scale.isSessionTimed() ? it.endedSeconds() : it.deliveredSeconds())
                 .toArray());
-        long delivered = simulated.stream()
-                .filter(it -> Double.isFinite(it.deliveredSeconds()))
-                .count();
-        return new PlacedRun(
-                run,
-                RunScale.of(run, simulated).logged(),
-                (double) delivered / simulated.size(),
-                times.quantile(0.5),
-                times.quantile(0.1),
-                times.quantile(0.9),
-                isRead);
+        return new PlacedRun(run, RunScale.of(run, simulated).logged(), times, scale.isSessionTimed(), isRead);
     }
 
     /** Readings are weighed by the inverse square of their errors; that of their mean is never less than their scatter shows. */

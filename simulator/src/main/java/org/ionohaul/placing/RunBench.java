@@ -105,7 +105,7 @@ public final class RunBench {
     private Optional<ReadLevel> read(LoggedRun run, End end, SkyConditions stated, Draws draws) {
         Optional<Levels> levels = scenario.sky().levels(end, draws);
         ReadLevel.Rises rises = new ReadLevel.Rises(
-                stated.trendDb().levelDb(0), stated.at(end).noiseRiseDb().levelDb(0));
+                stated.changeDb(end).levelDb(0), stated.at(end).noiseRiseDb().levelDb(0));
         return ReadLevel.of(run.at(end), levels, rises);
     }
 

@@ -35,8 +35,13 @@ public final class ResultFolder {
     private static final Set<String> RESULTS = Set.of(
             "card.html",
             "card.txt",
+            "grid.csv",
             "ladder.svg",
+            "learn.html",
+            "learn.json",
             "loss.csv",
+            "place.html",
+            "place.json",
             "report.html",
             "runs.csv",
             "runs.html",

@@ -2,7 +2,6 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.AnswerGrid;
@@ -31,8 +30,6 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
 
     /** More names than that are counted, if they are all there are. */
     private static final int MOST_NAMES = 3;
-
-    private static final int COLOURS = 7;
 
     /**
      * What is sent.
@@ -76,10 +73,10 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
         return left == 0 ? "" : left == 1 ? " or" : ",";
     }
 
-    /** Returns the page's style of a mode's colour; empty if the name is no mode's. */
+    /** Returns the page's style of a mode; empty if the name is no mode's. */
     public String style(String name) {
-        OptionalInt place = order.of(name);
-        return place.isPresent() ? " m" + place.getAsInt() % COLOURS : "";
+        String style = order.style(name);
+        return style.isEmpty() ? "" : " " + style;
     }
 
     static AnswerTable of(Findings findings) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.ModeSummary;
@@ -13,8 +14,9 @@ import org.ionohaul.analysis.Race.Mark;
 import org.ionohaul.channel.Over;
 import org.ionohaul.channel.SkyWatch;
 import org.ionohaul.channel.WatchSummary;
+import org.ionohaul.picture.Picture;
+import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
-import org.ionohaul.rendering.ChartRecord;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeAxis;
@@ -35,16 +37,20 @@ import org.ionohaul.trial.SkyView;
  * @param sky what a meter shows
  */
 record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line> modes, String heading, Meter sky)
-        implements ChartRecord {
+        implements Picture {
+    /** On a whole screen, to be seen from the last row. */
+    static final int WIDE = 1040;
+
     private static final int SPANS = 160;
     private static final int KILO = 1000;
+    private static final int QUARTERS = 4;
 
     /**
      * One mode.
      *
      * @param mode what people call it
      * @param held bytes held, rising, in the picture's unit
-     * @param tenth when 1 of 10 trials hold so many, in the axis's unit; null where they never do
+     * @param tenth when 1 of 10 trials hold so many, in the axis's unit; infinite where they never do
      * @param median the same of 5 of 10
      * @param ninth the same of 9 of 10
      * @param says all of this in words
@@ -85,9 +91,9 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
         }
 
         private static String says(Mark mark) {
-            return (mark.bytes() == 0 ? "first byte" : SizeText.size(mark.bytes())) + " held after "
+            return amount(mark) + " held after "
                     + Stream.of(mark.tenthSeconds(), mark.medianSeconds(), mark.ninthSeconds())
-                            .map(it -> Double.isFinite(it) ? TimeText.length(it) : "never")
+                            .map(RaceChart::reached)
                             .collect(Collectors.joining(", "))
                     + " on 1, 5, 9 of 10 trials";
         }
@@ -145,6 +151,16 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
         }
     }
 
+    @Override
+    public int wide() {
+        return WIDE;
+    }
+
+    @Override
+    public String svg(int width) {
+        return new RaceDrawing(this, width).svg();
+    }
+
     /** Returns the picture of a case's race. */
     static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race) {
         TimeScale scale = CaseScale.ofRace(summary, race);
@@ -169,7 +185,45 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
                                 .toList(),
                         "SNR at " + receiver + " on trial " + race.trial(),
                         Meter.of(race.sky().at(race.direction().receiver()), scale)),
-                Table.NONE);
+                table(race));
+    }
+
+    private static Table table(Race race) {
+        List<Mark> shares = race.lanes().get(0).marks();
+        int[] columns = IntStream.rangeClosed(0, QUARTERS)
+                .map(quarter -> (int) shares.stream()
+                        .filter(it -> it.bytes() * QUARTERS < race.transfer().totalBytes() * quarter)
+                        .count())
+                .distinct()
+                .toArray();
+        return new Table(
+                "When the receiver holds how much, on 5 of 10 trials; below, from 1 to 9 of 10",
+                Stream.concat(Stream.of("mode"), IntStream.of(columns).mapToObj(i -> amount(shares.get(i))))
+                        .map(Cell::of)
+                        .toList(),
+                race.lanes().stream()
+                        .map(lane -> Stream.concat(
+                                        Stream.of(Cell.of(lane.mode().title())),
+                                        IntStream.of(columns)
+                                                .mapToObj(i -> cell(lane.marks().get(i))))
+                                .toList())
+                        .toList());
+    }
+
+    private static Cell cell(Mark mark) {
+        return new Cell(
+                reached(mark.medianSeconds()),
+                mark.tenthSeconds() == mark.ninthSeconds()
+                        ? ""
+                        : reached(mark.tenthSeconds()) + " to " + reached(mark.ninthSeconds()));
+    }
+
+    private static String amount(Mark mark) {
+        return mark.bytes() == 0 ? "first byte" : SizeText.size(mark.bytes());
+    }
+
+    private static String reached(double seconds) {
+        return Double.isFinite(seconds) ? TimeText.length(seconds) : "never";
     }
 
     /** Who has the first byte when, who is through when, and who gives up: what the picture shows at a glance. */

@@ -11,19 +11,29 @@ import org.ionohaul.channel.SkyConditions;
  *
  * @param description the sky up to its draws
  * @param levels the levels at the ends where they are stated, up to the draws
+ * @param readings what was read at the ends
  * @param uncertainKeys the keys it draws for, in alphabetical order
  */
 record DescribedSky(
-        Described<SkyConditions> description, Map<End, Described<Levels>> levels, List<String> uncertainKeys)
+        Described<SkyConditions> description,
+        Map<End, Described<Levels>> levels,
+        Map<End, ReadSeries> readings,
+        List<String> uncertainKeys)
         implements SkyDescription {
     DescribedSky {
         levels = Map.copyOf(levels);
+        readings = Map.copyOf(readings);
         uncertainKeys = List.copyOf(uncertainKeys);
     }
 
     @Override
     public SkyConditions conditions(Draws draws) {
         return description.in(draws);
+    }
+
+    @Override
+    public Optional<ReadSeries> readings(End end) {
+        return Optional.ofNullable(readings.get(end));
     }
 
     @Override

@@ -18,6 +18,7 @@ final class LevelReader {
     private final double distanceMetres;
     private final Input losses;
     private final Described<Double> dayToDayDb;
+    private final Map<End, ReadSeries> readings;
     private final Map<End, Described<Levels>> levels = new EnumMap<>(End.class);
     private final Map<End, Described<Double>> noises = new EnumMap<>(End.class);
 
@@ -26,10 +27,12 @@ final class LevelReader {
      *
      * @param sky the section that says what the path takes
      * @param distanceMetres length of the path
+     * @param readings what was read at the ends
      */
-    LevelReader(Section sky, double distanceMetres) {
+    LevelReader(Section sky, double distanceMetres, Map<End, ReadSeries> readings) {
         this.sky = sky;
         this.distanceMetres = distanceMetres;
+        this.readings = Map.copyOf(readings);
         this.losses = sky.build(this::checkedLosses);
         this.dayToDayDb = sky.has(ScenarioFormat.DAY_TO_DAY)
                 ? sky.build(() -> sky.input(ScenarioFormat.DAY_TO_DAY).sane(ScenarioFormat.DAY_TO_DAY.component()))
@@ -66,6 +69,13 @@ final class LevelReader {
         if (end.isGivenUp()) {
             return end.input(ScenarioFormat.SNR)::in;
         }
+        Optional<ReadSeries> read = Optional.ofNullable(readings.get(at));
+        if (read.filter(ReadSeries.NONE::equals).isPresent()) {
+            return draws -> 0.0;
+        }
+        if (read.isPresent()) {
+            return readSnrDb(at, end, other, read.get());
+        }
         boolean isSplit = end.has(ScenarioFormat.SIGNAL)
                 || end.has(ScenarioFormat.NOISE)
                 || end.has(ScenarioFormat.NOISE_ENVIRONMENT);
@@ -85,6 +95,56 @@ final class LevelReader {
         }
         Input snr = end.input(ScenarioFormat.SNR);
         return draws -> snr.in(draws) + dayToDayDb.in(draws);
+    }
+
+    /** The day's level is in what was read of the signal. */
+    private Described<Double> readSnrDb(End at, Section end, Section other, ReadSeries read) {
+        refuseBeside(end, ScenarioFormat.SNR);
+        Described<Double> error = meterError(end);
+        if (!read.snr().isEmpty()) {
+            refuseBeside(end, ScenarioFormat.SIGNAL);
+            refuseBeside(end, ScenarioFormat.NOISE);
+            refuseBeside(end, ScenarioFormat.NOISE_ENVIRONMENT);
+            double snrDb = ReadSeries.atSend(read.snr());
+            return draws -> snrDb - error.in(draws);
+        }
+        Described<Double> signal = readSignalDbm(end, other, read, error);
+        Described<Double> noise = readNoiseDbm(end, read);
+        noises.put(at, noise);
+        levels.put(at, draws -> new Levels(signal.in(draws), noise.in(draws)));
+        return draws -> signal.in(draws) - noise.in(draws);
+    }
+
+    private Described<Double> readSignalDbm(Section end, Section other, ReadSeries read, Described<Double> error) {
+        if (read.signal().isEmpty()) {
+            Described<Double> usual = signalDbm(end, other);
+            return draws -> usual.in(draws) + dayToDayDb.in(draws);
+        }
+        refuseBeside(end, ScenarioFormat.SIGNAL);
+        double signalDbm = ReadSeries.atSend(read.signal());
+        return draws -> signalDbm - error.in(draws);
+    }
+
+    private Described<Double> readNoiseDbm(Section end, ReadSeries read) {
+        if (read.noise().isEmpty()) {
+            return noiseDbm(end);
+        }
+        refuseBeside(end, ScenarioFormat.NOISE);
+        refuseBeside(end, ScenarioFormat.NOISE_ENVIRONMENT);
+        double noiseDbm = ReadSeries.atSend(read.noise());
+        return draws -> noiseDbm;
+    }
+
+    private static Described<Double> meterError(Section end) {
+        Section part = end.part(ScenarioFormat.READINGS);
+        return part.build(
+                () -> part.input(ScenarioFormat.READINGS_ERROR).sane(ScenarioFormat.READINGS_ERROR.component()));
+    }
+
+    private static void refuseBeside(Section end, Key<?> key) {
+        if (end.has(key)) {
+            end.problem(key, "stands beside readings that say it", "leave out either");
+        }
     }
 
     private Described<Double> signalDbm(Section end, Section other) {

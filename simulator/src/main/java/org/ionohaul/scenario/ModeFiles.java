@@ -1,6 +1,5 @@
 package org.ionohaul.scenario;
 
-import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,12 +94,8 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
     }
 
     private boolean isNearby(Path file) {
-        try {
-            Path scenarios = folder.path().toAbsolutePath().normalize().resolveSibling("");
-            return folder.files().place(file).startsWith(folder.files().place(scenarios));
-        } catch (IOException e) {
-            return false;
-        }
+        return folder.files()
+                .isWithin(folder.path().toAbsolutePath().normalize().resolveSibling(""), file);
     }
 
     /** Adds a problem unless the list of modes is just the stand-in for one that can't be read. */

@@ -1,7 +1,15 @@
 package org.ionohaul.scenario;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** Quantities as people write them in scenario files, for wherever else they are written. */
 public final class Quantity {
+    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+    private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
+
     private Quantity() {}
 
     /**
@@ -74,5 +82,32 @@ public final class Quantity {
      */
     public static double clockSeconds(String text) throws WrongValue {
         return Moment.clock().read(WrittenText.unquoted(text));
+    }
+
+    /**
+     * Returns a day such as {@code 2031-03-14} or {@code 14.3.2031}.
+     *
+     * @throws WrongValue if the text is no day
+     */
+    public static LocalDate date(String text) throws WrongValue {
+        Matcher yearFirst = YEAR_FIRST.matcher(text);
+        Matcher dayFirst = DAY_FIRST.matcher(text);
+        try {
+            if (yearFirst.matches()) {
+                return LocalDate.of(
+                        Integer.parseInt(yearFirst.group(1)),
+                        Integer.parseInt(yearFirst.group(2)),
+                        Integer.parseInt(yearFirst.group(3)));
+            }
+            if (dayFirst.matches()) {
+                return LocalDate.of(
+                        Integer.parseInt(dayFirst.group(3)),
+                        Integer.parseInt(dayFirst.group(2)),
+                        Integer.parseInt(dayFirst.group(1)));
+            }
+        } catch (DateTimeException e) {
+            throw new WrongValue("\"" + text + "\" is no day of the calendar", "");
+        }
+        throw new WrongValue("\"" + text + "\" is not a date", "write year, month and day, such as 2031-03-14");
     }
 }

@@ -384,6 +384,38 @@ final class ScenarioFormat {
             TUNING_OFFSET,
             TUNING_DRIFT);
 
+    static final Key<String> READINGS_FILE = Key.of(
+            "file",
+            "file",
+            Kind.fileName(),
+            "evening.csv",
+            "The table of readings, beside the scenario, or a path from its folder.");
+    static final Key<Double> READINGS_AVERAGE = Key.of(
+                    "average",
+                    "averageSeconds",
+                    Kind.quantity(Dimension.TIME),
+                    "1 min",
+                    "Over how long a level is an average, 0 or more: readings nearer together are averaged by it, of others it"
+                            + " says how they were taken. It must hold many fades, or what is left of them counts twice.")
+            .otherwise("1 min")
+            .usually("5 s", "20 min");
+    static final Key<Uncertain> READINGS_ERROR = Key.of(
+                    "meter-error",
+                    "errorDb",
+                    Kind.uncertain(Dimension.RATIO),
+                    "0 dB ± 2 dB",
+                    "By how much all its readings of signal or SNR are too high.")
+            .otherwise("0 dB")
+            .usually("-20 dB", "20 dB");
+    static final Group READINGS = Group.of(
+            "readings",
+            "What was measured here over a while, in place of this end's snr, or of signal and noise. Readings take the place of"
+                    + " the trend and of what slow-variation is slower than they are; what is faster, and all fading, is"
+                    + " simulated. How the table is written stands below, under A measured sky.",
+            READINGS_FILE,
+            READINGS_AVERAGE,
+            READINGS_ERROR);
+
     static final Key<String> END_NAME =
             Key.of("name", "name", Kind.name(), "Weir Cottage", "What people call the station.");
     static final Key<Double> PATIENCE = Key.of(
@@ -590,6 +622,15 @@ final class ScenarioFormat {
                         ANTENNA_GAIN,
                         CONGESTION,
                         PATIENCE)
-                .with(NOISE_POINT, IMPULSES, ATMOSPHERICS, INTERFERENCE, GAIN_CONTROL, STATION, FOLD_BACK, TUNING);
+                .with(
+                        READINGS,
+                        NOISE_POINT,
+                        IMPULSES,
+                        ATMOSPHERICS,
+                        INTERFERENCE,
+                        GAIN_CONTROL,
+                        STATION,
+                        FOLD_BACK,
+                        TUNING);
     }
 }

@@ -83,7 +83,7 @@ public final class ScenarioReader {
 
     /**
      * Returns where a scenario comes from, for the record: its own file first, then the mode files that it names, in its
-     * order.
+     * order, then its tables of readings.
      *
      * @param files where the texts come from
      * @param file the scenario's own
@@ -96,6 +96,13 @@ public final class ScenarioReader {
         Section top = reader.open(file, overrides).top(ScenarioFormat.TOP);
         List<Path> all = new ArrayList<>(List.of(file));
         all.addAll(reader.modeFilesOf(file, overrides).filesNamedIn(top));
+        for (Group end : List.of(ScenarioFormat.NEAR, ScenarioFormat.FAR)) {
+            top.part(end)
+                    .findPart(ScenarioFormat.READINGS)
+                    .flatMap(it -> SeriesReader.file(files, file, it))
+                    .filter(it -> !all.contains(it))
+                    .ifPresent(all::add);
+        }
         Path folder = file.toAbsolutePath().normalize().resolveSibling("");
         List<InputFile> inputs = new ArrayList<>();
         for (Path input : all) {
@@ -140,7 +147,8 @@ public final class ScenarioReader {
         Section far = top.part(ScenarioFormat.FAR);
         SkyReader reader = new SkyReader(
                 top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.HORIZON), top.get(ScenarioFormat.DISTANCE));
-        DescribedSky sky = reader.sky(top.part(ScenarioFormat.SKY), near, far, document);
+        SeriesReader series = new SeriesReader(files, file, notes, top.get(ScenarioFormat.CLOCK));
+        DescribedSky sky = reader.sky(top.part(ScenarioFormat.SKY), near, far, series, document);
         TransferReader transferReader =
                 new TransferReader(top.get(ScenarioFormat.CLOCK), top.get(ScenarioFormat.HORIZON));
         List<Section> transferSections = top.someParts(ScenarioFormat.TRANSFER);

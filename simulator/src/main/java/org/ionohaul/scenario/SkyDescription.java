@@ -24,6 +24,11 @@ public interface SkyDescription {
         return Optional.empty();
     }
 
+    /** Returns what was read at an end over a while; empty if its level is stated. */
+    default Optional<ReadSeries> readings(End end) {
+        return Optional.empty();
+    }
+
     /** Returns the keys whose values are distributions, in alphabetical order; none if everything is known. */
     default List<String> uncertainKeys() {
         return List.of();

@@ -1,7 +1,9 @@
 package org.ionohaul.scenario;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -15,6 +17,7 @@ import org.ionohaul.channel.GainControl;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.ImpulsiveNoise;
 import org.ionohaul.channel.Interference;
+import org.ionohaul.channel.MeasuredLevel;
 import org.ionohaul.channel.PropagationPath;
 import org.ionohaul.channel.Schedule;
 import org.ionohaul.channel.SkyConditions;
@@ -48,15 +51,19 @@ final class SkyReader {
     }
 
     /** Returns what lies between the ends; worthless if the document had a problem. */
-    DescribedSky sky(Section sky, Section near, Section far, Document document) {
+    DescribedSky sky(Section sky, Section near, Section far, SeriesReader series, Document document) {
         List<Described<PropagationPath>> paths = paths(sky);
         SlowVariation slow = sky.findPart(ScenarioFormat.SLOW_VARIATION)
                 .map(SkyReader::slowVariation)
                 .orElse(SlowVariation.NONE);
         Described<Schedule> trend = schedule(sky.parts(ScenarioFormat.TREND_POINT));
-        LevelReader levels = new LevelReader(sky, distanceMetres);
-        Described<EndConditions> nearEnd = end(End.NEAR, near, far, levels);
-        Described<EndConditions> farEnd = end(End.FAR, far, near, levels);
+        Map<End, ReadSeries> readings = readings(near, far, series);
+        MeasuredSky measured = new MeasuredSky(sky, near, far, readings);
+        measured.refuseCountedTwice();
+        measured.warn(horizonSeconds, paths);
+        LevelReader levels = new LevelReader(sky, distanceMetres, readings);
+        Described<EndConditions> nearEnd = end(End.NEAR, near, far, levels, measured);
+        Described<EndConditions> farEnd = end(End.FAR, far, near, levels, measured);
         Spells dropOuts = spells(sky, ScenarioFormat.DROP_OUTS, SkyReader::dropOuts);
         Spells sporadicE = spells(sky, ScenarioFormat.SPORADIC_E, SkyReader::sporadicE);
         Optional<Described<GroundWave>> groundWave =
@@ -75,7 +82,16 @@ final class SkyReader {
                 nearFrequency.in(draws),
                 farFrequency.in(draws),
                 groundWave.map(it -> it.in(draws)));
-        return new DescribedSky(conditions, levels.levels(), document.uncertainKeys());
+        return new DescribedSky(conditions, levels.levels(), readings, document.uncertainKeys());
+    }
+
+    private static Map<End, ReadSeries> readings(Section near, Section far, SeriesReader series) {
+        Map<End, ReadSeries> readings = new EnumMap<>(End.class);
+        near.findPart(ScenarioFormat.READINGS)
+                .ifPresent(it -> readings.put(End.NEAR, series.read(it).orElse(ReadSeries.NONE)));
+        far.findPart(ScenarioFormat.READINGS)
+                .ifPresent(it -> readings.put(End.FAR, series.read(it).orElse(ReadSeries.NONE)));
+        return readings;
     }
 
     private static Described<FrequencyError> tuning(Section end) {
@@ -187,8 +203,10 @@ final class SkyReader {
                 new SlowVariation(slow.get(ScenarioFormat.SLOW_DEVIATION), slow.get(ScenarioFormat.TIME_CONSTANT)));
     }
 
-    private Described<EndConditions> end(End at, Section end, Section other, LevelReader levels) {
-        Described<Schedule> noiseRise = schedule(end.parts(ScenarioFormat.NOISE_POINT));
+    private Described<EndConditions> end(End at, Section end, Section other, LevelReader levels, MeasuredSky measured) {
+        Described<Schedule> scheduled = schedule(end.parts(ScenarioFormat.NOISE_POINT));
+        Described<Schedule> noiseRise = draws -> measured.noiseRise(at).orElseGet(() -> scheduled.in(draws));
+        Optional<MeasuredLevel> level = measured.level(at);
         ImpulsiveNoise impulses =
                 end.findPart(ScenarioFormat.IMPULSES).map(SkyReader::impulses).orElse(ImpulsiveNoise.NONE);
         AtmosphericNoise atmospherics = end.findPart(ScenarioFormat.ATMOSPHERICS)
@@ -203,7 +221,13 @@ final class SkyReader {
             Described<Double> snrDb = levels.snrDb(at, end, other);
             List<Described<Interference>> others = end.isGivenUp() ? List.of() : interference;
             Described<EndConditions> described = draws -> new EndConditions(
-                    snrDb.in(draws), noiseRise.in(draws), impulses, atmospherics, all(others, draws), gainControl);
+                    snrDb.in(draws),
+                    noiseRise.in(draws),
+                    impulses,
+                    atmospherics,
+                    all(others, draws),
+                    gainControl,
+                    level);
             return described.tried();
         });
     }

@@ -80,6 +80,15 @@ public interface SourceFiles {
         return file.toAbsolutePath().normalize();
     }
 
+    /** Returns whether a file really lies in a folder or below it, links followed; false if that can't be told. */
+    default boolean isWithin(Path folder, Path file) {
+        try {
+            return place(file).startsWith(place(folder.toAbsolutePath().normalize()));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /**
      * Returns the files in a folder, in any order.
      *

@@ -17,6 +17,7 @@ import org.ionohaul.channel.EndConditions;
 import org.ionohaul.channel.GroundWave;
 import org.ionohaul.channel.Interference;
 import org.ionohaul.channel.PropagationPath;
+import org.ionohaul.channel.Schedule;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.channel.Spells;
 import org.ionohaul.link.FoldBack;
@@ -28,6 +29,7 @@ import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
+import org.ionohaul.scenario.ReadSeries;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.StationDescription;
 import org.ionohaul.scenario.Transfer;
@@ -100,6 +102,7 @@ public final class ScenarioSheet {
         }
         String snr = drawn(skies, it -> it.at(end).snrDb(), it -> decibels(it, "dB")) + " in 3 kHz";
         addLine(lines, "SNR", levels.isEmpty() ? snr + "; levels in dBm and S are not stated" : snr);
+        scenario.sky().readings(end).ifPresent(it -> addReadings(lines, it));
         addNoise(lines, end);
         if (Double.isFinite(station.patienceSeconds())) {
             addLine(
@@ -110,6 +113,40 @@ public final class ScenarioSheet {
         }
         addLine(lines, "changes", "to receiving in " + milliseconds((double) turnNanos(station)));
         addRadio(lines, station.radio());
+    }
+
+    private void addReadings(List<String> lines, ReadSeries read) {
+        addLine(
+                lines,
+                "readings",
+                read.file() + ": " + read.levels().size() + " levels of "
+                        + (read.isOfSignal() ? read.snr().isEmpty() ? "the signal" : "SNR" : "the noise")
+                        + (read.isOfSignal() && !read.noise().isEmpty() ? " and noise" : "")
+                        + ", averages over " + TimeText.given(read.averageSeconds()) + ", from "
+                        + clock(read.firstSeconds()) + " to " + clock(read.lastSeconds()) + gap(read));
+        if (read.isOfSignal()) {
+            double low = read.levels().stream()
+                    .mapToDouble(Schedule.Point::levelDb)
+                    .min()
+                    .orElseThrow();
+            double high = read.levels().stream()
+                    .mapToDouble(Schedule.Point::levelDb)
+                    .max()
+                    .orElseThrow();
+            addLine(
+                    lines,
+                    "readings",
+                    "lie between " + (read.snr().isEmpty() ? LevelText.of(low) : decibels(low, "dB")) + " and "
+                            + (read.snr().isEmpty() ? LevelText.of(high) : decibels(high, "dB"))
+                            + "; above is the level when send is pressed");
+        }
+    }
+
+    private String gap(ReadSeries read) {
+        return read.longestGap()
+                .map(it -> ", " + TimeText.given(read.usualSeconds()) + " apart, at most "
+                        + TimeText.given(it.seconds()) + " (from " + clock(it.fromSeconds()) + ")")
+                .orElse("");
     }
 
     private static void addRadio(List<String> lines, Radio radio) {
@@ -207,6 +244,7 @@ public final class ScenarioSheet {
         addTuning(lines);
         addSkyWave(lines);
         addGroundWave(lines);
+        addMeasured(lines);
         ToDoubleFunction<SkyConditions> trend = it ->
                 it.trendDb().levelDb(scenario.horizonSeconds()) - it.trendDb().levelDb(0);
         if (varies(skies, trend) || trend.applyAsDouble(skies.get(0)) != 0) {
@@ -314,6 +352,26 @@ public final class ScenarioSheet {
                 varies(differences, ScenarioSheet::rounded)
                         ? "at the two ends are drawn apart from each other"
                         : "at both ends are drawn from one path loss, the same both ways");
+    }
+
+    /** Says what becomes of the stated trend where an end's level was measured. */
+    private void addMeasured(List<String> lines) {
+        for (End end : End.values()) {
+            if (skies.get(0).at(end).measured().isPresent()) {
+                boolean isOwn = scenario.sky()
+                        .readings(end)
+                        .filter(ReadSeries::isOfSignal)
+                        .isPresent();
+                addLine(
+                        lines,
+                        "level",
+                        "at " + scenario.station(end).name() + " goes as it was read "
+                                + (isOwn
+                                        ? "there"
+                                        : "at " + scenario.station(end.other()).name())
+                                + "; what changes faster is simulated");
+            }
+        }
     }
 
     private void addTransfer(List<String> lines, Transfer transfer) {

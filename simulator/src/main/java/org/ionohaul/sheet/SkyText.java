@@ -12,6 +12,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.scenario.ReadSeries;
 import org.ionohaul.trial.SkyView;
 
 /** One trial's sky for a terminal: a strip of SNR an end, with the other stations below it, and what it comes to. */
@@ -46,6 +47,7 @@ public final class SkyText {
         for (End end : End.values()) {
             lines.add("");
             lines.add(SkyTables.heading(view, end));
+            view.scenario().sky().readings(end).ifPresent(it -> lines.addAll(TextWrap.lines(readings(it), "", WIDTH)));
             addStrip(lines, view.at(end));
         }
         lines.add("");
@@ -56,6 +58,14 @@ public final class SkyText {
         lines.addAll(TextWrap.lines(SkyTables.needs(view).caption() + ":", "", WIDTH));
         lines.addAll(new TextTable(SkyTables.needs(view)).lines(WIDTH));
         return lines;
+    }
+
+    private String readings(ReadSeries read) {
+        return "The " + (read.isOfSignal() ? "level" : "noise") + " is that of "
+                + read.levels().size()
+                + " readings in " + read.file() + ", from minute " + Math.round(read.firstSeconds() / 60)
+                + " to minute "
+                + Math.round(read.lastSeconds() / 60) + "; what changes faster is simulated.";
     }
 
     private void addMeters(List<String> lines) {

@@ -40,6 +40,22 @@ public record TrialPool(int threads, StudyProgress progress, BooleanSupplier isC
         return List.copyOf(kept.results());
     }
 
+    /**
+     * Runs the pieces of work that a store still lacks.
+     *
+     * @param pieces how many there shall be, numbered from 0
+     * @param piece does one of them; called from several threads at once, must depend on its number alone; may come to no
+     *     lines if this pool is cancelled meanwhile
+     * @param store what is done, perhaps nothing; what is run is added, if cancelled as an unbroken run from the first on
+     * @throws IllegalStateException if a piece fails; the message names it
+     * @throws NoRoomForTrials if there is no room for so many lines
+     */
+    public void run(int pieces, IntFunction<List<String>> piece, LineStore store) {
+        if (store.trials() < pieces) {
+            new ParallelTrials<>(piece, store, pieces, pieces, progress, isCancelled).run(threads);
+        }
+    }
+
     private record Kept<R>(List<R> results) implements TrialSink<R> {
         @Override
         public int trials() {

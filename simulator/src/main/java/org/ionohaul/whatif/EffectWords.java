@@ -1,7 +1,6 @@
 package org.ionohaul.whatif;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.PairedEffect;
 import org.ionohaul.rendering.TimeText;
@@ -17,30 +16,32 @@ final class EffectWords {
      * @param change what is changed, such as {@code With near.snr = 18 dB instead of 6 dB}
      * @param mode title of the mode
      * @param point the mode after the change, its effect being that of the change
+     * @param choices among how many effects this one was picked
      */
-    static String sentence(String change, String mode, ModePoint point) {
+    static String sentence(String change, String mode, ModePoint point, int choices) {
         PairedEffect effect = point.effect();
-        Optional<String> deadline = deadline(point);
+        PairedEffect.Told told = effect.told(choices);
+        Optional<String> deadline = deadline(point, told);
         String head = change + ", ";
         if (!effect.changesAnything()) {
             return deadline.map(it -> head + mode + " " + it + ".")
                     .orElse(head + "not one trial differs for " + mode + ".");
         }
-        if (!effect.isBeyondChance() && deadline.isEmpty()) {
+        if (told.isNothing()) {
             return head + "nothing changes for " + mode + " that could not be chance" + range(effect) + ".";
         }
-        return head + mode + " " + time(effect)
+        return head + mode + " " + time(effect, told)
                 + deadline.map(it -> " and " + it).orElse("") + ".";
     }
 
-    private static String time(PairedEffect effect) {
+    private static String time(PairedEffect effect, PairedEffect.Told told) {
         double seconds = effect.medianChangeSeconds().value();
         if (Double.isInfinite(seconds)) {
             return seconds < 0
                     ? "gets through on many trials on which it would not otherwise"
                     : "no longer gets through on many trials";
         }
-        if (!effect.isBeyondChance()) {
+        if (!told.isOfTime()) {
             return "is neither sooner nor later beyond chance" + range(effect);
         }
         String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.clock(Math.abs(seconds));
@@ -66,13 +67,12 @@ final class EffectWords {
         return change.low() >= 0 ? low + " to " + high : high + " to " + low;
     }
 
-    private static Optional<String> deadline(ModePoint point) {
-        OptionalInt most = point.effect().mostChangedDeadline();
-        return most.isEmpty()
-                ? Optional.empty()
-                : Optional.of(deadline(
-                        point.deadlines().get(most.getAsInt()).deadlineSeconds(),
-                        point.effect().deadlineChanges().get(most.getAsInt())));
+    private static Optional<String> deadline(ModePoint point, PairedEffect.Told told) {
+        return told.mostChangedDeadline().stream()
+                .mapToObj(most -> deadline(
+                        point.deadlines().get(most).deadlineSeconds(),
+                        point.effect().deadlineChanges().get(most)))
+                .findFirst();
     }
 
     private static String deadline(double seconds, Estimate change) {

@@ -19,7 +19,8 @@ final class PointWords {
     /** How to read a change. */
     static final String CHANGE =
             "Change: of the time on the median trial, under the same sky, over trials on which the file gets through"
-                    + " with at least one of the two values; below zero is sooner. In brackets if it could be chance."
+                    + " with at least one of the two values; below zero is sooner. In brackets if it could be chance, each value looked at by itself: of twenty that do"
+                    + " nothing, one may stand without brackets."
                     + " \"Arrives\" and \"fails\": on most of those trials it gets through only after the change, or no"
                     + " longer. Ranges are made to hold the true value in about 95 of 100 such studies.";
 

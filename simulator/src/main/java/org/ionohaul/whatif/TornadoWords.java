@@ -88,6 +88,7 @@ final class TornadoWords {
         return EffectWords.sentence(
                 "With " + bar.key() + " = " + point.values().get(0),
                 modes.get(mode).title(),
-                point.cases().get(caseIndex).modes().get(mode));
+                point.cases().get(caseIndex).modes().get(mode),
+                tornado.choices());
     }
 }

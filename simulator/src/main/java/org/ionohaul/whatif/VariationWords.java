@@ -51,7 +51,8 @@ final class VariationWords {
                 sentences.add(EffectWords.sentence(
                         change(key, at),
                         modes.get(mode).title(),
-                        variation.point(at, caseIndex).modes().get(mode)));
+                        variation.point(at, caseIndex).modes().get(mode),
+                        variation.sweeps().size()));
             }
         }
         sentences.add(best(caseIndex));

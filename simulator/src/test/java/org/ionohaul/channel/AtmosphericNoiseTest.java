@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.apache.commons.rng.simple.RandomSource;
@@ -108,8 +109,8 @@ final class AtmosphericNoiseTest {
     }
 
     private static Sky sky() {
-        EndConditions end =
-                new EndConditions(10, Schedule.NONE, ImpulsiveNoise.NONE, STATIC, List.of(), GainControl.NONE);
+        EndConditions end = new EndConditions(
+                10, Schedule.NONE, ImpulsiveNoise.NONE, STATIC, List.of(), GainControl.NONE, Optional.empty());
         return new Sky(
                 new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end),
                 new TrialStreams(6, 0));

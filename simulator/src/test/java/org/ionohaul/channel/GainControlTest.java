@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.api.Test;
 
@@ -77,7 +78,13 @@ final class GainControlTest {
 
     private static Sky sky(GainControl control, int trial) {
         EndConditions end = new EndConditions(
-                10, Schedule.NONE, ImpulsiveNoise.NONE, AtmosphericNoise.NONE, List.of(NEIGHBOUR), control);
+                10,
+                Schedule.NONE,
+                ImpulsiveNoise.NONE,
+                AtmosphericNoise.NONE,
+                List.of(NEIGHBOUR),
+                control,
+                Optional.empty());
         return new Sky(
                 new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end),
                 new TrialStreams(8, trial));

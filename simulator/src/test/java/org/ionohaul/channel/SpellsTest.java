@@ -110,7 +110,7 @@ final class SpellsTest {
             Reception far = sky.reception(End.FAR, new Passband(3000, 1));
             int dropped = 0;
             for (long at = 0; at < 1000 * SECOND; at += SECOND / 4) {
-                boolean isOn = sky.level().dropOuts().isOn(at);
+                boolean isOn = sky.level(End.NEAR).dropOuts().isOn(at);
                 double power = (isOn ? 0.01 : 1) + Math.pow(10, groundDb / 10);
                 assertEquals(10 * power, near.meanSignal(at), 1e-9);
                 assertEquals(Math.pow(10, 0.3) * power, far.meanSignal(at), 1e-9);

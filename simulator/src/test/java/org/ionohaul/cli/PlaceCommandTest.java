@@ -33,7 +33,9 @@ final class PlaceCommandTest {
         return Main.commandLine(scenario -> new Trials(scenario)::run, interruption)
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
-                .execute(Stream.concat(Stream.of("place", SCENARIO, "--log", log), Arrays.stream(more))
+                .execute(Stream.concat(
+                                Stream.of("place", SCENARIO, "--log", log, "--out", folder.toString()),
+                                Arrays.stream(more))
                         .toArray(String[]::new));
     }
 
@@ -60,6 +62,8 @@ final class PlaceCommandTest {
         assertTrue(alone.contains("15 kB up 19:40       14 kB through"), alone);
         assertTrue(alone.contains("6 patient-climber *           4:00"), alone);
         assertTrue(alone.contains("8 brisk-comb                 10:00"), alone);
+        assertTrue(
+                Files.exists(folder.resolve("orchard-net-12-place-orchard-net").resolve("place.json")));
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "3"), err::toString);
         assertEquals(alone, out.toString());
     }

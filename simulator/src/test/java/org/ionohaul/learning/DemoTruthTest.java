@@ -27,7 +27,7 @@ final class DemoTruthTest {
     private static final Path SCENARIO = Path.of("../scenarios/orchard-net.toml");
     private static final Path LOG = Path.of("../scenarios/orchard-net.csv");
 
-    private static LearnedLog learned(Map<String, String> changes, Set<String> daily, double gapDb)
+    static LearnedLog learned(Map<String, String> changes, Set<String> daily, double gapDb)
             throws ScenarioProblems, IOException {
         Understood understood = ScenarioReader.understand(SourceFiles.DISK, SCENARIO, changes);
         FieldLog log = FieldLogReader.read(SourceFiles.DISK, LOG, List.of("brisk-comb", "patient-climber"));

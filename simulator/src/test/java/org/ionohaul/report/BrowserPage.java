@@ -42,6 +42,35 @@ public record BrowserPage(Chromium browser, Path file) {
               });
               return report;
             }
+            // Of each picture the one drawing that is seen: what of its lettering juts out or meets other lettering, and the
+            // colours that its legend gives to names.
+            function pictures(page) {
+              let report = '';
+              page.querySelectorAll('.picture').forEach(place => {
+                const seen = [...place.querySelectorAll('svg')].filter(it => it.getBoundingClientRect().width > 0);
+                report += 'drawn ' + seen.length + '\\n';
+                const edge = seen[0].getBoundingClientRect(), texts = [...seen[0].querySelectorAll('text')];
+                const boxes = texts.map(it => it.getBoundingClientRect());
+                boxes.forEach((a, i) => {
+                  const name = place.id + ': ' + texts[i].textContent;
+                  if (a.left < edge.left - 1 || a.right > edge.right + 1 || a.top < edge.top - 1 || a.bottom > edge.bottom + 1) {
+                    report += 'juts out of ' + name + '\\n';
+                  }
+                  // Boxes of lettering are higher than what is seen of it.
+                  const low = 0.15 * a.height;
+                  boxes.slice(0, i).forEach((b, k) => {
+                    if (a.left < b.right && b.left < a.right && a.top + low < b.bottom - low && b.top + low < a.bottom - low) {
+                      report += 'overlap in ' + name + ' and ' + texts[k].textContent + '\\n';
+                    }
+                  });
+                });
+                const colours = [...seen[0].querySelectorAll('.key[class*=" m"] + text')].map(it =>
+                  it.textContent + ' ' + frameOf(page).getComputedStyle(it.previousElementSibling).getPropertyValue('--mode'));
+                report += place.id + ' colours ' + colours.join(', ') + '\\n';
+              });
+              return report;
+            }
+            const frameOf = page => page.defaultView;
             // Which modes of its record a picture does not name, and in which colours it draws them.
             function modes(place, chart) {
               const data = JSON.parse(place.nextElementSibling.textContent), kind = place.dataset.kind;
@@ -56,7 +85,7 @@ public record BrowserPage(Chromium browser, Path file) {
             function probe(frame) {
               const page = frame.contentDocument, root = page.documentElement;
               page.querySelectorAll('details').forEach(it => it.open = true);
-              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page);
+              let report = root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n' + lettering(page) + pictures(page);
               page.querySelectorAll('.chart').forEach(it => {
                 report += modes(it, frame.contentWindow.echarts.getInstanceByDom(it));
                 frame.contentWindow.echarts.getInstanceByDom(it)

@@ -38,14 +38,14 @@ final class CaseChartsTest {
         assertEquals(28, quick.get("later").asInt(), "410 to 950 s");
         assertEquals(2, quick.get("never").asInt());
         assertEquals(
-                "{\"unit\":\"minutes\",\"end\":6.6667,\"step\":1,\"deadlines\":[{\"label\":\"5 min\",\"at\":5}]}",
+                "{\"unit\":\"minutes\",\"end\":6.6667,\"step\":1,\"deadlines\":[{\"label\":\"5 min\",\"at\":5}],\"beyond\":[\"15 min\"]}",
                 plot.get("axis").toString(),
                 "the later deadline is beyond the axis");
     }
 
     @Test
     void theLineSaysAtTheDeadlinesWhatTheTableSays() {
-        JsonNode completion = read(chart("completion").data());
+        JsonNode completion = read(data(chart("completion")));
         for (int mode = 0; mode < SUMMARY.modes().size(); mode++) {
             JsonNode line = completion.get("modes").get(mode);
             assertEquals(
@@ -69,7 +69,7 @@ final class CaseChartsTest {
     void barsSayWhatTheirTablesSay() {
         for (String name : List.of("causes", "outcomes")) {
             Chart chart = chart(name);
-            JsonNode data = read(chart.data());
+            JsonNode data = read(data(chart));
             List<String> parts = data.get("parts")
                     .valueStream()
                     .map(it -> it.get("name").asString())
@@ -92,13 +92,13 @@ final class CaseChartsTest {
     @Test
     void partsOfABarAddUp() {
         for (Chart chart : List.of(chart("outcomes"), chart("data_rates"))) {
-            read(chart.data()).get("bars").forEach(bar -> assertEquals(1, sum(bar.get("amounts")), 1e-4));
+            read(data(chart)).get("bars").forEach(bar -> assertEquals(1, sum(bar.get("amounts")), 1e-4));
         }
         double longest = SUMMARY.modes().stream()
                 .mapToDouble(ModeSummary::meanElapsedSeconds)
                 .max()
                 .orElseThrow();
-        JsonNode bars = read(chart("causes").data()).get("bars");
+        JsonNode bars = read(data(chart("causes"))).get("bars");
         for (int mode = 0; mode < SUMMARY.modes().size(); mode++) {
             assertEquals(
                     SUMMARY.modes().get(mode).meanElapsedSeconds() / longest,
@@ -117,7 +117,7 @@ final class CaseChartsTest {
         SizeSection section =
                 SizeSection.of(findings.result().scenario(), findings.sizes().get(0));
         Table times = section.chart().table();
-        JsonNode data = read(section.chart().data());
+        JsonNode data = read(data(section.chart()));
         List<String> sizes = texts(data.get("sizes"));
         for (int mode = 0; mode < times.rows().size(); mode++) {
             JsonNode line = data.get("modes").get(mode);
@@ -167,6 +167,10 @@ final class CaseChartsTest {
                         .filter(it -> it.id().equals("case-" + name))
                         .findFirst()
                         .orElseThrow();
+    }
+
+    private static ChartRecord data(Chart chart) {
+        return (ChartRecord) chart.picture();
     }
 
     private static JsonNode read(ChartRecord data) {

@@ -23,7 +23,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class EveryKeyTest {
     /** Ways of stating the same thing, of which a file uses one. */
     private static final String[] OTHER_WAYS = {
-        "near.signal", "near.noise", "near.noise-environment", "far.snr", "far.noise", "sky.path"
+        "near.signal",
+        "near.noise",
+        "near.noise-environment",
+        "far.snr",
+        "far.noise",
+        "sky.path",
+        "near.readings",
+        "far.readings"
     };
 
     private static final String[] OTHER_FRAMES = Stream.of("waveform", "rate", "acknowledgement", "call", "control")

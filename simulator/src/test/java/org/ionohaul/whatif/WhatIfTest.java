@@ -40,11 +40,18 @@ final class WhatIfTest {
                 any,
                 any,
                 List.of(new DeadlineChance(600, new Proportion(1, 2), any, new Limits(Map.of()))),
-                new PairedEffect(seconds, quicker, slower, pValue, List.of(deadline), 0.1));
+                new PairedEffect(
+                        seconds,
+                        quicker,
+                        slower,
+                        pValue,
+                        List.of(deadline),
+                        List.of(deadline.low() > 0 || deadline.high() < 0 ? 0.001 : 0.5),
+                        0.1));
     }
 
     private static String sentence(ModePoint point) {
-        return EffectWords.sentence("With x = 2", "Hare", point);
+        return EffectWords.sentence("With x = 2", "Hare", point, 1);
     }
 
     /** Without deadlines the surer mode may be the later one: then it is told how much more often it gets through. */
@@ -54,7 +61,8 @@ final class WhatIfTest {
         Estimate seldom = new Estimate(0.2, 0.1, 0.3);
         Margin margin =
                 new Margin(1, Verdict.Standing.SURER, seldom, often, seldom, List.of(), new Estimate(0.1, 0.05, 0.15));
-        ModePoint mode = new ModePoint(often, often, often, List.of(), new PairedEffect(often, 0, 0, 1, List.of(), 1));
+        ModePoint mode = new ModePoint(
+                often, often, often, List.of(), new PairedEffect(often, 0, 0, 1, List.of(), List.of(), 1));
         CasePoint point =
                 new CasePoint(List.of(mode, mode), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
         assertEquals(

@@ -1,0 +1,57 @@
+package org.ionohaul.grid;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.ionohaul.study.KeySweep;
+import org.ionohaul.study.PlannedPoint;
+
+/**
+ * The cases to be answered, a row each.
+ *
+ * @param name what it is called, for people and for the folder of results
+ * @param heads what stands over its columns: full names of scenario keys, such as {@code near.snr}, or labels
+ * @param rows the cases, at least one
+ */
+public record CaseTable(String name, List<String> heads, List<CaseRow> rows) {
+    /** What a head begins with whose cells are for people alone: the hour of a level, the name of a place. */
+    static final String LABEL = "label.";
+
+    /** Copies the lists. */
+    public CaseTable {
+        heads = List.copyOf(heads);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * Returns a table of all combinations.
+     *
+     * @param sweeps the keys with their values
+     * @param points all combinations of them
+     */
+    public static CaseTable product(List<KeySweep> sweeps, List<PlannedPoint> points) {
+        List<String> heads = sweeps.stream().map(KeySweep::key).toList();
+        return new CaseTable(
+                "grid",
+                heads,
+                IntStream.range(0, points.size())
+                        .mapToObj(i -> of(i + 1, heads, points.get(i).values()))
+                        .toList());
+    }
+
+    /** Returns a row. */
+    static CaseRow of(int line, List<String> heads, List<String> cells) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        for (int i = 0; i < heads.size(); i++) {
+            if (!isLabel(heads.get(i)) && !cells.get(i).isEmpty()) {
+                changes.put(heads.get(i), cells.get(i));
+            }
+        }
+        return new CaseRow(line, cells, changes);
+    }
+
+    static boolean isLabel(String head) {
+        return head.startsWith(LABEL);
+    }
+}

@@ -1,0 +1,118 @@
+package org.ionohaul.grid;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import org.ionohaul.scenario.CellTable;
+import org.ionohaul.scenario.Problem;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.SourceFiles;
+
+/** Reads a table of cases, as a spreadsheet writes it. */
+public final class CaseTableReader {
+    /** What decides which skies there are; the command line says it for all rows. */
+    private static final Set<String> KEYS_OF_CHANCE = Set.of("seed", "trials");
+
+    private final String file;
+    private final SortedSet<Problem> problems = new TreeSet<>();
+
+    private CaseTableReader(String file) {
+        this.file = file;
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @param files where its text comes from
+     * @param file the table: a line of heads, then a line a case
+     * @throws ScenarioProblems if anything in it is wrong, with all that is; what its cells say is not looked at
+     */
+    public static CaseTable read(SourceFiles files, Path file) throws ScenarioProblems {
+        CaseTableReader reader = new CaseTableReader(file.toString());
+        List<CellTable.Row> rows = reader.rows(files, file);
+        if (reader.problems.isEmpty()) {
+            CellTable.Row first = rows.get(0);
+            List<String> heads = IntStream.range(0, first.cells().size())
+                    .mapToObj(first::cell)
+                    .toList();
+            reader.checkHeads(first, heads);
+            List<CaseRow> cases =
+                    rows.stream().skip(1).map(row -> reader.row(row, heads)).toList();
+            if (reader.problems.isEmpty()) {
+                String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
+                return new CaseTable(name, heads, cases);
+            }
+        }
+        throw new ScenarioProblems(List.copyOf(reader.problems));
+    }
+
+    private List<CellTable.Row> rows(SourceFiles files, Path path) {
+        try {
+            List<CellTable.Row> rows = CellTable.of(files.text(path)).rows();
+            if (rows.size() < 2) {
+                problem(
+                        1,
+                        1,
+                        "",
+                        "holds no case",
+                        "write a line of heads, such as label.hour,near.snr, then a line a case");
+            }
+            return rows;
+        } catch (CharacterCodingException e) {
+            problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
+        } catch (IOException e) {
+            problem(0, 0, "", files.exists(path) ? "can't be read: " + e.getMessage() : "there is no such file", "");
+        }
+        return List.of();
+    }
+
+    private void checkHeads(CellTable.Row row, List<String> heads) {
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < heads.size(); i++) {
+            String head = heads.get(i);
+            if (head.isEmpty()) {
+                problem(row.line(), row.column(i), "", "a column has no head", "name a key, or begin with label.");
+            } else if (!seen.add(head)) {
+                problem(row.line(), row.column(i), head, "stands twice", "leave one of them out");
+            } else if (KEYS_OF_CHANCE.contains(head)) {
+                problem(
+                        row.line(),
+                        row.column(i),
+                        head,
+                        "can't differ from row to row, since all rows are tried under the same skies",
+                        "give one value with --" + head);
+            }
+        }
+        if (heads.stream().allMatch(CaseTable::isLabel)) {
+            problem(row.line(), 1, "", "no column names a key of the scenario", "add one, such as near.snr");
+        }
+    }
+
+    private CaseRow row(CellTable.Row row, List<String> heads) {
+        if (IntStream.range(heads.size(), row.cells().size())
+                .anyMatch(i -> !row.cell(i).isEmpty())) {
+            problem(
+                    row.line(),
+                    row.column(heads.size()),
+                    "",
+                    "has more cells than there are heads",
+                    "put a cell with a comma of its own into quotation marks");
+        }
+        List<String> cells = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            cells.add(row.cell(i).replaceAll("\\R", " "));
+        }
+        return CaseTable.of(row.line(), heads, cells);
+    }
+
+    private void problem(int line, int column, String key, String message, String remedy) {
+        problems.add(new Problem(file, line, column, key, message, remedy));
+    }
+}

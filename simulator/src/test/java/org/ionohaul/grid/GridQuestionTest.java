@@ -1,0 +1,92 @@
+package org.ionohaul.grid;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.study.StudyRunner;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** What a row comes to is what its own study comes to. */
+final class GridQuestionTest {
+    private static final Path SCENARIO = Path.of("../scenarios/river-watch.toml");
+    private static final Map<String, String> FOR_ALL = Map.of("trials", "6", "modes", "[\"brisk-comb\"]");
+
+    private static GridQuestion question() {
+        return new GridQuestion(SourceFiles.DISK, SCENARIO, FOR_ALL, Optional.empty(), 100);
+    }
+
+    @Test
+    @DisplayName(
+            "a row's lines are those of a study with the same changes on the command line, on any number of threads")
+    void aRowIsAStudy() throws ScenarioProblems {
+        CaseRow row = CaseTable.of(7, List.of("label.hour", "far.snr"), List.of("20", "14 dB"));
+        Scenario scenario =
+                ScenarioReader.read(SCENARIO, Map.of("trials", "6", "modes", "[\"brisk-comb\"]", "far.snr", "14 dB"));
+        StudySummary study = StudySummary.of(StudyRunner.of(scenario).run());
+
+        List<String> lines = question().answer(row, () -> false);
+
+        assertEquals(GridColumns.lines(row, scenario, study), lines);
+        assertEquals(4, lines.size());
+        assertTrue(lines.get(0).startsWith("7,20,14 dB,photo,upload,38000,brisk-comb,41,6,true,true,"), lines.get(0));
+        assertEquals(
+                GridColumns.heads(List.of("label.hour", "far.snr"), scenario).split(",").length,
+                lines.get(0).split(",", -1).length);
+    }
+
+    @Test
+    @DisplayName("a row that is broken off comes to nothing")
+    void aBrokenRowIsNoAnswer() {
+        CaseRow row = CaseTable.of(2, List.of("far.snr"), List.of("14 dB"));
+        assertEquals(List.of(), question().answer(row, () -> true));
+    }
+
+    @Test
+    @DisplayName("every wrong cell is told with its row and key before anything is simulated")
+    void wrongCellsAreTold() {
+        List<String> heads = List.of("label.hour", "far.snr", "neer.snr");
+        CaseTable table = new CaseTable(
+                "hours.csv",
+                heads,
+                List.of(
+                        CaseTable.of(2, heads, List.of("08", "loud", "")),
+                        CaseTable.of(3, heads, List.of("09", "9 dB", "12 dB")),
+                        CaseTable.of(4, heads, List.of("10", "9 dB", ""))));
+
+        ScenarioProblems problems =
+                assertThrows(ScenarioProblems.class, () -> question().check(table));
+
+        List<String> told = problems.told();
+        assertEquals(2, told.size(), told::toString);
+        assertTrue(told.get(0).startsWith("hours.csv:2:2: far.snr: "), told.get(0));
+        assertTrue(told.get(1).startsWith("hours.csv:3:3: neer.snr: "), told.get(1));
+    }
+
+    @Test
+    @DisplayName("a row with other modes than the first belongs into another table")
+    void rowsMustBeComparable() {
+        List<String> heads = List.of("modes");
+        CaseTable table = new CaseTable(
+                "modes.csv",
+                heads,
+                List.of(
+                        CaseTable.of(2, heads, List.of("[\"brisk-comb\"]")),
+                        CaseTable.of(3, heads, List.of("[\"steady-wagon\"]"))));
+
+        ScenarioProblems problems =
+                assertThrows(ScenarioProblems.class, () -> question().check(table));
+
+        assertTrue(problems.told().get(0).startsWith("modes.csv:3:1: has other modes"), problems.told()::toString);
+    }
+}
