@@ -85,7 +85,9 @@ final class SlottedNoise {
         for (long slot = slot(fromNanos); slot <= last; slot = (slot | BLOCK_SLOTS - 1) + 1) {
             Struck struck = blocks.get(slot >> BLOCK_BITS);
             long first = slot - place(slot);
-            for (int i = struck.indexFrom(place(slot)); i < struck.places.length && first + struck.places[i] <= last; i++) {
+            for (int i = struck.indexFrom(place(slot));
+                    i < struck.places.length && first + struck.places[i] <= last;
+                    i++) {
                 double begin = (first + struck.places[i]) * slotNanos;
                 double overlap = Math.min((double) toNanos, begin + slotNanos) - Math.max((double) fromNanos, begin);
                 double share = Math.max(0, overlap) / (toNanos - fromNanos);

@@ -41,9 +41,7 @@ record Hearing(double meanPower, double energyPerSinr, double gap, double separa
      */
     OnPath on(double late, double motion) {
         return new OnPath(
-                gap * energyPerSinr * (1 - late),
-                energyPerSinr * distortion.atRest(),
-                energyPerSinr * (late + motion));
+                gap * energyPerSinr * (1 - late), energyPerSinr * distortion.atRest(), energyPerSinr * (late + motion));
     }
 
     /**
