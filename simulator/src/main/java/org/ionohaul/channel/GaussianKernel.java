@@ -47,21 +47,15 @@ final class GaussianKernel {
         int row = (int) tablePlace;
         double share = tablePlace - row;
         int at = row * POINTS;
-        // Two sums in turn, since each addition waits for the one before.
         double real = 0;
         double imaginary = 0;
-        double otherReal = 0;
-        double otherImaginary = 0;
-        for (int i = 0; i < POINTS; i += 2) {
+        for (int i = 0; i < POINTS; i++) {
             double weight = WEIGHTS[at + i] + share * (WEIGHTS[at + POINTS + i] - WEIGHTS[at + i]);
-            double other = WEIGHTS[at + i + 1] + share * (WEIGHTS[at + POINTS + i + 1] - WEIGHTS[at + i + 1]);
             real += weight * noise[first + 2 * i];
             imaginary += weight * noise[first + 2 * i + 1];
-            otherReal += other * noise[first + 2 * i + 2];
-            otherImaginary += other * noise[first + 2 * i + 3];
         }
-        gains[2 * path] = real + otherReal;
-        gains[2 * path + 1] = imaginary + otherImaginary;
+        gains[2 * path] = real;
+        gains[2 * path + 1] = imaginary;
     }
 
     private static double[] weights() {
