@@ -104,13 +104,18 @@ final class SlottedNoise {
         return (long) Math.floor(atNanos / slotNanos);
     }
 
-    /**
-     * The slots of a block that bursts strike, mostly few.
-     *
-     * @param places their places in the block, rising
-     * @param bursts how many bursts are under way in each of them
-     */
-    private record Struck(short[] places, byte[] bursts) {
+    /** The slots of a block that bursts strike, mostly few. */
+    private static final class Struck {
+        /** Their places in the block, rising. */
+        private final short[] places;
+        /** How many bursts are under way in each of them. */
+        private final byte[] bursts;
+
+        private Struck(short[] places, byte[] bursts) {
+            this.places = places;
+            this.bursts = bursts;
+        }
+
         static Struck of(byte[] block) {
             short[] places = new short[block.length];
             byte[] bursts = new byte[block.length];

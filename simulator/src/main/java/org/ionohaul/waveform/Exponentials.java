@@ -49,7 +49,7 @@ final class Exponentials {
         long bits = Double.doubleToRawLongBits(number);
         long exponent = (bits - ONE) >> MANTISSA_BITS;
         double mantissa = Double.longBitsToDouble(ONE | bits & MANTISSA);
-        int cell = (int) ((bits & MANTISSA) >>> MANTISSA_BITS - TABLE_BITS);
+        int cell = (int) ((bits & MANTISSA) >>> (MANTISSA_BITS - TABLE_BITS));
         double rest = mantissa * INVERSES[cell] - 1;
         double series = rest * (1 + rest * (-0.5 + rest * (1.0 / 3 + rest * (-0.25 + rest * 0.2))));
         return exponent * LN2 + (LOGARITHMS[cell] + series);
