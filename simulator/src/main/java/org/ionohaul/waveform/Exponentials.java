@@ -48,7 +48,7 @@ final class Exponentials {
     static double log(double number) {
         long bits = Double.doubleToRawLongBits(number);
         long exponent = (bits - ONE) >> MANTISSA_BITS;
-        double mantissa = Double.longBitsToDouble(ONE | bits & MANTISSA);
+        double mantissa = Double.longBitsToDouble(ONE | (bits & MANTISSA));
         int cell = (int) ((bits & MANTISSA) >>> (MANTISSA_BITS - TABLE_BITS));
         double rest = mantissa * INVERSES[cell] - 1;
         double series = rest * (1 + rest * (-0.5 + rest * (1.0 / 3 + rest * (-0.25 + rest * 0.2))));
