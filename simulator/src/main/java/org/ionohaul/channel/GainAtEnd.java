@@ -14,15 +14,17 @@ final class GainAtEnd {
         this.ownShare = control.isLimited() ? Decibels.toRatio(-control.rangeDb()) : 0;
     }
 
+    /** Returns whether it does anything. */
+    boolean isLimited() {
+        return ownShare > 0;
+    }
+
     /**
      * Returns the receiver's own noise and distortion, relative to the noise floor when the trial begins.
      *
      * @param signal power of the wanted signal at the moment, likewise
      */
     double ownNoise(long atNanos, double signal) {
-        if (ownShare == 0) {
-            return 0;
-        }
         int span = noise.occupancy().spanAt(atNanos);
         double now = signal + noise.between(atNanos) + noise.othersIn(span);
         return ownShare * Math.max(now, held(span, atNanos));
@@ -33,7 +35,7 @@ final class GainAtEnd {
      * gain was set for is, until it has followed, all that is heard.
      */
     void overruns(long fromNanos, long toNanos, NoiseBursts bursts) {
-        if (ownShare == 0 || control.attackSeconds() == 0) {
+        if (!isLimited() || control.attackSeconds() == 0) {
             return;
         }
         Occupancy occupancy = noise.occupancy();

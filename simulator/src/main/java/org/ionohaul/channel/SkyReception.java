@@ -24,6 +24,8 @@ final class SkyReception implements Reception {
     private final FrequencyResponse response;
     private final double[] gains;
     private final double[] interference;
+    private long meanNanos = -1;
+    private double meanSignal;
     private long spanStartNanos;
     private long spanEndNanos;
 
@@ -74,7 +76,10 @@ final class SkyReception implements Reception {
         }
         transfer(atNanos, signal);
         double mean = meanSignal(atNanos);
-        double noisePower = noise.between(atNanos) + gain.ownNoise(atNanos, mean * transferred(signal));
+        double noisePower = noise.between(atNanos);
+        if (gain.isLimited()) {
+            noisePower += gain.ownNoise(atNanos, mean * transferred(signal));
+        }
         for (int band = 0; band < interference.length; band++) {
             // In the deepest notch rounding can leave the transfer a hair below zero.
             signal[band] = mean * Math.abs(signal[band]);
@@ -107,7 +112,11 @@ final class SkyReception implements Reception {
 
     @Override
     public double meanSignal(long atNanos) {
-        return snr * (level.ratio(atNanos) + groundRatio);
+        if (atNanos != meanNanos) {
+            meanNanos = atNanos;
+            meanSignal = snr * (level.ratio(atNanos) + groundRatio);
+        }
+        return meanSignal;
     }
 
     @Override

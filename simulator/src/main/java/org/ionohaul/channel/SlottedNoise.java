@@ -1,5 +1,6 @@
 package org.ionohaul.channel;
 
+import java.util.Arrays;
 import java.util.function.LongFunction;
 import org.apache.commons.rng.sampling.distribution.DiscreteSampler;
 import org.apache.commons.rng.sampling.distribution.GeometricSampler;
@@ -15,17 +16,15 @@ final class SlottedNoise {
     private static final int BLOCK_BITS = 12;
     private static final int BLOCK_SLOTS = 1 << BLOCK_BITS;
     private static final int KEPT_BLOCKS = 1024;
-    private static final byte[] NONE = {};
 
     private final double slotNanos;
     private final double power;
-    /** How many bursts are under way in each slot of a block. */
-    private final BlockTable<byte[]> blocks;
+    private final BlockTable<Struck> blocks;
 
     private SlottedNoise(double slotSeconds, double power, LongFunction<byte[]> block) {
         this.slotNanos = 1e9 * slotSeconds;
         this.power = power;
-        this.blocks = new BlockTable<>(KEPT_BLOCKS, block);
+        this.blocks = new BlockTable<>(KEPT_BLOCKS, number -> Struck.of(block.apply(number)));
     }
 
     /**
@@ -69,7 +68,7 @@ final class SlottedNoise {
             return 0;
         }
         long slot = slot(atNanos);
-        return power * blocks.get(slot >> BLOCK_BITS)[place(slot)];
+        return power * blocks.get(slot >> BLOCK_BITS).bursts(place(slot));
     }
 
     /**
@@ -83,17 +82,16 @@ final class SlottedNoise {
             return;
         }
         long last = slot(toNanos - 1);
-        byte[] block = NONE;
-        for (long slot = slot(fromNanos); slot <= last; slot++) {
-            int place = place(slot);
-            if (block == NONE || place == 0) {
-                block = blocks.get(slot >> BLOCK_BITS);
-            }
-            if (block[place] > 0) {
-                double begin = slot * slotNanos;
+        for (long slot = slot(fromNanos); slot <= last; slot = (slot | BLOCK_SLOTS - 1) + 1) {
+            Struck struck = blocks.get(slot >> BLOCK_BITS);
+            long first = slot - place(slot);
+            for (int i = struck.indexFrom(place(slot));
+                    i < struck.places.length && first + struck.places[i] <= last;
+                    i++) {
+                double begin = (first + struck.places[i]) * slotNanos;
                 double overlap = Math.min((double) toNanos, begin + slotNanos) - Math.max((double) fromNanos, begin);
                 double share = Math.max(0, overlap) / (toNanos - fromNanos);
-                bursts.add(floor * power * block[place], share, slotNanos / 1e9);
+                bursts.add(floor * power * struck.bursts[i], share, slotNanos / 1e9);
             }
         }
     }
@@ -104,5 +102,44 @@ final class SlottedNoise {
 
     private long slot(long atNanos) {
         return (long) Math.floor(atNanos / slotNanos);
+    }
+
+    /** The slots of a block that bursts strike, mostly few. */
+    private static final class Struck {
+        /** Their places in the block, rising. */
+        private final short[] places;
+        /** How many bursts are under way in each of them. */
+        private final byte[] bursts;
+
+        private Struck(short[] places, byte[] bursts) {
+            this.places = places;
+            this.bursts = bursts;
+        }
+
+        static Struck of(byte[] block) {
+            short[] places = new short[block.length];
+            byte[] bursts = new byte[block.length];
+            int count = 0;
+            for (int place = 0; place < block.length; place++) {
+                if (block[place] > 0) {
+                    places[count] = (short) place;
+                    bursts[count] = block[place];
+                    count++;
+                }
+            }
+            return new Struck(Arrays.copyOf(places, count), Arrays.copyOf(bursts, count));
+        }
+
+        /** Returns the index of the first that is struck at a place or after it. */
+        int indexFrom(int place) {
+            int found = Arrays.binarySearch(places, (short) place);
+            return found >= 0 ? found : -found - 1;
+        }
+
+        /** Returns how many bursts are under way at a place. */
+        int bursts(int place) {
+            int found = Arrays.binarySearch(places, (short) place);
+            return found >= 0 ? bursts[found] : 0;
+        }
     }
 }

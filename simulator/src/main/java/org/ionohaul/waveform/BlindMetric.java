@@ -32,9 +32,6 @@ final class BlindMetric {
     private double erased;
     private int levels;
     private double scale;
-    private double sum;
-    private double firstMoment;
-    private double secondMoment;
 
     /** Prepares for a modulation whose neighbouring symbols are so far apart ({@link Modulation#separation()}). */
     BlindMetric(double separation) {
@@ -96,28 +93,41 @@ final class BlindMetric {
         double exponent = 0;
         for (int step = 0; step < MOST_STEPS; step++) {
             scale = next;
-            sum(x, scale);
-            double slope = firstMoment / sum;
-            double curvature = secondMoment / sum - slope * slope;
-            double ahead = slope * slope / (2 * curvature);
-            exponent = -Math.log(sum);
+            double sum = erased;
+            double first = 0;
+            double second = 0;
+            for (int level = 0; level < levels; level++) {
+                double noise = noises[level];
+                double amplitude = amplitudes[level];
+                double term = shares[level] * Exponentials.exp(x * scale * (scale * noise - 2 * amplitude));
+                double slope = 2 * x * (scale * noise - amplitude);
+                sum += term;
+                first += term * slope;
+                second += term * (slope * slope + 2 * x * noise);
+            }
+            // With slope s = first / sum and curvature c = second / sum - s^2 of the logarithm, s / c and s^2 / (2 c).
+            double inverse = 1 / (second * sum - first * first);
+            double back = first * sum * inverse;
+            double ahead = first * first * inverse / 2;
+            exponent = -Exponentials.log(sum);
             if (ahead <= TOLERANCE * exponent) {
                 exponent += ahead;
-                scale = Math.min(Math.max(scale - slope / curvature, low), high);
+                double best = scale - back;
+                scale = best < low ? low : best > high ? high : best;
                 break;
             }
-            if (slope < 0) {
+            if (first < 0) {
                 low = scale;
             } else {
                 high = scale;
             }
-            next = scale - slope / curvature;
+            next = scale - back;
             if (!(next > low && next < high && Math.abs(next - scale) <= moved / 2)) {
                 next = (low + high) / 2;
             }
             moved = Math.abs(next - scale);
         }
-        return Math.max(0, exponent) / separation;
+        return exponent > 0 ? exponent / separation : 0;
     }
 
     /** Returns the t of noise of the same mean, which is at or above the best one. */
@@ -140,21 +150,5 @@ final class BlindMetric {
             lowest = Math.min(lowest, (a + Math.sqrt(a * a - r / x * Math.log(shares[level]))) / r);
         }
         return lowest;
-    }
-
-    /** Adds up the sum and its first two derivatives in t. */
-    private void sum(double x, double t) {
-        sum = erased;
-        firstMoment = 0;
-        secondMoment = 0;
-        for (int level = 0; level < levels; level++) {
-            double r = noises[level];
-            double a = amplitudes[level];
-            double term = shares[level] * Math.exp(x * t * (t * r - 2 * a));
-            double slope = 2 * x * (t * r - a);
-            sum += term;
-            firstMoment += term * slope;
-            secondMoment += term * (slope * slope + 2 * x * r);
-        }
     }
 }

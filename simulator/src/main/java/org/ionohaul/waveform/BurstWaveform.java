@@ -85,8 +85,8 @@ final class BurstWaveform implements Waveform {
         if (frame < 0 || frame >= frames) {
             throw new IllegalArgumentException("frame must be from 0 to below " + frames + ": " + frame);
         }
-        double late = hearing.distortion().late(reception);
-        double motion = hearing.distortion().motion(reception);
+        Hearing.OnPath onPath = hearing.on(
+                hearing.distortion().late(reception), hearing.distortion().motion(reception));
         double firstNanos = frame * frameNanos;
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
@@ -95,7 +95,7 @@ final class BurstWaveform implements Waveform {
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, late, motion);
+            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, onPath);
         }
         return frameModel.evidence(rating);
     }
@@ -125,54 +125,53 @@ final class BurstWaveform implements Waveform {
         return (int) Math.ceil(frames * frameNanos / blockNanos - ROUNDING);
     }
 
-    private double meanRating(Reception reception, long fromNanos, double late, double motion) {
+    private double meanRating(Reception reception, long fromNanos, Hearing.OnPath onPath) {
         listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
         metric.begin();
         for (int i = 0; i < listening.instants(); i++) {
             HeardInstant heard = listening.at(i);
             if (frameModel.decidesOneByOne()) {
-                sum += ratingOneByOne(heard, late, motion);
+                sum += ratingOneByOne(heard, onPath);
             } else {
-                sum += ratingTogether(heard, late, motion);
+                sum += ratingTogether(heard, onPath);
             }
         }
         return sum / (listening.instants() * listening.subBands());
     }
 
-    private double ratingOneByOne(HeardInstant heard, double late, double motion) {
+    private double ratingOneByOne(HeardInstant heard, Hearing.OnPath onPath) {
         double sum = listening.subBands() * heard.blanked() * frameModel.rating(0);
         for (int level = 0; level < heard.levels(); level++) {
             double left = heard.amplitude(level) * heard.amplitude(level);
             for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
-                sum += heard.share(level)
-                        * frameModel.rating(esN0(heard, band, heard.noise(level, band) / left, late, motion));
+                double signal = heard.signal(band);
+                double noise = onPath.noise(signal, heard.unfaded(), heard.noise(level, band) / left);
+                sum += heard.share(level) * frameModel.rating(onPath.esN0(signal, noise));
             }
         }
         return sum;
     }
 
-    private double ratingTogether(HeardInstant heard, double late, double motion) {
+    private double ratingTogether(HeardInstant heard, Hearing.OnPath onPath) {
         double sum = 0;
+        boolean isStruck = heard.isStruck();
         for (int band = 0; band < listening.subBands(); band++) {
-            double quiet = listening.quietNoise(band);
-            double esN0 = esN0(heard, band, quiet, late, motion);
-            if (heard.isStruck()) {
+            double signal = heard.signal(band);
+            double perNoise = 1 / onPath.noise(signal, heard.unfaded(), listening.quietNoise(band));
+            double esN0 = onPath.energy() * signal * perNoise;
+            if (isStruck) {
                 metric.erase(heard.blanked());
+                double quiet = heard.noise(0, band);
                 for (int level = 0; level < heard.levels(); level++) {
-                    double noise = quiet + heard.noise(level, band) - heard.noise(0, band);
-                    metric.add(
-                            heard.share(level), heard.amplitude(level), esN0 / esN0(heard, band, noise, late, motion));
+                    double added = heard.noise(level, band) - quiet;
+                    metric.add(heard.share(level), heard.amplitude(level), 1 + added * perNoise);
                 }
                 esN0 = metric.evenEsN0(esN0);
             }
             sum += frameModel.rating(esN0);
         }
         return sum;
-    }
-
-    private double esN0(HeardInstant heard, int band, double noise, double late, double motion) {
-        return hearing.esN0(heard.signal(band) / noise, heard.unfaded() / noise, late, motion);
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

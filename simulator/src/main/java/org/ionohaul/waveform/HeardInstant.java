@@ -106,7 +106,8 @@ final class HeardInstant {
     private void keep(int level, double left, double power, double burst, double without) {
         amplitude[level] = left;
         energy[level] = left * left;
-        added[level] = Math.max(0, power * (without + burst) - energy[level] * without);
+        double more = power * (without + burst) - energy[level] * without;
+        added[level] = more > 0 ? more : 0;
     }
 
     /** Adds up symbols of which a part lies on a level, the rest on level 0: uneven gain makes noise of the signal. */

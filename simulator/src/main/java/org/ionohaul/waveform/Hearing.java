@@ -34,16 +34,32 @@ record Hearing(double meanPower, double energyPerSinr, double gap, double separa
     }
 
     /**
-     * Returns the Es/N0 that counts.
+     * Returns what it makes of a path.
      *
-     * @param sinr SINR of the moment
-     * @param unfadedSinr what it would be if the path did not fade
      * @param late share of the mean power that comes too late: lost, and heard as noise
      * @param motion what changes of the path cost, over the mean power
      */
-    double esN0(double sinr, double unfadedSinr, double late, double motion) {
-        double energy = sinr * energyPerSinr;
-        double noise = 1 + energy * distortion.atRest() + unfadedSinr * energyPerSinr * (late + motion);
-        return gap * energy * (1 - late) / noise;
+    OnPath on(double late, double motion) {
+        return new OnPath(
+                gap * energyPerSinr * (1 - late), energyPerSinr * distortion.atRest(), energyPerSinr * (late + motion));
+    }
+
+    /**
+     * The same on one path.
+     *
+     * @param energy Es/N0 that counts for each unit of SINR
+     * @param ofSignal what it adds to the noise for each unit of the signal's power
+     * @param ofPath what it adds to the noise for each unit of what that would be if the path did not fade
+     */
+    record OnPath(double energy, double ofSignal, double ofPath) {
+        /** Returns the noise that counts; powers as those of {@link Reception#powers}. */
+        double noise(double signal, double unfaded, double noise) {
+            return noise + ofSignal * signal + ofPath * unfaded;
+        }
+
+        /** Returns the Es/N0 that counts, by the noise that does. */
+        double esN0(double signal, double noise) {
+            return energy * signal / noise;
+        }
     }
 }

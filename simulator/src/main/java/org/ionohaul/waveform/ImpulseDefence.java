@@ -11,6 +11,8 @@ public enum ImpulseDefence {
     /** It takes them out. */
     BLANKER;
 
+    private static final double NEAR_ZERO = 1e-3;
+
     /**
      * Returns how much of a Gaussian signal's amplitude is left in what it lets through: the part that is a scaled copy of
      * what came (Bussgang). For clipping Ochiai and Imai, "Performance analysis of deliberately clipped OFDM signals", IEEE
@@ -22,7 +24,7 @@ public enum ImpulseDefence {
     double amplitude(double limit) {
         return switch (this) {
             case NONE -> 1;
-            case LIMITER -> -Math.expm1(-limit) + Math.sqrt(Math.PI * limit) / 2 * Erfc.value(Math.sqrt(limit));
+            case LIMITER -> within(limit) + Math.sqrt(Math.PI * limit) / 2 * Erfc.value(Math.sqrt(limit));
             case BLANKER -> 1 - (1 + limit) * Math.exp(-limit);
         };
     }
@@ -31,13 +33,18 @@ public enum ImpulseDefence {
     double power(double limit) {
         return switch (this) {
             case NONE -> 1;
-            case LIMITER -> -Math.expm1(-limit);
+            case LIMITER -> within(limit);
             case BLANKER -> 1 - (1 + limit) * Math.exp(-limit);
         };
     }
 
     /** Returns the share of samples that it lets through at all. */
     double passes(double limit) {
-        return this == BLANKER ? -Math.expm1(-limit) : 1;
+        return this == BLANKER ? within(limit) : 1;
+    }
+
+    /** Returns the share of samples within a limit; far from zero without the library's slow function for what is near it. */
+    private static double within(double limit) {
+        return limit < NEAR_ZERO ? -Math.expm1(-limit) : 1 - Math.exp(-limit);
     }
 }

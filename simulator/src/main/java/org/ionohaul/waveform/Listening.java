@@ -41,12 +41,14 @@ final class Listening {
     /** Listens to a stretch of time at so many instants, each in the middle of its share; to bursts all the time. */
     void hear(Reception reception, long fromNanos, double spanNanos, int count) {
         prepare(reception.subBands(), count);
+        double stepNanos = spanNanos / instants;
+        double weight = 1.0 / instants;
         Arrays.fill(quietNoise, 0);
         reception.bursts(fromNanos, fromNanos + Math.max(1, (long) spanNanos), bursts);
         for (int i = 0; i < instants; i++) {
-            heard[i].hear(reception, fromNanos + (long) ((i + 0.5) / instants * spanNanos), bursts);
+            heard[i].hear(reception, fromNanos + (long) ((i + 0.5) * stepNanos), bursts);
             for (int band = 0; band < quietNoise.length; band++) {
-                quietNoise[band] += heard[i].noise(0, band) / instants;
+                quietNoise[band] += heard[i].noise(0, band) * weight;
             }
         }
     }

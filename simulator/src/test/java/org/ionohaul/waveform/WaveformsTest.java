@@ -191,8 +191,9 @@ final class WaveformsTest {
         FrameShape frame = heardBy(receiver, Coding.oneByOne(Modulation.QPSK, 3000, 0.5));
         Hearing hearing = Hearing.of(frame, NARROW);
         double motion = hearing.distortion().motion(ScriptedReception.spread(1, 1, hz, 0));
-        double strong = hearing.esN0(1e8, 1e8, 0, motion);
-        double faded = hearing.esN0(1e6, 1e8, 0, motion);
+        Hearing.OnPath onPath = hearing.on(0, motion);
+        double strong = onPath.esN0(1e8, onPath.noise(1e8, 1e8, 1));
+        double faded = onPath.esN0(1e6, onPath.noise(1e6, 1e8, 1));
         assertEquals(1 / motion, strong, 1e-3 / motion);
         assertEquals(20, Decibels.ofRatio(strong / faded), 0.01);
     }
