@@ -103,7 +103,8 @@ final class CodedInformationTest {
         InformationDensity density = CodedInformation.of(modulation);
         for (double db = -22; db <= -17; db += 1) {
             double esN0 = Decibels.toRatio(db);
-            double ratio = density.dispersion().at(esN0) * Math.log(2) / density.bits().at(esN0);
+            double ratio =
+                    density.dispersion().at(esN0) * Math.log(2) / density.bits().at(esN0);
             assertEquals(2, ratio, 4 * esN0 + 0.01, modulation + " at " + db + " dB");
         }
     }
