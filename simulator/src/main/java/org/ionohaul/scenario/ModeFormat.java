@@ -98,7 +98,8 @@ final class ModeFormat {
                     Kind.choice(FrameCheck.class),
                     "whole-frame",
                     "How a wrong frame is found out: by a check sum of so many bits over all of it, which passes one wrong"
-                            + " frame in 2^bits, or by four-of-seven characters; what passes wrongly is delivered wrong."
+                            + " frame in 2^bits, or by four-of-seven characters; what passes wrongly is delivered wrong; of"
+                            + " calls, acknowledgements and control bursts it is taken as right."
                             + " whole-frame is a check sum whose failures are not counted. Not for measured losses.")
             .otherwise("whole-frame");
     static final Key<List<Measurement>> MEASURED_LOSS = Key.of(

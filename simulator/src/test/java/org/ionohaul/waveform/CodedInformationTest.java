@@ -60,6 +60,55 @@ final class CodedInformationTest {
                 1e-3);
     }
 
+    /**
+     * Weak signals, coherent: log2(1 + Es/N0) in the first two orders for everything that uses both dimensions alike (Verdu,
+     * "Spectral efficiency in the wideband regime", IEEE Trans. Inf. Theory 48(6), 2002; from memory). Two phases use one
+     * dimension: log2(1 + 2 Es/N0) / 2. What is left is of third order: less than (Es/N0)^2, relative.
+     */
+    @ParameterizedTest
+    @EnumSource(
+            value = Modulation.class,
+            names = {"BPSK", "QPSK", "PSK8", "QAM16", "QAM32", "QAM64"})
+    void weakSignalsCarryWhatTheGaussianChannelDoes(Modulation modulation) {
+        for (double db = -27; db <= -12; db += 1.5) {
+            double esN0 = Decibels.toRatio(db);
+            double limit = modulation == Modulation.BPSK ? Math.log1p(2 * esN0) / 2 : Math.log1p(esN0);
+            double bits = CodedInformation.of(modulation).bits().at(esN0);
+            assertEquals(1, bits * Math.log(2) / limit, 4 * esN0 * esN0 + 1e-3, modulation + " at " + db + " dB");
+        }
+    }
+
+    /**
+     * Weak tones told by their energy: half the chi-square distance of each tone's density from their mixture (Cover and
+     * Thomas, Elements of Information Theory, on relative entropy as half of chi-square; from memory). With the
+     * likelihood ratio exp(-g) I0(2 sqrt(g) r), whose square has the mean I0(2 g), that is (I0(2 g) - 1) (M - 1) / (2 M) nats.
+     * A pair of symbols told by the change of phase: the same of their M likelihoods, each two overlapping in
+     * g |1 + exp(j change)|, which makes g^2 for two as for four phases. What is left is of the order of g, relative: within 2 g.
+     */
+    @ParameterizedTest
+    @CsvSource({"FSK2, 2", "FSK4, 4", "FSK8, 8", "FSK16, 16", "DBPSK, 0", "DQPSK, 0"})
+    void weakSignalsWithoutAPhaseCarryTheSquareOfTheirStrength(Modulation modulation, int tones) {
+        for (double db = -24; db <= -15; db += 1) {
+            double g = Decibels.toRatio(db);
+            double nats = tones > 0 ? g * g * (tones - 1) / (2 * tones) : g * g;
+            double bits = CodedInformation.of(modulation).bits().at(g);
+            assertEquals(1, bits * Math.log(2) / nats, 2 * g + 5e-3, modulation + " at " + db + " dB");
+        }
+    }
+
+    /** The variance of the information density of a weak signal is twice its mean, in nats: it is nearly Gaussian (worked out from the same expansion). */
+    @ParameterizedTest
+    @EnumSource(Modulation.class)
+    void theDispersionOfWeakSignalsIsTwiceTheirInformation(Modulation modulation) {
+        InformationDensity density = CodedInformation.of(modulation);
+        for (double db = -22; db <= -17; db += 1) {
+            double esN0 = Decibels.toRatio(db);
+            double ratio =
+                    density.dispersion().at(esN0) * Math.log(2) / density.bits().at(esN0);
+            assertEquals(2, ratio, 4 * esN0 + 0.01, modulation + " at " + db + " dB");
+        }
+    }
+
     @Test
     void energyABitNeverFallsBelowTheShannonLimit() {
         // ln 2 = -1.592 dB is reached as the rate goes to zero.
