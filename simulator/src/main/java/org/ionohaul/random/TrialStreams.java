@@ -1,6 +1,7 @@
 package org.ionohaul.random;
 
 import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.core.source64.Philox4x64;
 import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
 
 /**
@@ -47,12 +48,13 @@ public record TrialStreams(long seed, long trial) {
      * @param block the block's number; any value
      */
     public UniformRandomProvider openBlock(Purpose purpose, int element, long block) {
-        Philox source = addressed(purpose, element, block, SEEDS_BLOCK);
+        Philox4x64 source = addressed(purpose, element, block, SEEDS_BLOCK);
         return new XoShiRo256PlusPlus(source.nextLong(), source.nextLong(), source.nextLong(), source.nextLong());
     }
 
-    private Philox addressed(Purpose purpose, int element, long block, long use) {
+    private Philox4x64 addressed(Purpose purpose, int element, long block, long use) {
         long key = ((long) purpose.number() << Integer.SIZE) | Integer.toUnsignedLong(element);
-        return new Philox(seed, key, use, block, trial);
+        // The generator takes its key first, then its counter from the lowest word.
+        return new Philox4x64(new long[] {seed, key, 0, use, block, trial});
     }
 }
