@@ -36,7 +36,7 @@ public final class SettingsCompared {
         if (!SameCases.of(first.scenario()).equals(SameCases.of(scenario))) {
             return List.of();
         }
-        List<CasePoint> points = PointsDone.none()
+        List<CasePoint> points = PointsDone.noneOf(2)
                 .and(UNNAMED, first)
                 .and(UNNAMED, second)
                 .points()
@@ -47,8 +47,7 @@ public final class SettingsCompared {
                 .mapToObj(i -> EffectWords.sentence(
                         names.get(i).heading() + ": " + change,
                         scenario.modes().get(points.get(i).best()).title(),
-                        points.get(i).modes().get(points.get(i).best()),
-                        1))
+                        points.get(i).modes().get(points.get(i).best())))
                 .toList();
     }
 }
