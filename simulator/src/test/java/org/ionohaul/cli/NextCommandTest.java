@@ -56,7 +56,7 @@ final class NextCommandTest {
                                 "--gap",
                                 "3 dB",
                                 "--trials",
-                                "100"),
+                                "400"),
                         Arrays.stream(more))
                 .toArray(String[]::new));
     }
@@ -65,7 +65,7 @@ final class NextCommandTest {
     void aRunThatTellsIsRecommendedAndAllFormatsSayTheSame() throws IOException {
         assertEquals(ExitCode.DONE, shortFile("--threads", "1"), err::toString);
         String text = out.toString();
-        assertTrue(text.contains("Before any run; 100 draws of what is believed, seed 12."), text);
+        assertTrue(text.contains("Before any run; 400 draws of what is believed, seed 12."), text);
         assertTrue(text.contains("within 70 s: with which mode?"), text);
         assertTrue(text.contains("Most per minute on the air: Brisk comb, 500 bytes up"), text);
         String json = written("next.json");
