@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class KilledStudyTest {
     private static final int KILLS = 10;
 
-    /** What the journal of this study comes to is some fourteen times as much, so that the kills meet the first passes. */
+    /** What the journal of this study comes to is more than fourteen times as much, so that the kills meet the first passes. */
     private static final long BYTES_A_LIFE = 280_000;
 
     /** A long entry lets two modes change places at sizes that are sent in the last pass alone. */
@@ -114,7 +114,8 @@ final class KilledStudyTest {
                 "--trials",
                 "500",
                 "--size-trials",
-                "15",
+                // Enough that the last pass lasts for several of the two seconds after which the journal grows.
+                "40",
                 "--set",
                 LATE_START,
                 "--out",
