@@ -97,11 +97,8 @@ final class GridCommand implements Callable<Integer> {
     @Mixin
     private ResultsPlace out = new ResultsPlace();
 
-    @Option(
-            names = "--resume",
-            description = "Goes on where the same command was interrupted; the results are the same as without the"
-                    + " interruption.")
-    private boolean isResumed;
+    @Mixin
+    private final Resumption resumption = new Resumption();
 
     GridCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -119,8 +116,7 @@ final class GridCommand implements Callable<Integer> {
         question.check(cases);
         Scenario first = question.scenarioOf(cases.rows().get(0));
         ResultFolder folder = out.folder(choice.folderName(first, Set.copyOf(cases.heads()), cases.name()));
-        try (UnfinishedRun run =
-                UnfinishedRun.open(folder, fingerprint(cases, first, changes), isResumed, spec.commandLine())) {
+        try (UnfinishedRun run = resumption.open(folder, fingerprint(cases, first, changes))) {
             LineStore lines = run.lines("rows");
             simulation.inPool("Rows", cases.rows().size(), pool -> {
                 pool.run(cases.rows().size(), i -> question.answer(cases.rows().get(i), pool.isCancelled()), lines);

@@ -81,18 +81,11 @@ final class NetCommand implements Callable<Integer> {
     @Mixin
     private final Simulation simulation;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private final ResultsPlace out = new ResultsPlace();
 
-    @Option(
-            names = "--resume",
-            description = "Goes on where the same command was interrupted; the results are the same as without the"
-                    + " interruption.")
-    private boolean isResumed;
+    @Mixin
+    private final Resumption resumption = new Resumption();
 
     NetCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -115,8 +108,7 @@ final class NetCommand implements Callable<Integer> {
             scenarios.add(read.scenario());
         }
         ResultFolder folder = folder(scenarios.get(0));
-        try (UnfinishedRun run =
-                UnfinishedRun.open(folder, fingerprint(scenarios.get(0)), isResumed, spec.commandLine())) {
+        try (UnfinishedRun run = resumption.open(folder, fingerprint(scenarios.get(0)))) {
             List<NetPoint> points = points(scenarios, values, run);
             return finish(run, folder, sweep.map(KeySweep::key).orElse(""), points, scenarios);
         }
@@ -228,6 +220,6 @@ final class NetCommand implements Callable<Integer> {
         changes.forEach((key, value) -> names.add(key + "-" + value));
         names.add("net");
         varied.ifPresent(it -> names.add(it.key()));
-        return new ResultFolder(out.resolve(FolderName.of(names.toArray())));
+        return out.folder(FolderName.of(names.toArray()));
     }
 }

@@ -69,14 +69,8 @@ final class NextCommand implements Callable<Integer> {
                     "What was run so far: a table as a spreadsheet writes it, a line a run. Nothing if not given.")
     private Optional<Path> log = Optional.empty();
 
-    @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
-    private Optional<String> transfer = Optional.empty();
-
-    @Option(
-            names = "--direction",
-            paramLabel = "WAY",
-            description = "upload or download; the transfer's first if not given.")
-    private Optional<String> direction = Optional.empty();
+    @Mixin
+    private final CaseChoice sent = new CaseChoice();
 
     @Option(
             names = "--by",
@@ -129,12 +123,8 @@ final class NextCommand implements Callable<Integer> {
             defaultValue = "3 dB")
     private String meter = "3 dB";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to put the folder of results; ${DEFAULT-VALUE} if not given.",
-            defaultValue = "results")
-    private Path out = Path.of("results");
+    @Mixin
+    private final ResultsPlace out = new ResultsPlace();
 
     NextCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -173,8 +163,7 @@ final class NextCommand implements Callable<Integer> {
                 new ArrayList<>(List.of("next", question.transfer().name(), NamedChoice.word(question.direction())));
         question.log().ifPresent(it -> names.add(it.name()));
         names.addAll(learning.names());
-        return new ResultFolder(
-                out.resolve(choice.folderName(question.understood().scenario(), names.toArray())));
+        return out.folder(choice.folderName(question.understood().scenario(), names.toArray()));
     }
 
     /** The file's trials are for a study; so many draws tell candidates apart in a minute or two. */
@@ -187,7 +176,7 @@ final class NextCommand implements Callable<Integer> {
     private NextQuestion question(Understood understood) throws ScenarioProblems {
         Scenario scenario = understood.scenario();
         require(scenario.modes().size() > 1, "there is just one mode, so there is nothing to choose");
-        Transfer chosen = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
+        Transfer chosen = sent.transfer(scenario);
         double deadline = deadlineSeconds.orElseGet(
                 () -> chosen.deadlinesSeconds().stream().findFirst().orElse(0.0));
         require(deadline > 0, "the transfer has no deadline to choose a mode by; name one with --by");
@@ -206,7 +195,7 @@ final class NextCommand implements Callable<Integer> {
                 learning.daily(understood),
                 learning.gapDb(),
                 chosen,
-                NamedChoice.of(spec, "--direction", direction, chosen.directions(), NamedChoice::word),
+                sent.direction(chosen),
                 deadline,
                 worthIt,
                 limitSeconds,

@@ -67,14 +67,8 @@ final class RunsCommand implements Callable<Integer> {
                     "A mode to compare; repeat it for each, in the order of the runs. The file's first two if not given.")
     private List<String> modes = new ArrayList<>();
 
-    @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
-    private Optional<String> transfer = Optional.empty();
-
-    @Option(
-            names = "--direction",
-            paramLabel = "WAY",
-            description = "upload or download; the transfer's first if not given.")
-    private Optional<String> direction = Optional.empty();
+    @Mixin
+    private final CaseChoice sent = new CaseChoice();
 
     @Option(
             names = "--start",
@@ -146,7 +140,7 @@ final class RunsCommand implements Callable<Integer> {
 
     private RunQuestion question(Understood understood) {
         Scenario scenario = understood.scenario();
-        Transfer itsTransfer = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
+        Transfer itsTransfer = sent.transfer(scenario);
         double startSeconds =
                 start.map(it -> it.afterSend(understood.sendClockSeconds())).orElse(0.0);
         require(
@@ -164,7 +158,7 @@ final class RunsCommand implements Callable<Integer> {
                 simulation.trialsAsked().orElse(Math.min(USUAL_COMPARISONS, scenario.trials())),
                 compared(scenario),
                 itsTransfer,
-                NamedChoice.of(spec, "--direction", direction, itsTransfer.directions(), NamedChoice::word),
+                sent.direction(itsTransfer),
                 new Criterion(deadlineSeconds.map(OptionalDouble::of).orElseGet(OptionalDouble::empty)),
                 startSeconds,
                 gapSeconds,

@@ -81,12 +81,8 @@ final class StudyCommand implements Callable<Integer> {
             converter = PrecisionConverter.class)
     private Optional<PrecisionGoal> precision = Optional.empty();
 
-    @Option(
-            names = "--resume",
-            description =
-                    "Goes on with an interrupted study of the same file, seed and program; the results are the same"
-                            + " as without the interruption.")
-    private boolean isResumed;
+    @Mixin
+    private final Resumption resumption = new Resumption();
 
     StudyCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -104,7 +100,7 @@ final class StudyCommand implements Callable<Integer> {
         ResultFolder folder = out.folder(choice.folderName(scenario));
         Provenance provenance = choice.provenance();
         String fingerprint = StudyFingerprint.of(provenance, scenario.seed(), choice.changes());
-        try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {
+        try (UnfinishedRun run = resumption.open(folder, fingerprint)) {
             StudyResult result = study(scenario, run.rows("study"));
             if (result.trialsDone() == 0) {
                 run.finish();

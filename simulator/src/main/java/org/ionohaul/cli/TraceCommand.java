@@ -56,14 +56,8 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--mode", paramLabel = "MODE", description = "Which mode; the file's first if not given.")
     private Optional<String> mode = Optional.empty();
 
-    @Option(names = "--transfer", paramLabel = "NAME", description = "Which transfer; the file's first if not given.")
-    private Optional<String> transfer = Optional.empty();
-
-    @Option(
-            names = "--direction",
-            paramLabel = "WAY",
-            description = "upload or download; the transfer's first if not given.")
-    private Optional<String> direction = Optional.empty();
+    @Mixin
+    private final CaseChoice sent = new CaseChoice();
 
     @Option(names = "--trial", paramLabel = "N", description = "Which trial, from 0.", converter = WholeConverter.class)
     private Optional<Long> trial = Optional.empty();
@@ -88,9 +82,8 @@ final class TraceCommand implements Callable<Integer> {
         }
         Scenario scenario = choice.read();
         Mode itsMode = NamedChoice.of(spec, "--mode", mode, scenario.modes(), Mode::name);
-        Transfer itsTransfer = NamedChoice.of(spec, "--transfer", transfer, scenario.transfers(), Transfer::name);
-        Direction itsDirection =
-                NamedChoice.of(spec, "--direction", direction, itsTransfer.directions(), NamedChoice::word);
+        Transfer itsTransfer = sent.transfer(scenario);
+        Direction itsDirection = sent.direction(itsTransfer);
         TraceStory story = story(scenario, itsTransfer, itsDirection, itsMode);
         show(story, folder(story));
         return ExitCode.DONE;

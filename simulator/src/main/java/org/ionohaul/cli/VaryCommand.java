@@ -65,11 +65,8 @@ final class VaryCommand implements Callable<Integer> {
                             + " change; takes any number of keys.")
     private boolean isTornado;
 
-    @Option(
-            names = "--resume",
-            description = "Goes on where the same command was interrupted; the results are the same as without the"
-                    + " interruption.")
-    private boolean isResumed;
+    @Mixin
+    private final Resumption resumption = new Resumption();
 
     VaryCommand(Simulation simulation) {
         this.simulation = simulation;
@@ -91,7 +88,7 @@ final class VaryCommand implements Callable<Integer> {
                 StudyFingerprint.of(provenance, reference.seed(), choice.changes()),
                 Integer.toString(reference.trials()),
                 question.name());
-        try (UnfinishedRun run = UnfinishedRun.open(folder, fingerprint, isResumed, spec.commandLine())) {
+        try (UnfinishedRun run = resumption.open(folder, fingerprint)) {
             PointsDone done = points(plan, scenarios, run);
             boolean isPartial = done.points().size() < plan.size();
             if (done.points().size() < question.fewestPoints()) {

@@ -1,7 +1,5 @@
 package org.ionohaul.fieldlog;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -10,9 +8,9 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -38,7 +36,7 @@ public final class FieldLogReader {
 
     private final String file;
     private final Collection<String> modes;
-    private final SortedSet<Problem> problems = new TreeSet<>();
+    private final NavigableSet<Problem> problems = new TreeSet<>();
 
     private FieldLogReader(String file, Collection<String> modes) {
         this.file = file;
@@ -55,7 +53,9 @@ public final class FieldLogReader {
      */
     public static FieldLog read(SourceFiles files, Path file, Collection<String> modes) throws ScenarioProblems {
         FieldLogReader reader = new FieldLogReader(file.toString(), modes);
-        List<LoggedRun> runs = reader.runs(files, file);
+        List<LoggedRun> runs = CellTable.read(files, file, reader.problems::add)
+                .map(reader::runs)
+                .orElse(List.of());
         if (!reader.problems.isEmpty()) {
             throw new ScenarioProblems(List.copyOf(reader.problems));
         }
@@ -64,18 +64,6 @@ public final class FieldLogReader {
 
     private static String nameOf(Path file) {
         return String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
-    }
-
-    private List<LoggedRun> runs(SourceFiles files, Path file) {
-        try {
-            return runs(CellTable.of(files.text(file)));
-        } catch (CharacterCodingException e) {
-            problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
-        } catch (IOException e) {
-            String reason = files.exists(file) ? "can't be read: " + e.getMessage() : "there is no such file";
-            problem(0, 0, "", reason, "");
-        }
-        return List.of();
     }
 
     private List<LoggedRun> runs(CellTable table) {
@@ -91,7 +79,7 @@ public final class FieldLogReader {
             return List.of();
         }
         for (CellTable.Row row : rows) {
-            refuseSurplus(row, table.rows().get(0).cells().size());
+            row.surplus(file, table.rows().get(0).cells().size()).ifPresent(problems::add);
             run(runs.size() + 1, new LogCells(file, row, places, problems)).ifPresent(runs::add);
         }
         return runs;
@@ -123,18 +111,6 @@ public final class FieldLogReader {
 
     private static String heads() {
         return String.join(", ", LogColumn.heads());
-    }
-
-    private void refuseSurplus(CellTable.Row row, int heads) {
-        if (row.cells().size() > heads
-                && !row.cells().subList(heads, row.cells().size()).stream().allMatch(String::isBlank)) {
-            problem(
-                    row.line(),
-                    row.column(heads),
-                    "",
-                    "has more cells than there are heads",
-                    "put a cell with a comma of its own into quotation marks");
-        }
     }
 
     private Optional<LoggedRun> run(int number, LogCells cells) {

@@ -1,13 +1,11 @@
 package org.ionohaul.grid;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.CellTable;
@@ -21,7 +19,7 @@ public final class CaseTableReader {
     private static final Set<String> KEYS_OF_CHANCE = Set.of("seed", "trials");
 
     private final String file;
-    private final SortedSet<Problem> problems = new TreeSet<>();
+    private final NavigableSet<Problem> problems = new TreeSet<>();
 
     private CaseTableReader(String file) {
         this.file = file;
@@ -36,7 +34,9 @@ public final class CaseTableReader {
      */
     public static CaseTable read(SourceFiles files, Path file) throws ScenarioProblems {
         CaseTableReader reader = new CaseTableReader(file.toString());
-        List<CellTable.Row> rows = reader.rows(files, file);
+        List<CellTable.Row> rows = CellTable.read(files, file, reader.problems::add)
+                .map(reader::rows)
+                .orElse(List.of());
         if (reader.problems.isEmpty()) {
             CellTable.Row first = rows.get(0);
             List<String> heads = IntStream.range(0, first.cells().size())
@@ -53,24 +53,16 @@ public final class CaseTableReader {
         throw new ScenarioProblems(List.copyOf(reader.problems));
     }
 
-    private List<CellTable.Row> rows(SourceFiles files, Path path) {
-        try {
-            List<CellTable.Row> rows = CellTable.of(files.text(path)).rows();
-            if (rows.size() < 2) {
-                problem(
-                        1,
-                        1,
-                        "",
-                        "holds no case",
-                        "write a line of heads, such as label.hour,near.snr, then a line a case");
-            }
-            return rows;
-        } catch (CharacterCodingException e) {
-            problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
-        } catch (IOException e) {
-            problem(0, 0, "", files.exists(path) ? "can't be read: " + e.getMessage() : "there is no such file", "");
+    private List<CellTable.Row> rows(CellTable table) {
+        if (table.rows().size() < 2) {
+            problem(
+                    1,
+                    1,
+                    "",
+                    "holds no case",
+                    "write a line of heads, such as label.hour,near.snr, then a line a case");
         }
-        return List.of();
+        return table.rows();
     }
 
     private void checkHeads(CellTable.Row row, List<String> heads) {
@@ -96,15 +88,7 @@ public final class CaseTableReader {
     }
 
     private CaseRow row(CellTable.Row row, List<String> heads) {
-        if (IntStream.range(heads.size(), row.cells().size())
-                .anyMatch(i -> !row.cell(i).isEmpty())) {
-            problem(
-                    row.line(),
-                    row.column(heads.size()),
-                    "",
-                    "has more cells than there are heads",
-                    "put a cell with a comma of its own into quotation marks");
-        }
+        row.surplus(file, heads.size()).ifPresent(problems::add);
         List<String> cells = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
             cells.add(row.cell(i).replaceAll("\\R", " "));

@@ -2,8 +2,12 @@ package org.ionohaul.scenario;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -49,9 +53,52 @@ public record CellTable(List<Row> rows) {
                     : columns.isEmpty() ? 1 : columns.get(columns.size() - 1);
         }
 
+        /**
+         * Returns the complaint about cells beyond the heads; empty if there are none.
+         *
+         * @param file the table, as the user named it
+         * @param heads how many heads there are
+         */
+        public Optional<Problem> surplus(String file, int heads) {
+            return cells.stream().skip(heads).allMatch(String::isBlank)
+                    ? Optional.empty()
+                    : Optional.of(new Problem(
+                            file,
+                            line,
+                            column(heads),
+                            "",
+                            "has more cells than there are heads",
+                            "put a cell with a comma of its own into quotation marks"));
+        }
+
         private boolean isEmpty() {
             return cells.stream().allMatch(String::isBlank);
         }
+    }
+
+    /**
+     * Reads a table from a file.
+     *
+     * @param files where its text comes from
+     * @param file the file, as the user named it
+     * @param problems hears what is wrong with the file as such
+     * @return empty if something is
+     */
+    public static Optional<CellTable> read(SourceFiles files, Path file, Consumer<Problem> problems) {
+        try {
+            return Optional.of(of(files.text(file)));
+        } catch (CharacterCodingException e) {
+            problems.accept(
+                    unreadable(file, "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8"));
+        } catch (IOException e) {
+            problems.accept(unreadable(
+                    file, files.exists(file) ? "can't be read: " + e.getMessage() : "there is no such file", ""));
+        }
+        return Optional.empty();
+    }
+
+    private static Problem unreadable(Path file, String message, String remedy) {
+        return new Problem(file.toString(), 0, 0, "", message, remedy);
     }
 
     /**
@@ -59,7 +106,7 @@ public record CellTable(List<Row> rows) {
      *
      * @throws IOException if quotation marks don't pair; the message says where
      */
-    public static CellTable of(String text) throws IOException {
+    private static CellTable of(String text) throws IOException {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         char separator = separatorOf(plain);
         CSVFormat format = CSVFormat.DEFAULT
@@ -69,14 +116,17 @@ public record CellTable(List<Row> rows) {
                 .setIgnoreEmptyLines(true)
                 .get();
         List<Row> rows = new ArrayList<>();
+        int line = 1;
+        int counted = 0;
         try (CSVParser parser = CSVParser.parse(plain, format)) {
             for (CSVRecord cells : parser) {
                 int start = (int) cells.getCharacterPosition();
-                int line = 1
-                        + (int) plain.substring(0, start)
-                                .chars()
-                                .filter(it -> it == '\n')
-                                .count();
+                // From where the last one began: tables may be long.
+                line += (int) plain.substring(counted, start)
+                        .chars()
+                        .filter(it -> it == '\n')
+                        .count();
+                counted = start;
                 Row row = new Row(line, cells.toList(), columns(plain, start, separator, cells.size()));
                 if (!row.isEmpty()) {
                     rows.add(row);

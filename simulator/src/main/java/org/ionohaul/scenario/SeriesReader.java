@@ -1,7 +1,5 @@
 package org.ionohaul.scenario;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -98,24 +96,17 @@ final class SeriesReader {
         }
 
         private Optional<ReadSeries> read(Path file, Section readings) {
-            try {
-                List<CellTable.Row> rows = CellTable.of(files.text(file)).rows();
-                if (rows.size() < 2) {
-                    problem(1, 1, "", "holds no reading", "write a line of heads, then a line a reading");
-                } else if (rows.size() > MOST_ROWS) {
-                    problem(
-                            rows.get(MOST_ROWS).line(),
-                            1,
-                            "",
-                            "is reading " + MOST_ROWS,
-                            "a series has at most 20,000");
-                } else if (areHeads(rows.get(0))) {
-                    return series(rows.subList(1, rows.size()), readings);
-                }
-            } catch (CharacterCodingException e) {
-                problem(0, 0, "", "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8");
-            } catch (IOException e) {
-                problem(0, 0, "", "can't be read: " + e.getMessage(), "");
+            List<CellTable.Row> rows =
+                    CellTable.read(files, file, found::add).map(CellTable::rows).orElse(List.of());
+            if (!found.problems().isEmpty()) {
+                return Optional.empty();
+            }
+            if (rows.size() < 2) {
+                problem(1, 1, "", "holds no reading", "write a line of heads, then a line a reading");
+            } else if (rows.size() > MOST_ROWS) {
+                problem(rows.get(MOST_ROWS).line(), 1, "", "is reading " + MOST_ROWS, "a series has at most 20,000");
+            } else if (areHeads(rows.get(0))) {
+                return series(rows.subList(1, rows.size()), readings);
             }
             return Optional.empty();
         }
