@@ -106,6 +106,10 @@ final class SeriesReader {
             } else if (rows.size() > MOST_ROWS) {
                 problem(rows.get(MOST_ROWS).line(), 1, "", "is reading " + MOST_ROWS, "a series has at most 20,000");
             } else if (areHeads(rows.get(0))) {
+                rows.stream()
+                        .skip(1)
+                        .forEach(it ->
+                                it.surplus(name, rows.get(0).cells().size()).ifPresent(found::add));
                 return series(rows.subList(1, rows.size()), readings);
             }
             return Optional.empty();

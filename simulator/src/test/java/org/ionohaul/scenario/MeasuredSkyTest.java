@@ -176,6 +176,9 @@ final class MeasuredSkyTest {
                 .get(0)
                 .contains("more than a day"));
         assertTrue(problems(measured("time,snr dB,signal\n18:00,3,S7\n")).get(0).contains("stands beside signal"));
+        List<String> decimals = problems(measured("time,snr dB\n18:00,14,5\n18:10,14\n"));
+        assertEquals(1, decimals.size(), decimals.toString());
+        assertTrue(decimals.get(0).startsWith(file + ":2:10: has more cells than there are heads"), decimals.get(0));
     }
 
     @Test
