@@ -114,8 +114,9 @@ final class KilledStudyTest {
                 "--trials",
                 "500",
                 "--size-trials",
-                // Enough that the last pass lasts for several of the two seconds after which the journal grows.
-                "40",
+                // Trials are kept 25 at a time, or sooner: one block until it is killed in the last pass, another until
+                // it is interrupted there, and as many are left however fast the machine is.
+                "80",
                 "--set",
                 LATE_START,
                 "--out",
