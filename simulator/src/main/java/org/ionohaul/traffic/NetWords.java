@@ -65,10 +65,10 @@ record NetWords(NetFindings findings) {
                 + (findings.scenario().gateway().channels() > 1 ? " on a channel" : "") + ", two or more at once "
                 + share(findings.collided()) + ". Calls to a gateway that works another station take "
                 + share(findings.toBusyGateway()) + "; it hears and can't answer "
-                + number(findings.refusedATrial()) + " of them a trial. Calls begun a trial: "
-                + number(findings.callsATrial()) + "."
-                + (findings.cutOffATrial().value() > 0
-                        ? " Sessions broken off at the limit: " + number(findings.cutOffATrial()) + " a trial."
+                + number(findings.refusedPerTrial()) + " of them a trial. Calls begun a trial: "
+                + number(findings.callsPerTrial()) + "."
+                + (findings.cutOffPerTrial().value() > 0
+                        ? " Sessions broken off at the limit: " + number(findings.cutOffPerTrial()) + " a trial."
                         : ""));
         sentences.add(String.format(
                 Locale.ROOT,
@@ -84,17 +84,28 @@ record NetWords(NetFindings findings) {
     }
 
     private String backlog() {
-        String numbers = "half-way " + number(findings.waitingAtMiddle()) + " wait, at the end "
-                + number(findings.waitingAtEnd());
-        if (findings.pilesUp()) {
-            return "Messages pile up: " + numbers + ".";
-        }
-        if (findings.growth().low() > 0) {
-            return "A few more wait at the end: " + numbers + ".";
-        }
-        return findings.growth().high() < 0
-                ? "What has piled up is worked off: " + numbers + "."
-                : "They don't pile up beyond chance: " + numbers + ".";
+        Backlog backlog = findings.backlog();
+        String verdict = switch (backlog.verdict()) {
+            case PILES_UP -> "Messages pile up";
+            case KEEPS_UP -> "The net keeps up";
+            case OPEN -> "Whether the net keeps up is open";
+        };
+        return verdict + ": half-way " + number(backlog.atMiddle()) + " wait, at the end " + number(backlog.atEnd()) + "."
+                + " Of what is written in the second half and called for, " + percent(backlog.leftBehind())
+                + " is left behind; a net at its limit would leave "
+                + percent(backlog.leftBehind().value() - backlog.beyondLimit().value()) + ".";
+    }
+
+    /** A share that may be below nothing. */
+    private static String percent(Estimate share) {
+        return percent(share.value())
+                + (Double.isFinite(share.high() - share.low())
+                        ? String.format(Locale.ROOT, " (%.0f to %.0f %%)", 100 * share.low(), 100 * share.high())
+                        : "");
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 
     static String number(Estimate estimate) {
