@@ -38,7 +38,7 @@ record NetWords(NetFindings findings) {
                         : "");
     }
 
-    private static String discipline(Discipline discipline) {
+    static String discipline(Discipline discipline) {
         String order = switch (discipline.order()) {
             case FIRST_COME -> "first come, first served";
             case PRIORITY -> "the most urgent first";
