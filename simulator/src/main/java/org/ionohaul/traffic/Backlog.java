@@ -28,8 +28,7 @@ import org.ionohaul.trial.NetTrial;
  *     middle
  * @param beyondLimit by how much that share is more than for a queue at its limit, whose services are exponential for the value
  */
-public record Backlog(
-Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit) {
+public record Backlog(Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit) {
     /** What can be said of a backlog. */
     public enum Verdict {
         /** More is left behind than by a queue at its limit, beyond chance. */
@@ -72,7 +71,8 @@ Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit) {
     }
 
     private static Estimate beyondLimit(double variation, double[] middle, double[] end, double[] written) {
-        double deviation = Math.sqrt((1 + variation) * Arrays.stream(written).average().orElse(0));
+        double deviation =
+                Math.sqrt((1 + variation) * Arrays.stream(written).average().orElse(0));
         double[] beyond = new double[middle.length];
         Arrays.setAll(beyond, trial -> end[trial] - atLimit(middle[trial], deviation));
         return new RatioOfSums(beyond, written).within(-MANY, MANY);
@@ -88,7 +88,8 @@ Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit) {
     }
 
     private static Estimate waiting(List<NetTrial> trials, double atSeconds) {
-        return RatioOfSums.mean(each(trials, it -> waiting(it, any -> true, atSeconds))).within(0, MANY);
+        return RatioOfSums.mean(each(trials, it -> waiting(it, any -> true, atSeconds)))
+                .within(0, MANY);
     }
 
     /** Returns whether messages pile up. */

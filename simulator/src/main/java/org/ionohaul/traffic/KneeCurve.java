@@ -96,7 +96,8 @@ record KneeCurve(String key, List<Double> values, List<Line> lines) implements P
     private List<Point> points(Line line, ToDoubleFunction<Estimate> which) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            points.add(new Point(values.get(i), which.applyAsDouble(line.numbers().get(i))));
+            points.add(
+                    new Point(values.get(i), which.applyAsDouble(line.numbers().get(i))));
         }
         return points;
     }

@@ -64,11 +64,7 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
 
     /** How many messages wait, and whether they pile up. */
     record Waiting(
-            Estimate atMiddle,
-            Estimate atEnd,
-            Estimate leftBehind,
-            Estimate beyondLimit,
-            Backlog.Verdict verdict) {}
+            Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit, Backlog.Verdict verdict) {}
 
     /** A kind of message. */
     record Kind(
@@ -140,11 +136,7 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
 
     private static Waiting waiting(Backlog backlog) {
         return new Waiting(
-                backlog.atMiddle(),
-                backlog.atEnd(),
-                backlog.leftBehind(),
-                backlog.beyondLimit(),
-                backlog.verdict());
+                backlog.atMiddle(), backlog.atEnd(), backlog.leftBehind(), backlog.beyondLimit(), backlog.verdict());
     }
 
     private static Kind kind(KindFindings kind) {

@@ -86,7 +86,8 @@ public record NetSheet(NetScenario net) {
         add(
                 lines,
                 "  ",
-                "SNR: " + net.nameOf(0) + " is heard at " + level(group, it -> it.near().snrDb()) + ", hears them at "
+                "SNR: " + net.nameOf(0) + " is heard at "
+                        + level(group, it -> it.near().snrDb()) + ", hears them at "
                         + level(group, it -> it.far().snrDb()));
         add(lines, "  ", operator(group.operator()));
         for (MessageKind kind : group.kinds()) {
@@ -96,9 +97,7 @@ public record NetSheet(NetScenario net) {
 
     private static String level(StationGroup group, ToDoubleFunction<SkyConditions> which) {
         DoubleFunction<String> at = probability -> String.format(
-                Locale.ROOT,
-                "%.0f",
-                which.applyAsDouble(group.pair().sky().conditions(key -> probability)));
+                Locale.ROOT, "%.0f", which.applyAsDouble(group.pair().sky().conditions(key -> probability)));
         String low = at.apply(0.1);
         String high = at.apply(0.9);
         return at.apply(0.5) + " dB in the middle" + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
@@ -112,12 +111,15 @@ public record NetSheet(NetScenario net) {
                         : "")
                 + (rules.changesChannel() ? ", on the next channel" : "")
                 + ", give up after " + rules.mostCalls() + " calls in vain"
-                + (rules.patienceNanos() == Long.MAX_VALUE ? "" : " or when it is " + time(rules.patienceNanos()) + " old");
+                + (rules.patienceNanos() == Long.MAX_VALUE
+                        ? ""
+                        : " or when it is " + time(rules.patienceNanos()) + " old");
     }
 
     private String message(MessageKind kind) {
         return "\"" + kind.name() + "\" " + (kind.isForStation() ? "for each" : "from each") + ", "
-                + SizeText.about(kind.sizes().bytes(0.5)) + " in the middle (" + SizeText.about(kind.sizes().bytes(0.1))
+                + SizeText.about(kind.sizes().bytes(0.5)) + " in the middle ("
+                + SizeText.about(kind.sizes().bytes(0.1))
                 + " to " + SizeText.about(kind.sizes().bytes(0.9)) + "), " + arrivals(kind.arrivals()) + "; priority "
                 + kind.priority()
                 + (kind.deadlinesSeconds().isEmpty()
@@ -157,7 +159,9 @@ public record NetSheet(NetScenario net) {
 
     private long pairs(int one, int other) {
         long count = net.groups().get(one).count();
-        return one == other ? count * (count - 1) / 2 : count * net.groups().get(other).count();
+        return one == other
+                ? count * (count - 1) / 2
+                : count * net.groups().get(other).count();
     }
 
     private double hiddenShare(int one, int other) {

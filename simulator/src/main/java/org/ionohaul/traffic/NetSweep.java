@@ -33,10 +33,9 @@ public record NetSweep(String key, List<NetPoint> points) {
     public List<String> lines() {
         NetFindings first = points.get(0).findings();
         List<String> lines = new ArrayList<>(TextWrap.lines(first.scenario().title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(
-                "At " + key + " = " + points.get(0).value() + ": " + new NetWords(first).basis(), "", WIDTH));
+        lines.addAll(TextWrap.lines(basis(), "", WIDTH));
         lines.add("");
-        knee().ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        sentences().forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         for (Table table : tables()) {
             lines.add("");
             lines.addAll(TextWrap.lines(table.caption() + ":", "  ", WIDTH));
@@ -47,8 +46,18 @@ public record NetSweep(String key, List<NetPoint> points) {
         return lines;
     }
 
-    /** Returns where the knee lies, if the key is one by which the net gets busier. */
-    public Optional<String> knee() {
+    /** Returns what was simulated. */
+    String basis() {
+        return "At " + key + " = " + points.get(0).value() + ": "
+                + new NetWords(points.get(0).findings()).basis();
+    }
+
+    /** Returns the answer: where the knee lies, if the key is one by which the net gets busier, else which value is best. */
+    List<String> sentences() {
+        return knee().map(List::of).orElseGet(() -> points.size() > 1 ? new Ranking(points).sentences() : List.of());
+    }
+
+    private Optional<String> knee() {
         boolean getsBusier = BUSIER.stream().anyMatch(key::endsWith);
         List<Double> numbers = getsBusier && points.size() > 1
                 ? new KeySweep(key, points.stream().map(NetPoint::value).toList()).numbers()

@@ -18,6 +18,8 @@ record NetWords(NetFindings findings) {
                     + " for it. Ranges hold the true number in 95 of 100 studies, if the model and its inputs hold; they count"
                     + " trials, not messages, since those of a trial share its luck.";
 
+    static final String BOUND = "In turn, the gateway is taken to know at no cost who has what: a bound, not a plan.";
+
     /** Returns what was simulated. */
     String basis() {
         NetScenario scenario = findings.scenario();
@@ -78,7 +80,7 @@ record NetWords(NetFindings findings) {
                 findings.fairness().low(),
                 findings.fairness().high()));
         if (findings.scenario().discipline().access() == Access.IN_TURN) {
-            sentences.add("In turn, the gateway is taken to know at no cost who has what: a bound, not a plan.");
+            sentences.add(BOUND);
         }
         return sentences;
     }
@@ -90,9 +92,13 @@ record NetWords(NetFindings findings) {
             case KEEPS_UP -> "The net keeps up";
             case OPEN -> "Whether the net keeps up is open";
         };
-        return verdict + ": half-way " + number(backlog.atMiddle()) + " wait, at the end " + number(backlog.atEnd()) + "."
-                + " Of what is written in the second half and called for, " + percent(backlog.leftBehind())
-                + " is left behind; a net at its limit would leave "
+        return verdict + ": half-way " + number(backlog.atMiddle()) + " wait, at the end " + number(backlog.atEnd())
+                + "."
+                + " Of what is called for, "
+                + (backlog.leftBehind().value() > 0
+                        ? percent(backlog.leftBehind()) + " of the second half is left behind"
+                        : "nothing of the second half is left behind")
+                + "; a net at its limit would leave "
                 + percent(backlog.leftBehind().value() - backlog.beyondLimit().value()) + ".";
     }
 

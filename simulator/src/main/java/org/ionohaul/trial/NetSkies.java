@@ -91,7 +91,9 @@ final class NetSkies implements Audibility {
     @Override
     public double meanSignal(int from, int at, long atNanos) {
         boolean isWithGateway = from == Net.GATEWAY || at == Net.GATEWAY;
-        return isWithGateway ? reception(from, at).meanSignal(atNanos) : between(Math.min(from, at), Math.max(from, at));
+        return isWithGateway
+                ? reception(from, at).meanSignal(atNanos)
+                : between(Math.min(from, at), Math.max(from, at));
     }
 
     private double between(int one, int other) {

@@ -138,8 +138,7 @@ public final class ScenarioFuzzer {
     }
 
     private static void runNet(SourceFiles files, Map<String, String> changes) throws IOException, ScenarioProblems {
-        NetScenario read =
-                NetReader.read(files, WrittenInput.SCENARIO, changes).scenario();
+        NetScenario read = NetReader.read(files, WrittenInput.SCENARIO, changes).scenario();
         double horizonSeconds = Math.min(read.horizonSeconds(), LONGEST_HORIZON_SECONDS);
         NetScenario net = new NetScenario(
                 read.name(),

@@ -101,8 +101,8 @@ final class KneeCoverageTest {
         for (int study = 0; study < STUDIES; study++) {
             List<NetTrial> trials = new ArrayList<>();
             for (int trial = 0; trial < TRIALS; trial++) {
-                UniformRandomProvider chance =
-                        new TrialStreams(1000L * written + Math.round(100 * load), trial).open(Purpose.MESSAGE_TIMES, study);
+                UniformRandomProvider chance = new TrialStreams(1000L * written + Math.round(100 * load), trial)
+                        .open(Purpose.MESSAGE_TIMES, study);
                 trials.add(trial(chance, service, load, written, burst));
             }
             counts[Backlog.of(trials, it -> true, 0, END_SECONDS).verdict().ordinal()]++;

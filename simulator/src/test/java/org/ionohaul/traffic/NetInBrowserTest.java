@@ -36,7 +36,13 @@ final class NetInBrowserTest {
             @Override
             ChartPage page() throws ScenarioProblems, IOException {
                 return new ValleyNet(
-                                Map.of("group.1.count", "90", "group.1.name", "Shelter behind the old mill", "horizon", "45 min"),
+                                Map.of(
+                                        "group.1.count",
+                                        "90",
+                                        "group.1.name",
+                                        "Shelter behind the old mill",
+                                        "horizon",
+                                        "45 min"),
                                 2)
                         .page();
             }
