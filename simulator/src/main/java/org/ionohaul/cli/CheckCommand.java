@@ -57,8 +57,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static String contents(NetScenario net) {
-        return counted(net.stations(), "station") + ", 1 gateway, "
-                + counted(net.gateway().channels(), "channel") + ", " + counted(net.trials(), "trial") + ".";
+        return counted(net.stations(), "station") + ", 1 gateway, " + counted(net.trials(), "trial") + ".";
     }
 
     private static String contents(Scenario scenario) {

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.GoldenFile;
@@ -15,6 +17,7 @@ import org.ionohaul.net.Arrivals;
 import org.ionohaul.net.MessageKind;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.traffic.Backlog.Verdict;
 import org.ionohaul.trial.NetTrial;
 import org.junit.jupiter.api.Test;
 
@@ -33,9 +36,6 @@ final class KneeCoverageTest {
     private static final MessageKind KIND =
             new MessageKind("made up", false, 1, it -> 100, new Arrivals.Poisson(1), List.of());
 
-    private static final DoubleUnaryOperator CONSTANT = it -> 1;
-    private static final DoubleUnaryOperator EXPONENTIAL = it -> -Math.log1p(-it);
-
     private final List<String> rows = new ArrayList<>(
             List.of("queue,utilisation,written in the second half,burst before,studies,piles up,keeps up,open"));
 
@@ -43,16 +43,16 @@ final class KneeCoverageTest {
     void aQueueIsSeldomCalledWhatItIsNot() {
         for (int written : new int[] {25, 100}) {
             for (double load : new double[] {0.5, 0.8, 0.9, 1, 1.1, 1.25}) {
-                held(row("M/D/1", CONSTANT, load, written, 0), load);
-                held(row("M/M/1", EXPONENTIAL, load, written, 0), load);
+                held(row("M/D/1", KneeCoverageTest::constant, load, written, 0), load);
+                held(row("M/M/1", KneeCoverageTest::exponential, load, written, 0), load);
             }
         }
         for (double load : new double[] {0.9, 1, 1.1}) {
-            held(row("M/D/1", CONSTANT, load, 400, 0), load);
+            held(row("M/D/1", KneeCoverageTest::constant, load, 400, 0), load);
         }
         for (double load : new double[] {0.8, 1, 1.1, 1.25}) {
-            held(row("M/M/1", EXPONENTIAL, load, 25, 14), load);
-            held(row("M/M/1", EXPONENTIAL, load, 100, 14), load);
+            held(row("M/M/1", KneeCoverageTest::exponential, load, 25, 14), load);
+            held(row("M/M/1", KneeCoverageTest::exponential, load, 100, 14), load);
         }
         for (double load : new double[] {0.8, 0.9, 1, 1.1, 1.25}) {
             held(row("M/G/1 c2=3", KneeCoverageTest::varied, load, 25, 0), load);
@@ -62,17 +62,21 @@ final class KneeCoverageTest {
                 .assertHolds(String.join("\n", rows) + "\n");
     }
 
+    private static int count(Map<Verdict, Integer> counts, Verdict verdict) {
+        return counts.getOrDefault(verdict, 0);
+    }
+
     /** At its limit a queue neither keeps up nor fails to: either claim is wrong. */
-    private void held(int[] counts, double load) {
+    private void held(Map<Verdict, Integer> counts, double load) {
         String row = rows.get(rows.size() - 1);
-        assertTrue(load > 1 || counts[Backlog.Verdict.PILES_UP.ordinal()] <= MOST_WRONG, row);
-        assertTrue(load < 1 || counts[Backlog.Verdict.KEEPS_UP.ordinal()] <= MOST_WRONG, row);
+        assertTrue(load > 1 || count(counts, Verdict.PILES_UP) <= MOST_WRONG, row);
+        assertTrue(load < 1 || count(counts, Verdict.KEEPS_UP) <= MOST_WRONG, row);
     }
 
     @Test
     void farFromItsLimitAQueueIsCalledWhatItIs() {
-        assertTrue(row("M/D/1", CONSTANT, 0.5, 100, 0)[Backlog.Verdict.KEEPS_UP.ordinal()] > 0.95 * STUDIES);
-        assertTrue(row("M/D/1", CONSTANT, 1.25, 100, 0)[Backlog.Verdict.PILES_UP.ordinal()] > 0.95 * STUDIES);
+        assertTrue(count(row("M/D/1", KneeCoverageTest::constant, 0.5, 100, 0), Verdict.KEEPS_UP) > 0.95 * STUDIES);
+        assertTrue(count(row("M/D/1", KneeCoverageTest::constant, 1.25, 100, 0), Verdict.PILES_UP) > 0.95 * STUDIES);
     }
 
     /** E|x + z| by summing over z on a fine grid. */
@@ -91,13 +95,21 @@ final class KneeCoverageTest {
         assertEquals(3, Backlog.atLimit(3, 0));
     }
 
+    private static double constant(double probability) {
+        return 1;
+    }
+
+    private static double exponential(double probability) {
+        return -Math.log1p(-probability);
+    }
+
     /** Of ten services nine take 1 - a and one 1 + 9 a: a variance of 9 a^2. */
     private static double varied(double probability) {
         return probability < 0.9 ? 1 - Math.sqrt(1 / 3.0) : 1 + 9 * Math.sqrt(1 / 3.0);
     }
 
-    private int[] row(String queue, DoubleUnaryOperator service, double load, int written, int burst) {
-        int[] counts = new int[Backlog.Verdict.values().length];
+    private Map<Verdict, Integer> row(String queue, DoubleUnaryOperator service, double load, int written, int burst) {
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
         for (int study = 0; study < STUDIES; study++) {
             List<NetTrial> trials = new ArrayList<>();
             for (int trial = 0; trial < TRIALS; trial++) {
@@ -105,7 +117,7 @@ final class KneeCoverageTest {
                         .open(Purpose.MESSAGE_TIMES, study);
                 trials.add(trial(chance, service, load, written, burst));
             }
-            counts[Backlog.of(trials, it -> true, 0, END_SECONDS).verdict().ordinal()]++;
+            counts.merge(Backlog.of(trials, it -> true, 0, END_SECONDS).verdict(), 1, Integer::sum);
         }
         rows.add(String.format(
                 Locale.ROOT,
@@ -115,9 +127,9 @@ final class KneeCoverageTest {
                 written,
                 burst,
                 STUDIES,
-                counts[0],
-                counts[1],
-                counts[2]));
+                count(counts, Verdict.PILES_UP),
+                count(counts, Verdict.KEEPS_UP),
+                count(counts, Verdict.OPEN)));
         return counts;
     }
 
