@@ -3,9 +3,6 @@ package org.ionohaul.trial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -14,10 +11,7 @@ import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.link.Message;
 import org.ionohaul.net.AirSpan;
-import org.ionohaul.scenario.NetReader;
 import org.ionohaul.scenario.NetScenario;
-import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.waveform.Emission;
 import org.ionohaul.waveform.SteadyReception;
 import org.ionohaul.waveform.Waveform;
@@ -30,14 +24,13 @@ import org.junit.jupiter.params.provider.ValueSource;
  * answered is what the receiver makes of its power over noise and the other's, no more and no less.
  */
 final class CaptureTest {
-    private static final Path MODES = Path.of("..", "scenarios", "modes");
     private static final int TRIALS = 400;
     private static final double STRONG_DB = 15;
 
     /** Weaker and weaker, until the model has the stronger one's call taken half of the time. */
     @ParameterizedTest
     @ValueSource(strings = {"patient-climber", "brisk-comb"})
-    void theStrongerOfTwoCallsIsTakenAsOftenAsItsSinrSays(String mode) throws IOException, ScenarioProblems {
+    void theStrongerOfTwoCallsIsTakenAsOftenAsItsSinrSays(String mode) {
         NetScenario any = net(mode, 0);
         Waveform call = new ModeWiring(any.groups().get(0).pair(), any.mode())
                 .spec()
@@ -55,7 +48,7 @@ final class CaptureTest {
     }
 
     @Test
-    void besideAWeakOneItIsTakenAndUnderAStrongOneNot() throws IOException, ScenarioProblems {
+    void besideAWeakOneItIsTakenAndUnderAStrongOneNot() {
         assertEquals(1, observed(net("patient-climber", -20)), 4 * Math.sqrt(0.01 / TRIALS));
         assertEquals(0, observed(net("patient-climber", STRONG_DB + 30)), 4 * Math.sqrt(0.01 / TRIALS));
     }
@@ -82,54 +75,18 @@ final class CaptureTest {
         return answered / (double) TRIALS;
     }
 
-    private static NetScenario net(String mode, double weakDb) throws IOException, ScenarioProblems {
-        String text = """
-                title = "Two at once"
-                seed = 3
-                trials = 1
-                horizon = "40 s"
-                distance = "0 km"
-                modes = ["%s"]
-                audibility = "-40 dB"
-
-                [gateway]
-                name = "Desk"
-                station = { hang = "0 ms", relay = "0 ms", recovery = "0 ms" }
-
-                [[group]]
-                name = "Strong"
-                count = 1
-                snr = "30 dB"
-                gateway = { snr = "%s dB" }
-                station = { hang = "0 ms", relay = "0 ms", recovery = "0 ms" }
-
-                [[group.message]]
-                name = "report"
-                size = "500 B"
-                at = ["0 s"]
-
-                [[group]]
-                name = "Weak"
-                count = 1
-                snr = "30 dB"
-                gateway = { snr = "%s dB" }
-                station = { hang = "0 ms", relay = "0 ms", recovery = "0 ms" }
-
-                [[group.message]]
-                name = "report"
-                size = "500 B"
-                at = ["0 s"]
-
-                [operators]
-                listens = "0 s"
-                redial = "60 s"
-                calls-in-a-row = 1
-
-                [sky]
-                condition = "flat"
-                """.formatted(mode, STRONG_DB, weakDb);
-        SourceFiles files = SourceFiles.of(
-                Map.of("net.toml", text, "modes/" + mode + ".toml", Files.readString(MODES.resolve(mode + ".toml"))));
-        return NetReader.read(files, Path.of("net.toml"), Map.of()).scenario();
+    private static NetScenario net(String mode, double weakDb) {
+        return new QuietNet(
+                        mode,
+                        Map.of(
+                                "horizon",
+                                "40 s",
+                                "operators.redial",
+                                "60 s",
+                                "group.1.gateway.snr",
+                                STRONG_DB + " dB",
+                                "group.2.gateway.snr",
+                                weakDb + " dB"))
+                .scenario();
     }
 }
