@@ -148,7 +148,7 @@ final class QueueOraclesTest {
 
     /** Each queue has chance of its own, so that the z-scores of different ones are independent. */
     private List<List<Letter>> runs(Order order, int stations, List<MessageKind> kinds) {
-        long seed = 1400 + rows.size();
+        long seed = 1400L + rows.size();
         OperatorRules operator =
                 new OperatorRules(0, new Wait(0, 0), new Wait(0, 0), 1, 1, Long.MAX_VALUE, OptionalInt.empty(), false);
         NetRules rules = new NetRules(
