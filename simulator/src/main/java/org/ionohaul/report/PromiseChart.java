@@ -50,7 +50,11 @@ record PromiseChart(TimeAxis axis, String style, List<List<Double>> contours) im
                         SizeGrid.BYTES.get(0), SizeGrid.BYTES.get(SizeGrid.BYTES.size() - 1), top + HEIGHT, top));
         plot.axisLeft(marks);
         contours.forEach(it -> plot.surface(
-                "band " + style, steps(it), List.of(new Point(0, plot.up().low()), new Point(axis.end(), plot.up().low()))));
+                "band " + style,
+                steps(it),
+                List.of(
+                        new Point(0, plot.up().low()),
+                        new Point(axis.end(), plot.up().low()))));
         plot.axisBelow(axis.ticks(), "deadline, " + axis.name());
         TimePlots.deadlines(plot, axis);
         for (int i = 0; i < contours.size(); i++) {
@@ -66,7 +70,9 @@ record PromiseChart(TimeAxis axis, String style, List<List<Double>> contours) im
     private List<Legend.Key> legend() {
         return IntStream.range(0, contours.size())
                 .mapToObj(i -> new Legend.Key(
-                        Legend.Sign.LINE, lineStyle(i), OddsText.odds(SizePromises.CONTOURS.get(i)) + " trials at least"))
+                        Legend.Sign.LINE,
+                        lineStyle(i),
+                        OddsText.odds(SizePromises.CONTOURS.get(i)) + " trials at least"))
                 .toList();
     }
 

@@ -44,22 +44,21 @@ public final class PromisePage {
                 charts.add(contours(result.scenario(), each, words, mode));
             }
         }
-        reading.add("In the pictures a file may be promised below a line: on at least so many trials it is through by the"
-                + " deadline. Lines are the safe ends, as far as chance in the simulation goes; the surer, the darker. Upright"
-                + " scales are logarithmic.");
+        reading.add(
+                "In the pictures a file may be promised below a line: on at least so many trials it is through by the"
+                        + " deadline. Lines are the safe ends, as far as chance in the simulation goes; the surer, the darker. Upright"
+                        + " scales are logarithmic.");
         reading.add(PromiseReport.SAFE_SIZES);
         return page(result, reading, charts, provenance);
     }
 
-    private static Chart contours(
-            Scenario scenario, SizePromises promises, SizePromiseWords words, int mode) {
+    private static Chart contours(Scenario scenario, SizePromises promises, SizePromiseWords words, int mode) {
         SizePromises.OfMode ofMode = promises.modes().get(mode);
-        TimeScale scale = new TimeScale(Math.min(
-                scenario.horizonSeconds(), SizePromises.LONGEST_DEADLINE_FACTOR * promises.deadlineSeconds()));
+        TimeScale scale = new TimeScale(
+                Math.min(scenario.horizonSeconds(), SizePromises.LONGEST_DEADLINE_FACTOR * promises.deadlineSeconds()));
         String promised = "Within " + TimeText.given(promises.deadlineSeconds()) + ", on at least "
                 + OddsText.odds(promises.confidence()) + " trials: " + words.safe(ofMode.asked());
-        String style = new ModeOrder(
-                        scenario.modes().stream().map(Mode::title).toList())
+        String style = new ModeOrder(scenario.modes().stream().map(Mode::title).toList())
                 .style(ofMode.mode().title());
         return new Chart(
                 "promise-" + promises.direction() + "-" + (mode + 1),
@@ -93,7 +92,8 @@ public final class PromisePage {
         List<String> reading = new ArrayList<>();
         for (FilePromises each : promises) {
             FilePromiseWords words = new FilePromiseWords(each, limits);
-            reading.add(route(result.scenario(), each.summary().direction()) + ": " + String.join(" ", words.sentences()));
+            reading.add(
+                    route(result.scenario(), each.summary().direction()) + ": " + String.join(" ", words.sentences()));
         }
         reading.add(PromiseReport.SAFE_TIMES);
         List<Chart> charts = IntStream.range(0, promises.size())
@@ -119,8 +119,7 @@ public final class PromisePage {
                 words.times());
     }
 
-    private static ChartPage page(
-            StudyResult result, List<String> reading, List<Chart> charts, Provenance provenance) {
+    private static ChartPage page(StudyResult result, List<String> reading, List<Chart> charts, Provenance provenance) {
         return new ChartPage(
                 FILE_NAME,
                 result.scenario().title() + ": what may be promised",

@@ -74,9 +74,7 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
         static Line of(NetRates.OfMode rates) {
             return new Line(
                     rates.mode().title(),
-                    rates.points().stream()
-                            .map(NetRates.Point::bitsPerSecond)
-                            .toList(),
+                    rates.points().stream().map(NetRates.Point::bitsPerSecond).toList(),
                     rates.points().stream().map(NetRates.Point::mean).toList());
         }
     }
@@ -84,8 +82,8 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
     /** Returns the picture with its numbers. */
     static Chart chart(Scenario scenario, NetRates rates, SkyAnswers skies) {
         List<Range> ranges = Stream.of(End.values())
-                .map(end -> Range.of(
-                        scenario.station(end).name(), (end == End.NEAR ? skies.near() : skies.far()).get(0)))
+                .map(end ->
+                        Range.of(scenario.station(end).name(), (end == End.NEAR ? skies.near() : skies.far()).get(0)))
                 .toList();
         RateChart picture =
                 new RateChart(ranges, rates.modes().stream().map(Line::of).toList());
@@ -109,7 +107,8 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
                         + rates.trials() + " trials",
                 Stream.concat(
                                 Stream.of(Cell.of("SNR")),
-                                rates.modes().stream().map(it -> Cell.of(it.mode().title())))
+                                rates.modes().stream()
+                                        .map(it -> Cell.of(it.mode().title())))
                         .toList(),
                 IntStream.range(0, NetRates.SNR_DB.size())
                         .mapToObj(level -> Stream.concat(
@@ -170,7 +169,9 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
         List<Double> at = NetRates.SNR_DB;
         double left = Plot.roomLeft(svg, marks);
         Scale across = Scale.linear(
-                Math.min(at.get(0), ranges.stream().mapToDouble(Range::lowDb).min().orElse(0)),
+                Math.min(
+                        at.get(0),
+                        ranges.stream().mapToDouble(Range::lowDb).min().orElse(0)),
                 Math.max(
                         at.get(at.size() - 1),
                         ranges.stream().mapToDouble(Range::highDb).max().orElse(0)),
@@ -178,7 +179,8 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
                 width - svg.size());
         LabelRows labels = new LabelRows(svg);
         ranges.forEach(it -> labels.add(Svg.FAINT, across.at((it.lowDb() + it.highDb()) / 2), it.words()));
-        double top = svg.paragraph(Svg.FAINT, 0, Legend.draw(svg, 0, order.lines()), width, "bit/s received") + labels.height();
+        double top = svg.paragraph(Svg.FAINT, 0, Legend.draw(svg, 0, order.lines()), width, "bit/s received")
+                + labels.height();
         Plot plot = new Plot(svg, across, Scale.logarithmic(LEAST_BITS_PER_SECOND, high, top + HEIGHT, top));
         labels.draw(top);
         ranges.forEach(it -> shade(plot, it));
@@ -221,7 +223,10 @@ record RateChart(List<Range> ranges, List<Line> modes) implements Picture {
         return "At " + DecibelText.whole(NetRates.SNR_DB.get(level)) + "\n"
                 + modes.stream()
                         .map(it -> String.format(
-                                Locale.ROOT, "%s: %,.0f bit/s", it.mode(), it.mean().get(level)))
+                                Locale.ROOT,
+                                "%s: %,.0f bit/s",
+                                it.mode(),
+                                it.mean().get(level)))
                         .collect(Collectors.joining("\n"));
     }
 }

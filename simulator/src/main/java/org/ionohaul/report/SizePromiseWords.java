@@ -88,7 +88,8 @@ record SizePromiseWords(SizePromises promises, LimitWords limits) {
     /** Returns the safe size of a promise in words. */
     String safe(Promise promise) {
         return promise.areTrialsEnough()
-                ? (promise.safeBytes() == 0 ? "" : "up to ") + size(promise.bytes().low())
+                ? (promise.safeBytes() == 0 ? "" : "up to ")
+                        + size(promise.bytes().low())
                 : "too few trials, " + promise.fewestTrials() + " are needed";
     }
 

@@ -174,7 +174,8 @@ final class PromisesTest {
     private SizePromises overs(int trials) {
         List<List<SessionResult>> sessions = IntStream.range(0, 2)
                 .mapToObj(mode -> IntStream.range(0, trials)
-                        .mapToObj(trial -> InventedStudy.inOvers(0, 1000 / (1 + 2 * random.nextDouble()), 100_000, 1000))
+                        .mapToObj(
+                                trial -> InventedStudy.inOvers(0, 1000 / (1 + 2 * random.nextDouble()), 100_000, 1000))
                         .toList())
                 .toList();
         return SizePromises.of(InventedStudy.oneFileStudy(100_000, List.of("a", "b"), sessions), 60, SURE)

@@ -45,8 +45,7 @@ final class PromiseReportTest {
     @Test
     void thePageShowsContoursOfEveryModeAndDirection() {
         StudyResult study = FabricatedStudy.result();
-        ChartPage page =
-                PromisePage.ofSizes(study, SizePromises.of(study, 540, 0.9), FabricatedStudy.provenance());
+        ChartPage page = PromisePage.ofSizes(study, SizePromises.of(study, 540, 0.9), FabricatedStudy.provenance());
         assertEquals(4, page.charts().size(), "two modes, two directions");
         for (Chart chart : page.charts()) {
             assertTrue(chart.reading().startsWith("Within 9 min, on at least 9 of 10 trials: up to "), chart::reading);

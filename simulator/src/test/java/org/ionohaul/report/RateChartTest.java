@@ -21,14 +21,15 @@ final class RateChartTest {
     /** 50 s against 20 (s + 15) bit/s: equal at 10 dB, so that the next level measured is 12 dB. */
     @Test
     void itSaysWhichModeIsFastestFromWhere() {
-        assertTrue(
-                chart.description().contains("Tough from -8 dB on, then Quick from 12 dB on."), chart::description);
+        assertTrue(chart.description().contains("Tough from -8 dB on, then Quick from 12 dB on."), chart::description);
     }
 
     /** The far end's skies go from 20 dB down to 10.1 dB, a tenth of a decibel a trial; the near end's stay. */
     @Test
     void itTellsAndShadesTheScenariosOwnRange() {
-        assertTrue(chart.description().endsWith("at Weir Cottage: 17 dB, at Flood Desk: 11 to 19 dB."), chart::description);
+        assertTrue(
+                chart.description().endsWith("at Weir Cottage: 17 dB, at Flood Desk: 11 to 19 dB."),
+                chart::description);
         String svg = chart.picture().svg(Picture.NARROW);
         Matcher ranges = Pattern.compile("class=\"range\" x=\"([\\d.]+)\" y=\"[\\d.]+\" width=\"([\\d.]+)\"")
                 .matcher(svg);
@@ -50,7 +51,6 @@ final class RateChartTest {
                 .filter(it -> it.get(0).text().equals("12 dB"))
                 .findFirst()
                 .orElseThrow();
-        assertEquals(
-                List.of(Cell.of("12 dB"), new Cell("600", "540 to 660"), new Cell("540", "486 to 594")), twelve);
+        assertEquals(List.of(Cell.of("12 dB"), new Cell("600", "540 to 660"), new Cell("540", "486 to 594")), twelve);
     }
 }

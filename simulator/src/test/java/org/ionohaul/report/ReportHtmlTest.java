@@ -79,7 +79,8 @@ final class ReportHtmlTest {
                         .matcher(page)
                         .results()
                         .count());
-        assertEquals(2 * 4 + 2 + 1 + 1, count(page, "<details class=\"behind\" open>"), "others have the table above them");
+        assertEquals(
+                2 * 4 + 2 + 1 + 1, count(page, "<details class=\"behind\" open>"), "others have the table above them");
         assertEquals(2 * charts, count(page, "<svg"), "for phones and for more room");
     }
 
