@@ -1,13 +1,7 @@
 package org.ionohaul.analysis;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import org.ionohaul.channel.EndConditions;
-import org.ionohaul.channel.Schedule;
-import org.ionohaul.channel.SkyConditions;
-import org.ionohaul.channel.SlowVariation;
-import org.ionohaul.channel.Spells;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
@@ -105,32 +99,6 @@ public record NetRates(int trials, double watchedSeconds, List<OfMode> modes) {
                 List.of(Direction.UPLOAD),
                 List.of(),
                 scenario.acceptsErrors());
-        Scenario sending = scenario.sending(List.of(endless), WATCHED_SECONDS);
-        return new Scenario(
-                sending.name(),
-                sending.title(),
-                sending.seed(),
-                TRIALS,
-                WATCHED_SECONDS,
-                sending.distanceMetres(),
-                sending.transfers(),
-                sending.modes(),
-                sending.near(),
-                sending.far(),
-                draws -> steady(scenario.sky().conditions(draws), snrDb));
-    }
-
-    private static SkyConditions steady(SkyConditions drawn, double snrDb) {
-        return new SkyConditions(
-                drawn.paths(),
-                SlowVariation.NONE,
-                Schedule.NONE,
-                EndConditions.quiet(snrDb),
-                EndConditions.quiet(snrDb),
-                Spells.NONE,
-                Spells.NONE,
-                drawn.nearFrequency(),
-                drawn.farFrequency(),
-                Optional.empty());
+        return scenario.steadyAt(snrDb).tried(TRIALS).sending(List.of(endless), WATCHED_SECONDS);
     }
 }
