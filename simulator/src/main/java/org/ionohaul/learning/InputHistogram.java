@@ -127,8 +127,7 @@ record InputHistogram(InputChange input) implements Picture {
             IntStream.range(0, DRAWS)
                     .mapToDouble(it -> input.value(probability.applyAsDouble((it + 0.5) / DRAWS)))
                     .filter(it -> it >= low && it <= high)
-                    .forEach(it ->
-                            shares[(int) Math.min(CELLS - 1, CELLS * (it - low) / (high - low))] += 1.0 / DRAWS);
+                    .forEach(it -> shares[(int) Math.min(CELLS - 1, CELLS * (it - low) / (high - low))] += 1.0 / DRAWS);
             return DoubleStream.of(shares).boxed().toList();
         }
     }

@@ -178,7 +178,8 @@ public final class ScenarioModel implements LogModel {
 
     @Override
     public double[] expectedReadings(double[] scores) {
-        return gauges.stream().mapToDouble(it -> bench.expected(it, draws(it.run(), scores)))
+        return gauges.stream()
+                .mapToDouble(it -> bench.expected(it, draws(it.run(), scores)))
                 .toArray();
     }
 }

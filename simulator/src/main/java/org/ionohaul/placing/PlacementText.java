@@ -116,7 +116,8 @@ public final class PlacementText {
                 Math.abs(check.aboveStatedDb()),
                 isBelow ? "below" : "above");
         return check.isBeyondStated()
-                ? told + "what is stated (" + range + "): " + meaning(check.what(), isBelow) + " than the scenario says."
+                ? told + "what is stated (" + range + "): " + meaning(check.what(), isBelow)
+                        + " than the scenario says."
                 : told + "the middle of what is stated (" + range + "), which the scenario holds for possible: "
                         + meaning(check.what(), isBelow) + " than in its middle.";
     }

@@ -94,9 +94,7 @@ public final class RunBench {
     }
 
     private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {
-        SkyConditions stated = scenario.sky()
-                .conditions(draws(trial))
-                .startingAfter(startsAfter(run));
+        SkyConditions stated = scenario.sky().conditions(draws(trial)).startingAfter(startsAfter(run));
         return asRead(End.FAR, run, trial, own, asRead(End.NEAR, run, trial, own, stated));
     }
 
@@ -126,7 +124,8 @@ public final class RunBench {
     /** Returns what was read during a run that the scenario says something of. */
     public List<Gauge> gauges(LoggedRun run) {
         return Stream.of(End.values())
-                .flatMap(end -> Gauge.of(run, end, scenario.sky().levels(end, MIDDLE).isPresent()).stream())
+                .flatMap(end ->
+                        Gauge.of(run, end, scenario.sky().levels(end, MIDDLE).isPresent()).stream())
                 .toList();
     }
 

@@ -185,7 +185,8 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
 
     /** A time of day to the second, such as {@code 19:10} or {@code 19:10:24}. */
     private static String clock(double minutes) {
-        return LocalTime.ofSecondOfDay(Math.floorMod(Math.round(minutes * SECONDS_PER_MINUTE), DAY_SECONDS)).toString();
+        return LocalTime.ofSecondOfDay(Math.floorMod(Math.round(minutes * SECONDS_PER_MINUTE), DAY_SECONDS))
+                .toString();
     }
 
     /** Two figures of the deviation. */

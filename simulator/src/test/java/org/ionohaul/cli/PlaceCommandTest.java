@@ -53,7 +53,8 @@ final class PlaceCommandTest {
                         8 logged runs, each beside 40 simulated as it was, seed 12.
 
                         """), alone);
-        // Two readings of 4 and 6 dB against 12 dB, 2 dB each: 7 dB below, give or take 2.24 times 2 dB over root 2, since
+        // Two readings of 4 and 6 dB against 12 dB, 2 dB each: 7 dB below, give or take 2.24 times 2 dB over root 2,
+        // since
         // there are two ends to be wrong about. Twelve was stated with 4 dB either way, so 5 dB is possible.
         assertTrue(alone.contains("""
                   At Parish Hall, 2 readings put the SNR 7.0 dB below the middle of what is

@@ -127,7 +127,8 @@ final class EndCheckTest {
                 readTwice(),
                 -6,
                 it -> it.stream().allMatch(check -> check.isBeyondStated() == (check.end() == End.FAR)));
-        // Two readings of 2 dB each: 6 dB is 4.24 of their standard errors, 2.24 are needed at 2.5 %, and the scatter of
+        // Two readings of 2 dB each: 6 dB is 4.24 of their standard errors, 2.24 are needed at 2.5 %, and the scatter
+        // of
         // two readings widens the error now and then.
         assertTrue(found > 0.85, "" + found);
         Understood unsure = understood("orchard-net.toml", Map.of());
