@@ -63,7 +63,8 @@ public final class NextPage {
                 "Each candidate again and again, as often as " + limit + " on the air allows, a meter once.",
                 "What candidates are worth in " + limit + ".",
                 new WorthChart(
-                        worths().map(it -> bar(it, it.times() == 1 ? "" : " " + it.times() + " times", it.fewerWrongInTime()))
+                        worths().map(it -> bar(
+                                        it, it.times() == 1 ? "" : " " + it.times() + " times", it.fewerWrongInTime()))
                                 .toList(),
                         "fewer wrong of 100"),
                 Table.NONE);
@@ -75,7 +76,8 @@ public final class NextPage {
 
     private WorthChart.Bar bar(Worth worth, String mark, Estimate chance) {
         return new WorthChart.Bar(
-                text.name(worth.candidate()) + mark + ": " + NextText.points(chance) + " (" + NextText.range(chance) + ")",
+                text.name(worth.candidate()) + mark + ": " + NextText.points(chance) + " (" + NextText.range(chance)
+                        + ")",
                 new Estimate(100 * chance.value(), 100 * chance.low(), 100 * chance.high()));
     }
 }

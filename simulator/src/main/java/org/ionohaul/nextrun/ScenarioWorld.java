@@ -100,8 +100,7 @@ final class ScenarioWorld implements World {
     @Override
     public double shown(Candidate.Listen listen, double[] scores, long number) {
         Gauge gauge = new Gauge(PlannedRun.watched(), listen.end(), listen.what(), 0, listen.deviationDb());
-        return bench.expected(
-                gauge, model.later(scores, nextDay(FIRST_NUMBER + candidates.indexOf(listen), number)));
+        return bench.expected(gauge, model.later(scores, nextDay(FIRST_NUMBER + candidates.indexOf(listen), number)));
     }
 
     /** What changes from day to day is that of another day than when the choice is put to use. */

@@ -38,7 +38,14 @@ record WorthChart(List<Bar> bars, String axis) implements Picture {
         double y = 0;
         for (Bar bar : bars) {
             y = svg.paragraph("", 0, y, width, bar.label()) + svg.size() / 2;
-            Plot.whisker(svg, "", across, bar.worth().low(), bar.worth().value(), bar.worth().high(), y);
+            Plot.whisker(
+                    svg,
+                    "",
+                    across,
+                    bar.worth().low(),
+                    bar.worth().value(),
+                    bar.worth().high(),
+                    y);
             y += svg.size();
         }
         Plot plot = new Plot(svg, across, Scale.linear(0, 1, y, 0));
@@ -49,7 +56,8 @@ record WorthChart(List<Bar> bars, String axis) implements Picture {
 
     private double end(double first, DoubleBinaryOperator further) {
         return bars.stream()
-                .flatMapToDouble(it -> DoubleStream.of(it.worth().low(), it.worth().high()))
+                .flatMapToDouble(
+                        it -> DoubleStream.of(it.worth().low(), it.worth().high()))
                 .reduce(first, further);
     }
 }

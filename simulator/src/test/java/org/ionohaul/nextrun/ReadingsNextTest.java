@@ -31,7 +31,8 @@ final class ReadingsNextTest {
     private static final Path RATIOS = Path.of("../scenarios/orchard-net.toml");
     private static final Map<String, String> UNSURE_NOISE = Map.of("far.noise", "-117 dBm ± 6 dB");
 
-    private static NextQuestion question(Path scenario, Map<String, String> changed) throws ScenarioProblems, IOException {
+    private static NextQuestion question(Path scenario, Map<String, String> changed)
+            throws ScenarioProblems, IOException {
         Understood understood = ScenarioReader.understand(SourceFiles.DISK, scenario, changed);
         Transfer transfer = understood.scenario().transfers().get(0);
         return new NextQuestion(
@@ -60,9 +61,10 @@ final class ReadingsNextTest {
 
     @Test
     void whereLevelsAreStatedAMeterShowsEitherElsewhereTheirRatio() throws ScenarioProblems, IOException {
-        assertEquals(Set.of("NEAR SIGNAL", "NEAR NOISE", "FAR SIGNAL", "FAR NOISE"), readings(question(LEVELS, UNSURE_NOISE)));
         assertEquals(
-                Set.of("NEAR SNR", "FAR SNR"), readings(question(RATIOS, Map.of())));
+                Set.of("NEAR SIGNAL", "NEAR NOISE", "FAR SIGNAL", "FAR NOISE"),
+                readings(question(LEVELS, UNSURE_NOISE)));
+        assertEquals(Set.of("NEAR SNR", "FAR SNR"), readings(question(RATIOS, Map.of())));
     }
 
     @Test
