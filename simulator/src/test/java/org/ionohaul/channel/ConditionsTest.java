@@ -45,7 +45,16 @@ final class ConditionsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-73, S9", "-72.6, S9", "-72.4, S9+1", "-63, S9+10", "-79, S8", "-121, S1", "-125, below S1", "-75.9, S9"})
+    @CsvSource({
+        "-73, S9",
+        "-72.6, S9",
+        "-72.4, S9+1",
+        "-63, S9+10",
+        "-79, S8",
+        "-121, S1",
+        "-125, below S1",
+        "-75.9, S9"
+    })
     void aMeterShowsALevel(double dbm, String shown) {
         assertEquals(shown, MeterReading.nearest(dbm));
     }

@@ -1,13 +1,8 @@
 package org.ionohaul.channel;
 
-import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-
 import java.util.List;
-import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
-import org.ionohaul.limits.OutOfRange;
+import org.ionohaul.limits.Limits;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -16,48 +11,10 @@ final class LimitsTest {
     private static final String LEVEL = "(-200, 200)";
     private static final String DECIBELS = "[0, 100)";
 
-    /**
-     * Values that are allowed.
-     *
-     * @param component name of the quantity
-     * @param interval as mathematics writes it: [ and ] where the end belongs to it, ( and ) where it does not
-     * @param make makes something of a value
-     */
-    private record Limits(String component, String interval, DoubleFunction<?> make) {
-        double from() {
-            return Double.parseDouble(interval.substring(1, interval.indexOf(',')));
-        }
-
-        double to() {
-            return Double.parseDouble(interval.substring(interval.indexOf(',') + 1, interval.length() - 1));
-        }
-
-        @Override
-        public String toString() {
-            return component + " in " + interval;
-        }
-    }
-
     @ParameterizedTest
     @MethodSource("all")
     void aLimitIsWhereItIsSaidToBe(Limits limits) {
-        boolean withFrom = limits.interval().startsWith("[");
-        boolean withTo = limits.interval().endsWith("]");
-        accepted(limits, withFrom ? limits.from() : Math.nextUp(limits.from()));
-        accepted(limits, withTo ? limits.to() : Math.nextDown(limits.to()));
-        refused(limits, withFrom ? Math.nextDown(limits.from()) : limits.from());
-        refused(limits, withTo ? Math.nextUp(limits.to()) : limits.to());
-        refused(limits, Double.NaN);
-    }
-
-    private static void accepted(Limits limits, double value) {
-        assertDoesNotThrow(() -> limits.make().apply(value), () -> limits + " allows " + value);
-    }
-
-    private static void refused(Limits limits, double value) {
-        OutOfRange refusal = assertThrows(
-                OutOfRange.class, () -> limits.make().apply(value), () -> limits + " does not allow " + value);
-        assertEquals(limits.component(), refusal.component());
+        limits.hold();
     }
 
     private static Stream<Limits> all() {

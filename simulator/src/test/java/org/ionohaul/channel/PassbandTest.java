@@ -90,9 +90,7 @@ final class PassbandTest {
         return IntStream.range(0, passband.subBands())
                 .mapToDouble(band -> Math.log(1
                         + amplitude * amplitude
-                        + 2
-                                * amplitude
-                                * Math.cos(phase + 2 * Math.PI * passband.centreHz(band) * delaySeconds)))
+                        + 2 * amplitude * Math.cos(phase + 2 * Math.PI * passband.centreHz(band) * delaySeconds)))
                 .average()
                 .orElseThrow();
     }
