@@ -33,7 +33,7 @@ public final class NetPage {
         return new ChartPage(
                 FILE_NAME,
                 findings.scenario().title(),
-                String.join(" ", reading),
+                String.join("\n", reading),
                 List.of(tables.kinds(), tables.parts()),
                 List.of(hour(findings.scenario(), first)),
                 origin(provenance));
