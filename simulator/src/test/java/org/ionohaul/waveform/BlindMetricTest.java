@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Two code words of two-phase symbols that differ in ten places, the free distance of the K = 7 code of rate 1/2. */
 final class BlindMetricTest {
     private static final int PLACES = 10;
+    private static final RatioTable BPSK = CodedInformation.of(Modulation.BPSK).bits();
 
     @Test
     void withoutBurstsNothingChanges() {
@@ -67,12 +68,13 @@ final class BlindMetricTest {
     }
 
     private static double even(double esN0, double share, double noise, double blanked) {
-        BlindMetric metric = new BlindMetric(Modulation.BPSK.separation());
+        BlindMetric metric = new BlindMetric(Modulation.BPSK.separation(), BPSK);
         metric.begin();
-        metric.erase(blanked);
+        metric.place(esN0, blanked);
         metric.add(1 - share - blanked, 1, 1);
         metric.add(share, 1, noise);
-        return metric.evenEsN0(esN0);
+        metric.weigh();
+        return metric.evenEsN0(0);
     }
 
     private static double chance(int of, double share) {
