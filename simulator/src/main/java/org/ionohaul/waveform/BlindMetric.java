@@ -28,7 +28,7 @@ final class BlindMetric {
     private static final int MOST_STEPS = 40;
 
     /** Steps end where the next one adds less than this part of the information. */
-    private static final double TOLERANCE = 0.002;
+    private static final double TOLERANCE = 0.001;
 
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
@@ -151,23 +151,21 @@ final class BlindMetric {
     }
 
     /**
-     * Returns a first weight, at the mean strength and in the last place's noise: between the lowest that is best for a level
-     * alone, and that from which no level alone makes a bound of 1.
+     * Returns a first weight, at the mean strength and in the last place's noise: half of that from which no level alone makes a
+     * bound of 1. Without bursts that is the best.
      */
     private double first(double highest) {
         double strength = 0;
         for (int place = 0; place < places; place++) {
             strength += x[place] / places;
         }
-        double low = highest;
-        double high = highest;
+        double weight = highest;
         for (int level = places > 1 ? ends[places - 2] : 0; level < levels; level++) {
             double best = amplitudes[level] / noises[level];
             double beyond = Math.sqrt(best * best - Math.log(shares[level]) / (strength * noises[level]));
-            low = Math.min(low, best);
-            high = Math.min(high, best + beyond);
+            weight = Math.min(weight, (best + beyond) / 2);
         }
-        return Math.sqrt(low * high);
+        return weight;
     }
 
     /** Works out all exponents at a weight, the information they leave, and how that changes with the weight. */
