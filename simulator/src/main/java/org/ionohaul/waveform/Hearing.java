@@ -13,7 +13,13 @@ import org.ionohaul.channel.Reception;
  * @param fillsBand whether each symbol fills the band, see {@link Coding#fillsBand()}
  * @param distortion what the receiver adds to the noise
  */
-record Hearing(double meanPower, double energyPerSinr, double gap, double separation, boolean fillsBand, Distortion distortion) {
+record Hearing(
+        double meanPower,
+        double energyPerSinr,
+        double gap,
+        double separation,
+        boolean fillsBand,
+        Distortion distortion) {
     private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1e-9);
 
     static Hearing of(FrameShape frame, Emission emission) {

@@ -59,7 +59,8 @@ final class BlindMetricTest {
                 for (int tenths = -300; tenths < 400; tenths++) {
                     double esN0 = Decibels.toRatio(tenths / 10.0);
                     double now = even(esN0, share, noise, 0);
-                    // The weight is sought until by its bend a thousandth of the information is left to gain; it ends less sharply.
+                    // The weight is sought until by its bend a thousandth of the information is left to gain; it ends
+                    // less sharply.
                     double bits = BPSK.at(now);
                     assertTrue(bits >= last * 0.995 && now <= esN0 * (1 + 1e-9), share + ", " + noise + ", " + esN0);
                     last = bits;

@@ -57,7 +57,8 @@ final class FrontEndTest {
     void aPlainDecoderTakesImpulsesAsItsMetricDoesAndBitsByTheirOwn() {
         // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for
         // 0.96 of their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where they are struck.
-        BlindMetric metric = new BlindMetric(1, CodedInformation.of(Modulation.BPSK).bits());
+        BlindMetric metric =
+                new BlindMetric(1, CodedInformation.of(Modulation.BPSK).bits());
         metric.begin();
         metric.place(Decibels.toRatio(9) * 3000 / 2400, 0);
         metric.add(1 - 0.1 / 0.96, 1, 1);
