@@ -62,8 +62,8 @@ final class GatewayTest {
     @Test
     void whatIsOnTheAirAtOnceIsCountedOnce() {
         NetTrial trial = NET.with("horizon", "1 min").trial();
-        long occupied = 0;
-        long collided = 0;
+        double occupied = 0;
+        double collided = 0;
         // A clock of milliseconds over all that was sent.
         for (long at = 500_000; at < 60 * SECOND; at += 1_000_000) {
             long now = at;
