@@ -116,7 +116,8 @@ final class ForeseeCommand implements Callable<Integer>, Lesson {
 
     @Option(
             names = "--page",
-            description = "Asks and plays in the browser instead, on a page served on this machine alone; Ctrl-C ends it.")
+            description =
+                    "Asks and plays in the browser instead, on a page served on this machine alone; Ctrl-C ends it.")
     private boolean isOnPage;
 
     @Mixin

@@ -65,16 +65,10 @@ public record RacePicture(Race race, List<Span> spans) implements Picture {
                 .map(it -> new Tick(it, Scale.number(100 * it) + " %"))
                 .toList();
         double top = svg.paragraph(
-                        Svg.FAINT,
-                        0,
-                        Legend.draw(svg, 0, order.lines()),
-                        width,
-                        "held, of " + SizeText.size(bytes))
+                        Svg.FAINT, 0, Legend.draw(svg, 0, order.lines()), width, "held, of " + SizeText.size(bytes))
                 + svg.size();
         Plot plot = new Plot(
-                svg,
-                axis.scale(Plot.roomLeft(svg, marks), width - svg.size()),
-                Scale.linear(0, 1, top + HEIGHT, top));
+                svg, axis.scale(Plot.roomLeft(svg, marks), width - svg.size()), Scale.linear(0, 1, top + HEIGHT, top));
         double below = plot.bottom() + Plot.roomBelow(svg);
         double row = 2 * svg.size() + svg.lineHeight();
         for (int mode = 0; mode < modes; mode++) {
@@ -102,8 +96,8 @@ public record RacePicture(Race race, List<Span> spans) implements Picture {
         ProgressCurve progress = race.runs().get(mode).progress();
         Path path = new Path().from(plot.at(new Point(0, 0)));
         for (int rise = 0; rise < progress.size(); rise++) {
-            path.stepTo(plot.at(new Point(
-                    scale.inUnit(progress.atNanos(rise) / 1e9), (double) progress.heldBytes(rise) / bytes)));
+            path.stepTo(plot.at(
+                    new Point(scale.inUnit(progress.atNanos(rise) / 1e9), (double) progress.heldBytes(rise) / bytes)));
         }
         double ended = race.runs().get(mode).endedNanos() / 1e9;
         double end = Math.min(scale.endSeconds(), Double.isFinite(race.seconds(mode)) ? race.seconds(mode) : ended);

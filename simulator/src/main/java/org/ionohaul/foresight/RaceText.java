@@ -101,7 +101,7 @@ public record RaceText(Race race, int width) {
         for (int mode = 0; mode < race.runs().size(); mode++) {
             Played.Run run = played.runs().get(mode);
             told.add(name(mode) + ": " + time(run.deliveredSeconds()) + "; you said " + span(run.guess()) + ", which "
-                            + (played.isHeld(run) ? "holds" : "does not hold") + ".");
+                    + (played.isHeld(run) ? "holds" : "does not hold") + ".");
         }
         told.add(others());
         return told;

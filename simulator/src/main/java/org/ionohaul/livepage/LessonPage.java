@@ -129,8 +129,7 @@ public final class LessonPage implements ServedPage {
         for (String span : filled.spans()) {
             spans.add(AnswerReader.span(span));
         }
-        AnswerReader.Winner winner =
-                AnswerReader.winner(filled.winner() + " " + filled.sureness(), situation.modes());
+        AnswerReader.Winner winner = AnswerReader.winner(filled.winner() + " " + filled.sureness(), situation.modes());
         Played played = lesson.played(race.get(), new Guess(winner.mode(), winner.sureness(), spans));
         List<String> verdict = new ArrayList<>(RaceText.verdict(race.get(), played));
         if (!lesson.keep(played)) {

@@ -95,7 +95,8 @@ public final class LivePage implements ServedPage {
                 PageServer.HTML,
                 PageServer.rendered(
                         "live.jte",
-                        new PageView(scenario, question(exchange), server.rules().token(), Provenance.programVersion())));
+                        new PageView(
+                                scenario, question(exchange), server.rules().token(), Provenance.programVersion())));
     }
 
     private Answer answer(HttpExchange exchange) {
@@ -106,7 +107,9 @@ public final class LivePage implements ServedPage {
         Asked asked = Asked.of(question(exchange), scenario, runs);
         if (!runs.watch(page, asked.runs())) {
             return new Answer(
-                    503, PageServer.PLAIN, LiveRuns.MOST_PAGES + " pages are at work already. Close one, and this one goes on.");
+                    503,
+                    PageServer.PLAIN,
+                    LiveRuns.MOST_PAGES + " pages are at work already. Close one, and this one goes on.");
         }
         AnswerView view = asked.view();
         return view.version().equals(exchange.getRequestHeaders().getFirst("X-Seen"))

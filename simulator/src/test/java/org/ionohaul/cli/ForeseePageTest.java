@@ -66,8 +66,8 @@ final class ForeseePageTest {
 
     @BeforeEach
     void serve() throws InterruptedException {
-        ended = CompletableFuture.supplyAsync(() ->
-                foresee(interruption, out, folder.resolve("page"), "--page", "--port", "0", "--no-browser"));
+        ended = CompletableFuture.supplyAsync(
+                () -> foresee(interruption, out, folder.resolve("page"), "--page", "--port", "0", "--no-browser"));
         for (int i = 0; i < 600 && !out.toString().contains("Ctrl-C"); i++) {
             Thread.sleep(100);
         }
@@ -84,7 +84,9 @@ final class ForeseePageTest {
 
     private String page(String query) throws IOException, InterruptedException {
         HttpResponse<String> response = HttpClient.newHttpClient()
-                .send(HttpRequest.newBuilder(address.resolve("/" + query)).build(), HttpResponse.BodyHandlers.ofString());
+                .send(
+                        HttpRequest.newBuilder(address.resolve("/" + query)).build(),
+                        HttpResponse.BodyHandlers.ofString());
         assertEquals(200, response.statusCode(), response::body);
         return response.body();
     }
@@ -145,7 +147,8 @@ final class ForeseePageTest {
 
     @Test
     void whatIsWrongStandsBesideItsField() throws IOException, InterruptedException {
-        String wrong = page(answer(page(""), "1").replace("sureness=80", "sureness=120").replace("1+10", "soon"));
+        String wrong = page(
+                answer(page(""), "1").replace("sureness=80", "sureness=120").replace("1+10", "soon"));
         assertTrue(wrong.contains("id=\"wrong-0\">120 % is not from 50 to 100 %"), wrong);
         assertTrue(wrong.contains("id=\"wrong-1\">\"soon\" is no range of times"), wrong);
         assertTrue(wrong.contains("value=\"5 never\""), "what was right stays: " + wrong);
@@ -173,7 +176,8 @@ final class ForeseePageTest {
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('score')).visibility"));
             assertEquals("0", tab.eval("Math.max(0, document.documentElement.scrollWidth - 390)"), "nothing juts out");
             assertTrue(
-                    tab.noticed().stream().allMatch(it -> it.startsWith("asks " + address) || it.startsWith("asks data:")),
+                    tab.noticed().stream()
+                            .allMatch(it -> it.startsWith("asks " + address) || it.startsWith("asks data:")),
                     () -> tab.noticed().toString());
         }
     }
