@@ -47,7 +47,7 @@ public record RaceText(Race race, int width) {
     /** Modes go by their numbers here, so that a line fits a narrow terminal. */
     private List<String> step(double seconds, double before) {
         return IntStream.range(0, race.runs().size())
-                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.clock(seconds) : "", it + 1)
+                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.compact(seconds) : "", it + 1)
                         + bar(it, seconds)
                         + news(it, before, seconds))
                 .toList();
