@@ -73,9 +73,8 @@ final class RunsCommand implements Callable<Integer> {
     @Option(
             names = "--start",
             paramLabel = "TIME",
-            description =
-                    "When the first run of a day begins: a time of day such as \"18:30\", or so long after the"
-                            + " scenario's pressing send, such as \"20 min\". At once if not given.",
+            description = "When the first run of a day begins: a time of day such as \"18:30\", or so long after the"
+                    + " scenario's pressing send, such as \"20 min\". At once if not given.",
             converter = DeadlineConverter.class)
     private Optional<Deadline> start = Optional.empty();
 

@@ -215,9 +215,7 @@ final class RunsWords {
         return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode (" + order(plan.order()) + "), told by "
                 + way(plan.way()) + ": " + TimeText.given(MINUTE * Math.ceil(plan.airSeconds() / MINUTE))
                 + " on the air on "
-                + (plan.evenings() == 1
-                        ? "one day, whose later runs meet a later sky."
-                        : plan.evenings() + " days.");
+                + (plan.evenings() == 1 ? "one day, whose later runs meet a later sky." : plan.evenings() + " days.");
     }
 
     static String runs(Plan plan) {

@@ -49,6 +49,7 @@ public final class ResultFolder {
             "report.html",
             "runs.csv",
             "next.csv",
+            "next.html",
             "next.json",
             "runs.html",
             "runs.json",

@@ -218,9 +218,7 @@ final class CaseTables {
 
     private static Cell worth(double varianceRatio) {
         return varianceRatio > 0
-                ? new Cell(
-                        String.format(Locale.ROOT, "%.1f trials", 1 / varianceRatio),
-                        "")
+                ? new Cell(String.format(Locale.ROOT, "%.1f trials", 1 / varianceRatio), "")
                 : Cell.of("open");
     }
 

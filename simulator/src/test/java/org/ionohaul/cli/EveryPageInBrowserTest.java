@@ -41,14 +41,13 @@ final class EveryPageInBrowserTest {
             "\\b(\\d[\\d.]* k?B)(?: to | ?- ?)\\1(?![\\w.])", "a range without a width",
             "\\b(\\d+m\\d\\ds)(?: to |-)\\1\\b", "a range without a width");
 
-    @TempDir
     private Path folder = Path.of("");
-
     private EveryPage every = new EveryPage(Map.of(), List.of());
 
     @BeforeAll
-    void run() throws IOException {
-        every = EveryPage.in(folder.resolve("results"));
+    void run(@TempDir Path shared) throws IOException {
+        folder = shared;
+        every = EveryPage.in(shared.resolve("results"));
     }
 
     @Test
@@ -76,7 +75,8 @@ final class EveryPageInBrowserTest {
                     for (int width : WIDTHS) {
                         tab.size(width, HEIGHT);
                         String told = tab.eval(LOOK.formatted(BrowserPage.accessibility()));
-                        all.append(told.isBlank() ? "" : folder.relativize(page) + " at " + width + ":\n" + told + "\n");
+                        all.append(
+                                told.isBlank() ? "" : folder.relativize(page) + " at " + width + ":\n" + told + "\n");
                     }
                 }
             }
@@ -109,9 +109,21 @@ final class EveryPageInBrowserTest {
             tab.open(shut.toUri());
             String told = tab.eval(LOOK.formatted(BrowserPage.accessibility()));
             for (String each : List.of(
-                    "no language", "no title", "no zoom", "outside of landmarks", "a level of headings is left out",
-                    "an id twice", "no name: <input", "no name: <table", "a picture without a role", "leads nowhere",
-                    "no column heads", "no row head", "refers to nothing", "scrolls, but not by keys", "focus is not seen",
+                    "no language",
+                    "no title",
+                    "no zoom",
+                    "outside of landmarks",
+                    "a level of headings is left out",
+                    "an id twice",
+                    "no name: <input",
+                    "no name: <table",
+                    "a picture without a role",
+                    "leads nowhere",
+                    "no column heads",
+                    "no row head",
+                    "refers to nothing",
+                    "scrolls, but not by keys",
+                    "focus is not seen",
                     "faint")) {
                 assertTrue(told.contains(each), () -> each + " in\n" + told);
             }
@@ -141,12 +153,16 @@ final class EveryPageInBrowserTest {
         String line = text.replaceAll("\\s+", " ");
         StringBuilder told = new StringBuilder();
         REFUSED.forEach((pattern, why) -> {
-            for (MatchResult found : Pattern.compile(pattern).matcher(line).results().toList()) {
+            for (MatchResult found :
+                    Pattern.compile(pattern).matcher(line).results().toList()) {
                 told.append(place)
                         .append(", ")
                         .append(why)
                         .append(": ")
-                        .append(line, Math.max(0, found.start() - AROUND), Math.min(line.length(), found.end() + AROUND))
+                        .append(
+                                line,
+                                Math.max(0, found.start() - AROUND),
+                                Math.min(line.length(), found.end() + AROUND))
                         .append('\n');
             }
         });
@@ -156,8 +172,12 @@ final class EveryPageInBrowserTest {
     @Test
     void wordsThatPuzzleWouldBeNoticed() {
         for (String each : List.of(
-                "95 of 100 evenings", "the fifth with the third lowest SNR", "(variance ratio 0.31)", "(0:00 to 0:00)",
-                "from 2 kB - 2 kB", "4m20s-4m20s")) {
+                "95 of 100 evenings",
+                "the fifth with the third lowest SNR",
+                "(variance ratio 0.31)",
+                "(0:00 to 0:00)",
+                "from 2 kB - 2 kB",
+                "4m20s-4m20s")) {
             assertFalse(refused("here", each).isEmpty(), each);
         }
         assertEquals("", refused("here", "4m20s-4m21s, 2 kB to 2.5 kB, 0:00 to 0:20"));
