@@ -23,13 +23,8 @@ import org.ionohaul.statistics.Estimate;
 public final class NextText {
     private static final int WIDTH = 80;
 
-<<<<<<< HEAD
-    private static final String READING =
-            "Fewer wrong: by how much the chance of a wrong choice falls, in points of 100, and its 95 % range; a minute:"
-=======
     static final String READING =
-            "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
->>>>>>> main
+            "Fewer wrong: by how much the chance of a wrong choice falls, in points of 100, and its 95 % range; a minute:"
                     + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
                     + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
 

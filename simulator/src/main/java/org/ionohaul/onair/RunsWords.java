@@ -28,7 +28,7 @@ final class RunsWords {
     static final String RANGES =
             "Ranges are made to hold the true value in about 95 of 100 such computations (Wilson's for chances, order"
                     + " statistics for medians), as far as chance in the simulation goes; of a wrong guess in the scenario they"
-                    + " know nothing. Evenings differ as its trials do: what the scenario states as uncertain is drawn anew for"
+                    + " know nothing. Days differ as its trials do: what the scenario states as uncertain is drawn anew for"
                     + " each.";
 
     private static final double MINUTE = 60;

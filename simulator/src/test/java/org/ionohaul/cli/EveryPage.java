@@ -53,6 +53,15 @@ record EveryPage(Map<String, String> printed, List<Path> pages) {
             List.of("runs", SCENARIOS + "noon-hop.toml", "--trials", "20"),
             List.of("place", SCENARIOS + "orchard-net.toml", "--log", SCENARIOS + "orchard-net.csv", "--trials", "40"),
             List.of("learn", SCENARIOS + "orchard-net.toml", "--log", SCENARIOS + "orchard-net.csv", "--trials", "200"),
+            List.of(
+                    "next",
+                    SCENARIOS + "orchard-net.toml",
+                    "--set",
+                    "transfer.1.files.1.size=2 kB",
+                    "--by",
+                    "70 s",
+                    "--trials",
+                    "200"),
             List.of("net", SCENARIOS + "nets/bridge-valley.toml", "--trials", "4"));
 
     /** Runs every command; results go to a folder. */

@@ -53,7 +53,7 @@ final class EveryPageInBrowserTest {
     @Test
     void everyKindOfPageIsThere() {
         assertEquals(
-                List.of("card", "learn", "net", "place", "promise", "report", "runs", "sky", "story"),
+                List.of("card", "learn", "net", "next", "place", "promise", "report", "runs", "sky", "story"),
                 every.pages().stream()
                         .map(it -> String.valueOf(it.getFileName()).replace(".html", ""))
                         .distinct()

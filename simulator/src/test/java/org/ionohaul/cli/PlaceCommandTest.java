@@ -53,17 +53,6 @@ final class PlaceCommandTest {
                         8 logged runs, each beside 40 simulated as it was, seed 12.
 
                         """), alone);
-<<<<<<< HEAD
-        // Two readings of 4 and 6 dB against 12 dB, 2 dB each: 7 dB below, give or take 1.96 times 2 dB over root 2.
-        assertTrue(
-                alone.contains("At Parish Hall, 2 readings put the SNR 7.0 dB below what is stated (-9.8 to"), alone);
-        assertTrue(
-                alone.contains("At Orchard Post, 1 reading puts the SNR 5.0 dB above what is stated (1.1 to"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("5 brisk-comb * off at 12m00s"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("15 kB up 19:40 14 kB through"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("6 patient-climber * 4m00s"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("8 brisk-comb 10m00s"), alone);
-=======
         // Two readings of 4 and 6 dB against 12 dB, 2 dB each: 7 dB below, give or take 2.24 times 2 dB over root 2,
         // since
         // there are two ends to be wrong about. Twelve was stated with 4 dB either way, so 5 dB is possible.
@@ -72,11 +61,10 @@ final class PlaceCommandTest {
                   stated (-10.2 to -3.8 dB), which the scenario holds for possible: more noise
                 """), alone);
         assertTrue(alone.contains("1 reading puts the SNR 5.0 dB above the middle of what is"), alone);
-        assertTrue(alone.contains("5 brisk-comb *        off at 12:00"), alone);
-        assertTrue(alone.contains("15 kB up 19:40       14 kB through"), alone);
-        assertTrue(alone.contains("6 patient-climber *           4:00"), alone);
-        assertTrue(alone.contains("8 brisk-comb                 10:00"), alone);
->>>>>>> main
+        assertTrue(alone.replaceAll(" +", " ").contains("5 brisk-comb * off at 12m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("15 kB up 19:40 14 kB through"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("6 patient-climber * 4m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("8 brisk-comb 10m00s"), alone);
         assertTrue(
                 Files.exists(folder.resolve("orchard-net-12-place-orchard-net").resolve("place.json")));
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "3"), err::toString);
