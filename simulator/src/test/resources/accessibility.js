@@ -90,7 +90,7 @@ function barriers(page) {
   all('table').forEach(it => {
     if (!it.querySelector('th[scope=col], th[scope=colgroup]')) tell('no column heads', it);
     it.querySelectorAll('tbody tr').forEach(row => {
-      if (row.querySelector('td') && !row.querySelector('th[scope=row], th[scope=rowgroup]')) tell('no row head', row);
+      if (row.querySelector('td') && !row.querySelector('th[scope]')) tell('no row head', row);
     });
     it.querySelectorAll('th').forEach(head => { if (!head.scope) tell('a head of nothing', head); });
   });

@@ -24,6 +24,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ionohaul.livepage.DrivenChromium;
+import org.ionohaul.report.BrowserPage;
 import org.ionohaul.trial.Trials;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -162,6 +163,7 @@ final class ForeseePageTest {
         try (DrivenChromium browser = found.orElseThrow()) {
             DrivenChromium.Tab tab = browser.tab(390, 900);
             tab.open(address);
+            assertEquals("", tab.eval(BrowserPage.barriers()));
             tab.click("[name='winner']");
             tab.type("#sureness", "80");
             tab.type("#span1", "1 10");
@@ -171,6 +173,9 @@ final class ForeseePageTest {
             assertEquals("hidden", tab.eval("getComputedStyle(document.getElementById('verdict')).visibility"));
             tab.await("document.querySelectorAll('.playing').length === 0");
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('verdict')).visibility"));
+            assertEquals("", tab.eval(BrowserPage.barriers()));
+            tab.dark(true);
+            assertEquals("", tab.eval(BrowserPage.barriers()));
             tab.click("#replay");
             tab.click("#skip");
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('score')).visibility"));

@@ -88,6 +88,7 @@ public final class DrivenChromium implements AutoCloseable {
                 client.send(request, HttpResponse.BodyHandlers.ofString()).body());
         Tab tab = new Tab(client, URI.create(made.get("webSocketDebuggerUrl").asString()));
         tab.size(width, height);
+        tab.command("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
         return tab;
     }
 

@@ -148,8 +148,19 @@ public record BrowserPage(Chromium browser, Path file) {
         return Files.readString(pdf, StandardCharsets.ISO_8859_1);
     }
 
+    /** Returns an expression of a page's own language that unfolds it and tells what keeps people out; empty if nothing does. */
+    public static String barriers() throws IOException {
+        return """
+                (() => {
+                  %s
+                  document.querySelectorAll('details').forEach(it => { it.open = true; });
+                  const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
+                  return [faint(document), barriers(document), wide > 1 ? wide + ' px too wide' : ''].filter(it => it).join('\\n');
+                })()""".formatted(accessibility());
+    }
+
     /** Returns functions in a page's own language that look for what keeps people out: {@code faint} and {@code barriers}. */
-    public static String accessibility() throws IOException {
+    private static String accessibility() throws IOException {
         return Files.readString(Path.of("src/test/resources/accessibility.js"));
     }
 }
