@@ -13,11 +13,13 @@ import org.ionohaul.fieldlog.FieldLog;
 import org.ionohaul.fieldlog.FieldLogReader;
 import org.ionohaul.nextrun.NextCsv;
 import org.ionohaul.nextrun.NextJson;
+import org.ionohaul.nextrun.NextPage;
 import org.ionohaul.nextrun.NextQuestion;
 import org.ionohaul.nextrun.NextRun;
 import org.ionohaul.nextrun.NextText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -41,8 +43,9 @@ import picocli.CommandLine.Spec;
             "",
             "Takes what is believed of the scenario's uncertain inputs, with --log after learning from it, simulates"
                     + " what each candidate would come to and what would be chosen after it, and counts how often that is"
-                    + " wrong. Says so where nothing that fits into the time would change the choice. Prints a summary and"
-                    + " writes next.csv and next.json.",
+                    + " wrong. Says so where nothing that fits into the time would change the choice. Where the scenario states"
+                    + " signal and noise, a meter may show either; elsewhere it shows the SNR. Prints a summary and writes"
+                    + " next.html (with pictures), next.csv and next.json.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -146,14 +149,15 @@ final class NextCommand implements Callable<Integer> {
         if (!next.get().isFitted()) {
             return ExitCode.NOT_WRITTEN;
         }
+        Provenance provenance = log.isPresent() ? choice.provenance(log.get()) : choice.provenance();
         NotWritten.write(
                 folder,
                 List.of(
+                        NextPage.of(next.get(), provenance),
                         new NextCsv(next.get()),
-                        new NextJson(
-                                next.get(), log.isPresent() ? choice.provenance(log.get()) : choice.provenance())));
+                        new NextJson(next.get(), provenance)));
         terminal.println();
-        terminal.println("Written to " + folder.path() + ": next.csv, next.json");
+        terminal.println("Written to " + folder.path() + ": next.html, next.csv, next.json");
         return ExitCode.DONE;
     }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.ionohaul.scenario.WrittenInput;
 import org.ionohaul.statistics.OrderedSample;
 
@@ -67,22 +66,31 @@ record InputChange(
 
     /** Returns it as it may be written after the log; empty if it is not written in plain quantities. */
     Optional<String> narrowed() {
-        return written.map(it -> it.narrowed(IntStream.range(0, probabilities.size())
-                .mapToDouble(probabilities::at)
-                .toArray()));
+        return written.map(it -> it.narrowed(now()));
     }
 
-    /** Returns how often each value of a list came up before and does now; empty if it is no list. */
-    List<String> shares() {
-        double[] now = IntStream.range(0, probabilities.size())
-                .mapToDouble(probabilities::at)
-                .toArray();
+    /** Returns the values of a list, as they are written; none if it is no list. */
+    List<String> choices() {
+        return written.map(WrittenInput::choices).orElse(List.of());
+    }
+
+    /** Returns how often each of the {@link #choices} came up before, from 0 to 1. */
+    List<Double> sharesBefore() {
         double[] before = IntStream.range(0, BEFORE)
                 .mapToDouble(it -> (it + 0.5) / BEFORE)
                 .toArray();
-        return written.stream()
-                .flatMap(it -> Stream.of(before, now).flatMap(draws -> it.shares(draws).stream()))
-                .toList();
+        return written.map(it -> it.shares(before)).orElse(List.of());
+    }
+
+    /** Returns how often each of the {@link #choices} comes up now, from 0 to 1. */
+    List<Double> sharesNow() {
+        return written.map(it -> it.shares(now())).orElse(List.of());
+    }
+
+    private double[] now() {
+        return IntStream.range(0, probabilities.size())
+                .mapToDouble(probabilities::at)
+                .toArray();
     }
 
     /** Returns whether the log says hardly anything of it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.rendering.Cell;
@@ -93,7 +94,7 @@ public final class LearnedText {
                 + " are as unlikely under it or less likely. The " + worth
                 + " at what is believed now.");
         names(false).ifPresent(it -> told.add("The log tells of " + it + "."));
-        names(true).ifPresent(it -> told.add("It says hardly anything of " + it + ", which is as unsure as before."));
+        names(true).ifPresent(it -> told.add("It says hardly anything of " + it + ": as unsure as before."));
         learned.entangled().forEach(it -> told.add(entangled(it)));
         long days =
                 learned.log().runs().stream().map(Unknown.Day::of).distinct().count();
@@ -140,14 +141,20 @@ public final class LearnedText {
     }
 
     static List<Cell> input(InputChange input) {
-        List<String> shares = input.shares();
+        boolean isList = !input.choices().isEmpty();
         return List.of(
                 Cell.of(name(input.unknown())),
-                shares.isEmpty() ? range(input, 0.5, 0.1, 0.9) : Cell.of(shares.get(0)),
-                shares.isEmpty()
-                        ? range(input, input.quantile(0.5), input.quantile(0.1), input.quantile(0.9))
-                        : Cell.of(shares.get(1)),
+                isList ? Cell.of(shares(input, input.sharesBefore())) : range(input, 0.5, 0.1, 0.9),
+                isList
+                        ? Cell.of(shares(input, input.sharesNow()))
+                        : range(input, input.quantile(0.5), input.quantile(0.1), input.quantile(0.9)),
                 Cell.of(Math.round(100 * input.widthLeft()) + " %"));
+    }
+
+    private static String shares(InputChange input, List<Double> shares) {
+        return IntStream.range(0, shares.size())
+                .mapToObj(it -> input.choices().get(it) + " " + Math.round(100 * shares.get(it)) + " %")
+                .collect(Collectors.joining(", "));
     }
 
     /** What is not written in plain quantities is told by how many of 100 draws were below before. */

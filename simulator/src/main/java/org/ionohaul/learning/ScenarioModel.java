@@ -5,15 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.ionohaul.channel.End;
-import org.ionohaul.channel.SkyConditions;
-import org.ionohaul.fieldlog.EndReadings;
 import org.ionohaul.fieldlog.LoggedRun;
-import org.ionohaul.fieldlog.Reading;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.placing.RunBench;
 import org.ionohaul.placing.SimulatedRun;
 import org.ionohaul.scenario.Draws;
-import org.ionohaul.scenario.Levels;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioText;
 import org.ionohaul.scenario.Uncertain;
@@ -27,9 +23,6 @@ import org.ionohaul.scenario.WrittenInput;
 public final class ScenarioModel implements LogModel {
     /** The level of the day, whether it is named or not. */
     private static final String DAY_TO_DAY = "sky.day-to-day";
-
-    /** No reading is more exact than what is written in whole decibels. */
-    private static final double LEAST_DEVIATION_DB = 0.5;
 
     private final Scenario scenario;
     private final RunBench bench;
@@ -75,7 +68,7 @@ public final class ScenarioModel implements LogModel {
         this.inputs = unknowns.stream()
                 .map(it -> it.isGap() ? Optional.of(gapOf(gapDb)) : text.input(it.key()))
                 .toList();
-        this.gauges = runs.stream().flatMap(run -> gauges(run).stream()).toList();
+        this.gauges = runs.stream().flatMap(run -> bench.gauges(run).stream()).toList();
     }
 
     private static WrittenInput gapOf(double gapDb) {
@@ -178,58 +171,15 @@ public final class ScenarioModel implements LogModel {
 
     @Override
     public List<MeterReading> readings() {
-        return gauges.stream().map(Gauge::reading).toList();
+        return gauges.stream()
+                .map(it -> new MeterReading(it.value(), it.deviationDb()))
+                .toList();
     }
 
     @Override
     public double[] expectedReadings(double[] scores) {
-        return gauges.stream().mapToDouble(it -> expected(it, scores)).toArray();
+        return gauges.stream()
+                .mapToDouble(it -> bench.expected(it, draws(it.run(), scores)))
+                .toArray();
     }
-
-    private double expected(Gauge gauge, double[] scores) {
-        Draws draws = draws(gauge.run(), scores);
-        SkyConditions conditions = bench.conditions(gauge.run(), draws);
-        if (gauge.what() == What.SNR) {
-            return conditions.snrAtStartDb(gauge.end());
-        }
-        Levels levels = scenario.sky().levels(gauge.end(), draws).orElseThrow();
-        return gauge.what() == What.SIGNAL
-                ? levels.signalDbm() + conditions.changeDb(gauge.end()).levelDb(0)
-                : levels.noiseDbm() + conditions.at(gauge.end()).noiseRiseDb().levelDb(0);
-    }
-
-    private List<Gauge> gauges(LoggedRun run) {
-        List<Gauge> found = new ArrayList<>();
-        for (End end : End.values()) {
-            EndReadings read = run.at(end);
-            boolean hasLevels = scenario.sky().levels(end, key -> 0.5).isPresent();
-            read.snr().ifPresent(it -> found.add(gauge(run, end, What.SNR, it.mean(), it.deviationDb())));
-            if (hasLevels) {
-                read.signal().ifPresent(it -> found.add(gauge(run, end, What.SIGNAL, it.mean(), it.deviationDb())));
-                read.noise().ifPresent(it -> found.add(gauge(run, end, What.NOISE, it.mean(), it.deviationDb())));
-            } else if (read.signal().isPresent() && read.noise().isPresent()) {
-                Reading signal = read.signal().get();
-                Reading noise = read.noise().get();
-                found.add(gauge(
-                        run,
-                        end,
-                        What.SNR,
-                        signal.mean() - noise.mean(),
-                        Math.hypot(signal.deviationDb(), noise.deviationDb())));
-            }
-        }
-        return found;
-    }
-
-    private static Gauge gauge(LoggedRun run, End end, What what, double value, double deviationDb) {
-        return new Gauge(run, end, what, new MeterReading(value, Math.max(LEAST_DEVIATION_DB, deviationDb)));
-    }
-
-    private enum What {
-        SNR,
-        SIGNAL,
-        NOISE
-    }
-
-    private record Gauge(LoggedRun run, End end, What what, MeterReading reading) {}
 }

@@ -3,6 +3,7 @@ package org.ionohaul.nextrun;
 import java.time.LocalTime;
 import java.util.Optional;
 import org.ionohaul.channel.End;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 
@@ -19,11 +20,13 @@ public sealed interface Candidate {
     record Send(Mode mode, Direction direction, long bytes, Optional<LocalTime> start) implements Candidate {}
 
     /**
-     * Reading the SNR off a meter, averaged over many fades, while the other end sends a carrier.
+     * Reading a meter, averaged over many fades: the SNR or the signal while the other end sends a carrier, the noise while nobody
+     * sends.
      *
      * @param end where
+     * @param what what it shows
      * @param seconds how long that takes
      * @param deviationDb standard deviation of the meter's error, in dB, positive
      */
-    record Listen(End end, double seconds, double deviationDb) implements Candidate {}
+    record Listen(End end, Gauge.What what, double seconds, double deviationDb) implements Candidate {}
 }

@@ -27,6 +27,7 @@ public record NextCsv(NextRun next) implements ResultFolder.Text {
                 "sent_bytes",
                 "start",
                 "read_at",
+                "read_what",
                 "air_s",
                 "fewer_wrong",
                 "fewer_wrong_low",
@@ -61,10 +62,18 @@ public record NextCsv(NextRun next) implements ResultFolder.Text {
                     send.direction().name().toLowerCase(Locale.ROOT),
                     send.bytes(),
                     send.start().map(Object::toString).orElse(""),
+                    "",
                     "");
         }
         Candidate.Listen listen = (Candidate.Listen) candidate;
-        return List.of("read", "", "", "", "", listen.end().name().toLowerCase(Locale.ROOT));
+        return List.of(
+                "read",
+                "",
+                "",
+                "",
+                "",
+                listen.end().name().toLowerCase(Locale.ROOT),
+                listen.what().name().toLowerCase(Locale.ROOT));
     }
 
     private static void add(List<Object> row, Estimate chance) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.placing.PublishedSource;
 import org.ionohaul.rendering.JsonForm;
 import org.ionohaul.rendering.ResultFolder;
@@ -55,6 +56,7 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
             OptionalLong sentBytes,
             Optional<String> start,
             Optional<End> readAt,
+            Optional<Gauge.What> readWhat,
             double airSeconds,
             Estimate fewerWrong,
             Estimate fewerWrongPerMin,
@@ -76,6 +78,7 @@ public record NextJson(NextRun next, Provenance provenance) implements ResultFol
                     send.map(it -> OptionalLong.of(it.bytes())).orElse(OptionalLong.empty()),
                     send.flatMap(Candidate.Send::start).map(Object::toString),
                     listen.map(Candidate.Listen::end),
+                    listen.map(Candidate.Listen::what),
                     worth.airSeconds(),
                     worth.fewerWrong(),
                     worth.fewerWrongPerMinute(),

@@ -12,6 +12,7 @@ import org.ionohaul.learning.Belief;
 import org.ionohaul.learning.Learned;
 import org.ionohaul.learning.Learner;
 import org.ionohaul.learning.ScenarioModel;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
@@ -98,9 +99,16 @@ public record NextQuestion(
             }
         }
         for (End end : End.values()) {
-            candidates.add(new Candidate.Listen(end, READING_SECONDS, meterDb));
+            shown(end).forEach(it -> candidates.add(new Candidate.Listen(end, it, READING_SECONDS, meterDb)));
         }
         return candidates;
+    }
+
+    /** Where a scenario states levels, somebody has a meter that shows them; elsewhere just their ratio says anything. */
+    private List<Gauge.What> shown(End end) {
+        return scenario().sky().levels(end, key -> 0.5).isPresent()
+                ? List.of(Gauge.What.SIGNAL, Gauge.What.NOISE)
+                : List.of(Gauge.What.SNR);
     }
 
     /** Works out what to do next; empty if cancelled. */

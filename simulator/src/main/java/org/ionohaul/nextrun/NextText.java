@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.ionohaul.channel.End;
 import org.ionohaul.learning.Learned;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
@@ -22,7 +23,7 @@ import org.ionohaul.statistics.Estimate;
 public final class NextText {
     private static final int WIDTH = 80;
 
-    private static final String READING =
+    static final String READING =
             "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
                     + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
                     + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
@@ -64,7 +65,7 @@ public final class NextText {
         lines.addAll(TextWrap.lines(text, indent, WIDTH));
     }
 
-    private String basis() {
+    String basis() {
         String log = question.log()
                 .map(it -> it.runs().size() == 1
                         ? "After 1 logged run"
@@ -81,7 +82,7 @@ public final class NextText {
                 : "The model can't explain this log, so it can't say which run to make next: learn and place say where to look.";
     }
 
-    private String asked() {
+    String asked() {
         return question.transfer().name() + ", from "
                 + station(question.direction().sender()) + " to "
                 + station(question.direction().receiver()) + ", within "
@@ -92,7 +93,7 @@ public final class NextText {
         return scenario.station(end).name();
     }
 
-    private List<String> now() {
+    List<String> now() {
         Valuation.Found found = next.found().orElseThrow();
         String chances = IntStream.range(0, scenario.modes().size())
                 .mapToObj(mode -> scenario.modes().get(mode).title() + " on "
@@ -106,7 +107,7 @@ public final class NextText {
                 + ".");
     }
 
-    private List<String> advice() {
+    List<String> advice() {
         String limit = TimeText.given(question.limitSeconds());
         Worth most = next.mostInTime();
         return switch (next.verdict()) {
@@ -150,7 +151,8 @@ public final class NextText {
         return worth.times() == 1 ? "" : " " + worth.times() + " times";
     }
 
-    private Table table() {
+    /** Returns what each candidate is worth. */
+    Table table() {
         return new Table(
                 "What each candidate is worth",
                 List.of(
@@ -179,18 +181,26 @@ public final class NextText {
         String mark = worth.mayBeBest() ? " *" : "";
         return worth.candidate() instanceof Candidate.Send send
                 ? new Cell(send.mode().title() + mark, sent(send))
-                : new Cell("SNR, read" + mark, "at " + station(((Candidate.Listen) worth.candidate()).end()));
+                : title((Candidate.Listen) worth.candidate(), mark);
+    }
+
+    private Cell title(Candidate.Listen listen, String mark) {
+        return new Cell(word(listen) + ", read" + mark, "at " + station(listen.end()));
+    }
+
+    private static String word(Candidate.Listen listen) {
+        return listen.what() == Gauge.What.SNR ? "SNR" : listen.what().name().toLowerCase(Locale.ROOT);
     }
 
     private static Cell cell(Estimate chance) {
         return new Cell(points(chance), range(chance));
     }
 
-    private static String points(Estimate chance) {
+    static String points(Estimate chance) {
         return points(chance.value());
     }
 
-    private static String range(Estimate chance) {
+    static String range(Estimate chance) {
         return points(chance.low()) + " to " + points(chance.high());
     }
 
@@ -198,12 +208,13 @@ public final class NextText {
         return String.format(Locale.ROOT, "%.1f", 100 * chance + 0.0).replaceAll("^-(0\\.0)$", "$1");
     }
 
-    private String name(Candidate candidate) {
+    /** Returns what is done, in words. */
+    String name(Candidate candidate) {
         if (candidate instanceof Candidate.Send send) {
             return send.mode().title() + ", " + sent(send);
         }
         Candidate.Listen listen = (Candidate.Listen) candidate;
-        return "read the SNR at " + station(listen.end());
+        return "read the " + word(listen) + " at " + station(listen.end());
     }
 
     private static String sent(Candidate.Send send) {

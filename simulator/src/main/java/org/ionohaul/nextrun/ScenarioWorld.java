@@ -4,6 +4,7 @@ import java.util.List;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.fieldlog.LoggedRun;
 import org.ionohaul.learning.ScenarioModel;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.placing.RunBench;
 import org.ionohaul.placing.SimulatedRun;
 import org.ionohaul.random.TrialStreams;
@@ -98,9 +99,8 @@ final class ScenarioWorld implements World {
 
     @Override
     public double shown(Candidate.Listen listen, double[] scores, long number) {
-        return scenario.sky()
-                .conditions(model.later(scores, nextDay(FIRST_NUMBER + candidates.indexOf(listen), number)))
-                .snrAtStartDb(listen.end());
+        Gauge gauge = new Gauge(PlannedRun.watched(), listen.end(), listen.what(), 0, listen.deviationDb());
+        return bench.expected(gauge, model.later(scores, nextDay(FIRST_NUMBER + candidates.indexOf(listen), number)));
     }
 
     /** What changes from day to day is that of another day than when the choice is put to use. */

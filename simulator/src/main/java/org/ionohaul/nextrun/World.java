@@ -28,6 +28,6 @@ interface World {
     /** Returns what a run comes to. */
     SimulatedRun sent(Candidate.Send send, double[] scores, long number);
 
-    /** Returns what a meter without an error would show, in dB. */
+    /** Returns what a meter without an error would show, in dB or dBm. */
     double shown(Candidate.Listen listen, double[] scores, long number);
 }

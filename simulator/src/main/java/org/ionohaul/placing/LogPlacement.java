@@ -76,9 +76,12 @@ public record LogPlacement(
                 placed,
                 UsualPlace.of(asLogged(log.runs(), simulated)),
                 check(log.runs(), simulated),
-                Stream.of(End.values())
-                        .flatMap(end -> endCheck(bench, log, end).stream())
-                        .toList());
+                EndCheck.of(
+                        bench,
+                        log.runs().stream()
+                                .flatMap(it -> bench.gauges(it).stream())
+                                .toList(),
+                        trials.size()));
     }
 
     /**
@@ -116,31 +119,5 @@ public record LogPlacement(
                         : scale.isSessionTimed() ? it.endedSeconds() : it.deliveredSeconds())
                 .toArray());
         return new PlacedRun(run, RunScale.of(run, simulated).logged(), times, scale.isSessionTimed(), isRead);
-    }
-
-    /** Readings are weighed by the inverse square of their errors; that of their mean is never less than their scatter shows. */
-    private static Optional<EndCheck> endCheck(RunBench bench, FieldLog log, End end) {
-        double weights = 0;
-        double sum = 0;
-        double squares = 0;
-        int readings = 0;
-        for (LoggedRun run : log.runs()) {
-            Optional<ReadLevel> read = bench.read(run, end);
-            if (read.isPresent()) {
-                double weight =
-                        1 / Math.max(1e-6, read.get().deviationDb() * read.get().deviationDb());
-                double above = read.get().snrDb() - bench.statedSnrDb(run, end);
-                weights += weight;
-                sum += weight * above;
-                squares += weight * above * above;
-                readings++;
-            }
-        }
-        if (readings == 0) {
-            return Optional.empty();
-        }
-        double mean = sum / weights;
-        double scatter = readings > 1 ? (squares - weights * mean * mean) / (readings - 1) : 1;
-        return Optional.of(new EndCheck(end, readings, mean, Math.sqrt(Math.max(1, scatter) / weights)));
     }
 }

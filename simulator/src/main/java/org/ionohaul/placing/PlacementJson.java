@@ -56,11 +56,14 @@ public record PlacementJson(LogPlacement placement, Provenance provenance) imple
     record AtEnd(
             End end,
             String station,
+            Gauge.What what,
             int readings,
             double aboveStatedDb,
             double lowDb,
             double highDb,
-            boolean isBeyondChance) {}
+            boolean isBeyondChance,
+            double chance,
+            boolean isBeyondStated) {}
 
     /** A run among simulated ones. */
     record Run(
@@ -127,11 +130,14 @@ public record PlacementJson(LogPlacement placement, Provenance provenance) imple
         return new AtEnd(
                 check.end(),
                 placement.scenario().station(check.end()).name(),
+                check.what(),
                 check.readings(),
                 check.aboveStatedDb(),
                 check.lowDb(),
                 check.highDb(),
-                check.isBeyondChance());
+                check.isBeyondChance(),
+                check.chance(),
+                check.isBeyondStated());
     }
 
     private static Run run(PlacedRun placed) {

@@ -98,24 +98,40 @@ public final class PlacementText {
 
     private String end(EndCheck check) {
         String name = placement.scenario().station(check.end()).name();
-        String count = check.readings() == 1 ? "1 reading" : check.readings() + " readings";
+        boolean isOne = check.readings() == 1;
+        String count = isOne ? "1 reading" : check.readings() + " readings";
         String range = String.format(Locale.ROOT, "%.1f to %.1f dB", check.lowDb(), check.highDb());
         if (!check.isBeyondChance()) {
-            return "At " + name + ", " + count + (check.readings() == 1 ? " does" : " do")
-                    + " not contradict the stated level (read less stated: " + range + ").";
+            return "At " + name + ", " + count + (isOne ? " does" : " do") + " not contradict the stated "
+                    + word(check.what()) + " (read less stated: " + range + ").";
         }
-        return String.format(
+        boolean isBelow = check.aboveStatedDb() < 0;
+        String told = String.format(
                 Locale.ROOT,
-                "At %s, %s put%s the SNR %.1f dB %s what is stated (%s): %s.",
+                "At %s, %s put%s the %s %.1f dB %s ",
                 name,
                 count,
-                check.readings() == 1 ? "s" : "",
+                isOne ? "s" : "",
+                word(check.what()),
                 Math.abs(check.aboveStatedDb()),
-                check.aboveStatedDb() < 0 ? "below" : "above",
-                range,
-                check.aboveStatedDb() < 0
-                        ? "more noise there, or a weaker signal, than the scenario says"
-                        : "less noise there, or a stronger signal, than the scenario says");
+                isBelow ? "below" : "above");
+        return check.isBeyondStated()
+                ? told + "what is stated (" + range + "): " + meaning(check.what(), isBelow)
+                        + " than the scenario says."
+                : told + "the middle of what is stated (" + range + "), which the scenario holds for possible: "
+                        + meaning(check.what(), isBelow) + " than in its middle.";
+    }
+
+    private static String word(Gauge.What what) {
+        return what == Gauge.What.SNR ? "SNR" : what.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String meaning(Gauge.What what, boolean isBelow) {
+        return switch (what) {
+            case SNR -> isBelow ? "more noise there, or a weaker signal," : "less noise there, or a stronger signal,";
+            case SIGNAL -> isBelow ? "a weaker signal" : "a stronger signal";
+            case NOISE -> isBelow ? "less noise there" : "more noise there";
+        };
     }
 
     private static String p(double chance) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.SkyConditions;
@@ -31,6 +32,9 @@ import org.ionohaul.trial.UncertainDraws;
  */
 public final class RunBench {
     private static final double DAY_SECONDS = 86_400;
+    /** Every uncertain input in its middle. */
+    static final Draws MIDDLE = key -> 0.5;
+
     private static final double LONGEST_LOGGED_FACTOR = 1.5;
 
     private final Scenario scenario;
@@ -90,14 +94,12 @@ public final class RunBench {
     }
 
     private SkyConditions conditions(LoggedRun run, int trial, TrialStreams own) {
-        SkyConditions stated = scenario.sky()
-                .conditions(UncertainDraws.of(scenario.seed(), trial))
-                .startingAfter(startsAfter(run));
+        SkyConditions stated = scenario.sky().conditions(draws(trial)).startingAfter(startsAfter(run));
         return asRead(End.FAR, run, trial, own, asRead(End.NEAR, run, trial, own, stated));
     }
 
     private SkyConditions asRead(End end, LoggedRun run, int trial, TrialStreams own, SkyConditions stated) {
-        return read(run, end, stated, UncertainDraws.of(scenario.seed(), trial))
+        return read(run, end, stated, draws(trial))
                 .map(read -> stated.withSnrAtStart(end, read.snrDb() + read.deviationDb() * normal(own, end)))
                 .orElse(stated);
     }
@@ -111,7 +113,7 @@ public final class RunBench {
 
     /** Returns what was read at an end during a run, at the middle of the scenario's inputs; empty if nothing can be used. */
     Optional<ReadLevel> read(LoggedRun run, End end) {
-        return read(run, end, middle(run), key -> 0.5);
+        return read(run, end, conditions(run, MIDDLE), MIDDLE);
     }
 
     private static double normal(TrialStreams own, End end) {
@@ -119,13 +121,29 @@ public final class RunBench {
                 .sample();
     }
 
-    /** Returns the median SNR that the scenario states at an end when a run begins, in dB, at the middle of its inputs. */
-    double statedSnrDb(LoggedRun run, End end) {
-        return middle(run).snrAtStartDb(end);
+    /** Returns what was read during a run that the scenario says something of. */
+    public List<Gauge> gauges(LoggedRun run) {
+        return Stream.of(End.values())
+                .flatMap(end ->
+                        Gauge.of(run, end, scenario.sky().levels(end, MIDDLE).isPresent()).stream())
+                .toList();
     }
 
-    private SkyConditions middle(LoggedRun run) {
-        return conditions(run, key -> 0.5);
+    /** Returns what a meter without an error would show, in its unit, if uncertain inputs are as drawn. */
+    public double expected(Gauge gauge, Draws draws) {
+        SkyConditions conditions = conditions(gauge.run(), draws);
+        if (gauge.what() == Gauge.What.SNR) {
+            return conditions.snrAtStartDb(gauge.end());
+        }
+        Levels levels = scenario.sky().levels(gauge.end(), draws).orElseThrow();
+        return gauge.what() == Gauge.What.SIGNAL
+                ? levels.signalDbm() + conditions.changeDb(gauge.end()).levelDb(0)
+                : levels.noiseDbm() + conditions.at(gauge.end()).noiseRiseDb().levelDb(0);
+    }
+
+    /** Returns what uncertain inputs are in a trial. */
+    Draws draws(int trial) {
+        return UncertainDraws.of(scenario.seed(), trial);
     }
 
     /** Returns the conditions when a run begins, as stated: at its time on the scenario's clock. */

@@ -2,6 +2,7 @@ package org.ionohaul.scenario;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -20,10 +21,16 @@ import org.tomlj.TomlTable;
  * An uncertain input in the numbers and the unit that its scenario is written in.
  *
  * @param values its distribution, in that unit
- * @param unit the unit
+ * @param unit the unit; {@link #CLOCK} for a time of day
  * @param deviationUnit that of a standard deviation, such as dB beside dBm
  */
 public record WrittenInput(Uncertain values, String unit, String deviationUnit) {
+    /** The unit of a time of day. */
+    public static final String CLOCK = "minutes after midnight";
+
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final long DAY_SECONDS = 86_400;
+
     private static final Pattern QUANTITY =
             Pattern.compile("(" + WrittenNumber.PATTERN + ")\\s*([^\\s\\d+\\-−–.,][^\\s\\d]*)");
 
@@ -31,8 +38,8 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
     private static final int VALUES = 10;
 
     /**
-     * Returns what a value of a file says; empty if it is no distribution of plain quantities of one unit: a time of day, or a
-     * category of noise.
+     * Returns what a value of a file says; empty if it is no distribution of plain quantities of one unit, such as a category of
+     * noise.
      *
      * @param value text, or a list of tables with value and weight
      */
@@ -108,8 +115,7 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
                 .average()
                 .orElseThrow());
         if (values instanceof Uncertain.Normal && deviation > 0) {
-            return "\"" + rounded(mean, deviation) + " " + unit + " ± " + rounded(deviation, deviation) + " "
-                    + deviationUnit + "\"";
+            return "\"" + written(mean, deviation) + " ± " + rounded(deviation, deviation) + " " + deviationUnit + "\"";
         }
         List<Double> spread = IntStream.range(0, VALUES)
                 .mapToObj(it -> Double.parseDouble(
@@ -121,45 +127,66 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
 
     private String list(List<Double> numbers, ToLongFunction<Double> weight) {
         return numbers.stream()
-                .map(it -> "{ value = \""
-                        + BigDecimal.valueOf(it).stripTrailingZeros().toPlainString() + " " + unit + "\", weight = "
-                        + weight.applyAsLong(it) + " }")
+                .map(it -> "{ value = \"" + plain(it) + "\", weight = " + weight.applyAsLong(it) + " }")
                 .collect(Collectors.joining(", ", "[", "]"));
     }
 
+    /** Returns the values of a list with their unit, each once, in the order of the file; none if it is no list. */
+    public List<String> choices() {
+        return values instanceof Uncertain.Weighted list
+                ? list.values().stream().distinct().map(this::plain).toList()
+                : List.of();
+    }
+
     /**
-     * Returns how often each value of a list comes up, such as {@code 14 dB 33 %, 8 dB 67 %}; empty if it is no list.
+     * Returns how often each of the {@link #choices} comes up, from 0 to 1.
      *
      * @param draws draws, by their probability under this distribution; at least one
      */
-    public Optional<String> shares(double[] draws) {
-        if (!(values instanceof Uncertain.Weighted list)) {
-            return Optional.empty();
-        }
-        return Optional.of(list.values().stream()
-                .distinct()
-                .map(value -> {
-                    long hits = DoubleStream.of(draws)
-                            .filter(it -> quantile(it) == value)
-                            .count();
-                    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit + " "
-                            + Math.round(100.0 * (double) hits / draws.length) + " %";
-                })
-                .collect(Collectors.joining(", ")));
+    public List<Double> shares(double[] draws) {
+        return choices().stream()
+                .map(choice -> DoubleStream.of(draws)
+                                .filter(it -> plain(quantile(it)).equals(choice))
+                                .count()
+                        / (double) draws.length)
+                .toList();
     }
 
     /** Returns a number of this input with its unit, as exact as its spread deserves. */
     public String text(double number) {
-        return figure(number) + " " + unit;
+        return written(number, figureOf());
     }
 
     /** Returns two numbers of this input with their unit, such as {@code 5.1 to 6.2 dB}. */
     public String range(double low, double high) {
-        return figure(Math.min(low, high)) + " to " + text(Math.max(low, high));
+        double least = Math.min(low, high);
+        return (isClock() ? clock(least) : rounded(least, figureOf())) + " to " + text(Math.max(low, high));
     }
 
-    private String figure(double number) {
-        return rounded(number, Math.abs(quantile(0.9) - quantile(0.1)) / 10);
+    /** A tenth of what 8 of 10 draws lie within. */
+    private double figureOf() {
+        return Math.abs(quantile(0.9) - quantile(0.1)) / 10;
+    }
+
+    /** Returns whether it is a time of day. */
+    public boolean isClock() {
+        return unit.equals(CLOCK);
+    }
+
+    private String written(double number, double deviation) {
+        return isClock() ? clock(number) : rounded(number, deviation) + " " + unit;
+    }
+
+    private String plain(double number) {
+        return isClock()
+                ? clock(number)
+                : BigDecimal.valueOf(number).stripTrailingZeros().toPlainString() + " " + unit;
+    }
+
+    /** A time of day to the second, such as {@code 19:10} or {@code 19:10:24}. */
+    private static String clock(double minutes) {
+        return LocalTime.ofSecondOfDay(Math.floorMod(Math.round(minutes * SECONDS_PER_MINUTE), DAY_SECONDS))
+                .toString();
     }
 
     /** Two figures of the deviation. */
@@ -170,11 +197,13 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
                 .toPlainString();
     }
 
-    /** A number with its unit; a meter reading is one in dBm. */
+    /** A number with its unit; a meter reading is one in dBm, a time of day one in minutes. */
     private record Amount(double number, String unit) {
         static Optional<Amount> of(String text) {
             String plain = WrittenText.plain(text);
-            Optional<Amount> read = MeterReading.parse(plain).map(it -> new Amount(it.dbm(), "dBm"));
+            Optional<Amount> read = MeterReading.parse(plain)
+                    .map(it -> new Amount(it.dbm(), "dBm"))
+                    .or(() -> ofClock(plain));
             Matcher parts = QUANTITY.matcher(plain);
             if (read.isPresent() || !parts.matches()) {
                 return read;
@@ -185,8 +214,16 @@ public record WrittenInput(Uncertain values, String unit, String deviationUnit) 
                     .map(it -> new Amount(it.doubleValue(), Objects.requireNonNull(parts.group(2))));
         }
 
+        private static Optional<Amount> ofClock(String text) {
+            try {
+                return Optional.of(new Amount(Quantity.clockSeconds(text) / SECONDS_PER_MINUTE, CLOCK));
+            } catch (WrongValue e) {
+                return Optional.empty();
+            }
+        }
+
         String deviationUnit() {
-            return unit.startsWith("dB") ? "dB" : unit;
+            return unit.startsWith("dB") ? "dB" : unit.equals(CLOCK) ? "min" : unit;
         }
     }
 }

@@ -80,7 +80,12 @@ final class NextCommandTest {
         assertEquals(10, root.get("candidates").size(), "two modes, two ways, two sizes, two meters");
         List<String> rows = written("next.csv").lines().toList();
         assertEquals(11, rows.size());
-        assertTrue(rows.get(1).startsWith("send,brisk-comb,upload,500,,,"), rows.get(1));
+        assertTrue(rows.get(1).startsWith("send,brisk-comb,upload,500,,,,"), rows.get(1));
+        String page = written("next.html");
+        String perMinute = PublishedSchema.picture(page, "per-minute", "at520");
+        assertEquals(10, perMinute.split("<circle class=\"best", -1).length - 1, "a whisker a candidate");
+        assertTrue(perMinute.indexOf("Brisk comb, 500 bytes up *") < perMinute.indexOf("read the SNR at"), perMinute);
+        assertTrue(page.contains("Most per minute on the air: Brisk comb, 500 bytes up"), page);
         assertTrue(rows.get(0).endsWith(",may_be_best"), rows.get(0));
 
         assertEquals(ExitCode.DONE, shortFile("--threads", "3"), err::toString);

@@ -5,12 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ionohaul.fieldlog.FieldLog;
+import org.ionohaul.fieldlog.FieldLogReader;
 import org.ionohaul.placing.PublishedSchema;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.ScenarioText;
+import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.scenario.Understood;
+import org.ionohaul.scenario.WrittenInput;
+import org.ionohaul.study.TrialPool;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -59,6 +69,35 @@ final class LearnedFormatsTest {
             assertTrue(forecast.contains("10 min"), "the deadline");
         }
         assertTrue(page.contains("far.snr: 12.0 dB before"), "the title says the finding");
+    }
+
+    @Test
+    void aListIsDrawnValueByValueAndATimeOfDayIsToldByTheClock() throws IOException, ScenarioProblems {
+        Path file = Path.of("../scenarios/unknown-evening.toml");
+        Understood understood = ScenarioReader.understand(
+                SourceFiles.DISK, file, Map.of("trials", "120", "modes", "[\"patient-climber\"]"));
+        FieldLog log = FieldLogReader.read(
+                SourceFiles.of(Map.of("runs.csv", """
+                        mode;direction;size;outcome;session-time
+                        patient-climber;upload;30 kB;delivered;12,5 min
+                        """)), Path.of("runs.csv"), List.of("patient-climber"));
+        ScenarioText scenario = new ScenarioText(Files.readString(file), Map.of());
+        LearnedLog learned = LearnedLog.of(understood, scenario, log, Set.of(), 0, TrialPool.of(2))
+                .orElseThrow();
+        assertTrue(learned.isFitted());
+        String page = PublishedSchema.written(LearnedPage.of(learned, PROVENANCE));
+        String lights = PublishedSchema.picture(page, "input-0", "at520");
+        assertTrue(lights.contains(">19:10<") && !lights.contains("midnight"), lights);
+        String list = PublishedSchema.picture(page, "input-3", "at520");
+        assertEquals(2, list.split("<rect class=\"open\"", -1).length - 1, "two values");
+        assertTrue(list.contains(">14 dB<") && list.contains(">8 dB<"), list);
+        String text = String.join("\n", new LearnedText(learned).lines());
+        assertTrue(text.contains("19:03:37 to 19:16:23"), text);
+        // A third of the weight lies on 14 dB.
+        assertTrue(text.contains("14 dB 33 %, 8 dB 67 %"), text);
+        JsonNode first = new JsonMapper().readTree(json(learned)).get("inputs").get(0);
+        assertEquals(WrittenInput.CLOCK, first.get("unit").asString());
+        assertEquals(19 * 60 + 10, first.get("before").get("median").asDouble(), 1e-9);
     }
 
     @Test

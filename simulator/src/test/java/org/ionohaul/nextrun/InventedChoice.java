@@ -16,6 +16,7 @@ import org.ionohaul.fieldlog.LoggedRun;
 import org.ionohaul.fieldlog.NotedTime;
 import org.ionohaul.fieldlog.Rounding;
 import org.ionohaul.learning.LogModel;
+import org.ionohaul.placing.Gauge;
 import org.ionohaul.placing.SimulatedRun;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -49,7 +50,7 @@ final class InventedChoice implements World {
         return List.of(
                 new Candidate.Send(MODES.get(0), Direction.UPLOAD, 1000, Optional.empty()),
                 new Candidate.Send(MODES.get(1), Direction.UPLOAD, 1000, Optional.empty()),
-                new Candidate.Listen(End.NEAR, 600, READING_ERROR));
+                new Candidate.Listen(End.NEAR, Gauge.What.SNR, 600, READING_ERROR));
     }
 
     private static Mode mode(String name) {
