@@ -19,6 +19,7 @@ import org.ionohaul.trial.TrialSkies;
  * @param sizesArePartial whether the trials behind those answers were interrupted
  * @param skies what its skies were, and on which of them its modes differ most
  * @param sky one of its trials' skies
+ * @param rates how fast each mode goes at each SNR
  * @param races how far each case gets over time, an entry a case
  * @param provenance where it all comes from
  */
@@ -30,6 +31,7 @@ public record Findings(
         boolean sizesArePartial,
         SkyAnswers skies,
         SkyView sky,
+        NetRates rates,
         List<Race> races,
         Provenance provenance) {
     /** How much of a trial's sky is shown at most. */
@@ -62,6 +64,7 @@ public record Findings(
                 ofSizes.map(StudyResult::isPartial).orElse(false),
                 SkyAnswers.of(result, summary, skies::watched),
                 SkyView.of(scenario, 0, skies.sky(0), skySeconds),
+                NetRates.of(scenario),
                 races(result, summary, skySeconds, Rerun.of(scenario)),
                 provenance);
     }

@@ -1,7 +1,9 @@
 package org.ionohaul.analysis;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -84,6 +86,20 @@ final class PromiseTable {
                 fewestTrials,
                 times.ordered(0).size() >= fewestTrials,
                 limits(Math.min(safe, times.sizes() - 1), deadlineSeconds));
+    }
+
+    /**
+     * Returns from which deadline on files of each size may be promised, in seconds, infinite if by none; never falls with the
+     * size. {@link #largestFile} read the other way round.
+     *
+     * @param confidence how sure, above 0, below 1
+     */
+    List<Double> soonestDeadlines(double confidence) {
+        double[] seconds = IntStream.range(0, times.sizes())
+                .mapToDouble(size -> safeSeconds(size, confidence))
+                .toArray();
+        Arrays.parallelPrefix(seconds, Math::max);
+        return DoubleStream.of(seconds).boxed().toList();
     }
 
     private double safeSeconds(int size, double confidence) {

@@ -33,6 +33,9 @@ public record SizePromises(
     /** The longest deadline that is told of, as a multiple of the one asked for. */
     public static final double LONGEST_DEADLINE_FACTOR = 2;
 
+    /** How sure the contours of size against deadline are, rising. */
+    public static final List<Double> CONTOURS = List.of(0.5, 0.8, 0.9);
+
     private static final double SHORTEST_DEADLINE_FACTOR = 1.0 / 3;
     private static final List<Double> USUAL_CONFIDENCES = List.of(0.5, 0.8, 0.9, 0.95);
     private static final List<Integer> ROUND_MINUTES =
@@ -46,11 +49,15 @@ public record SizePromises(
      * @param mode the mode
      * @param asked by the deadline and with the confidence asked for
      * @param deadlines the same by round deadlines about it
+     * @param contours for each of {@link #CONTOURS}, from which deadline on each size of {@link
+     *     org.ionohaul.study.SizeGrid} may be promised, in
+     *     seconds, infinite if by none; never falls with the size
      */
-    public record OfMode(Mode mode, Promise asked, List<ByDeadline> deadlines) {
-        /** Copies the list. */
+    public record OfMode(Mode mode, Promise asked, List<ByDeadline> deadlines, List<List<Double>> contours) {
+        /** Copies the lists. */
         public OfMode {
             deadlines = List.copyOf(deadlines);
+            contours = contours.stream().map(List::copyOf).toList();
         }
     }
 
@@ -101,7 +108,8 @@ public record SizePromises(
                                         confidences.stream()
                                                 .map(it -> table.largestFile(deadline, it))
                                                 .toList()))
-                                .toList()))
+                                .toList(),
+                        CONTOURS.stream().map(table::soonestDeadlines).toList()))
                 .toList();
         int best = IntStream.range(0, modes.size())
                 .boxed()

@@ -100,6 +100,26 @@ public record SkyConditions(
     }
 
     /**
+     * Returns the paths of these conditions, and the stations' frequencies, with a level that stays, the same at both ends, and
+     * nothing but a Gaussian floor.
+     *
+     * @param snrDb median SNR in 3 kHz, in dB
+     */
+    public SkyConditions steadyAt(double snrDb) {
+        return new SkyConditions(
+                paths,
+                SlowVariation.NONE,
+                Schedule.NONE,
+                EndConditions.quiet(snrDb),
+                EndConditions.quiet(snrDb),
+                Spells.NONE,
+                Spells.NONE,
+                nearFrequency,
+                farFrequency,
+                Optional.empty());
+    }
+
+    /**
      * Returns these conditions with another level at one end.
      *
      * @param end the end

@@ -1,13 +1,18 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.scenario.NetReader;
+import org.ionohaul.scenario.NetScenario;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
+import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.sheet.ScenarioSheet;
+import org.ionohaul.traffic.NetSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,7 +22,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         description = {
-            "Reads a scenario file and its mode files, lists everything that is wrong and warns of what is odd; then says in"
+            "Reads a scenario or a net and its mode files, lists everything that is wrong and warns of what is odd; then says in"
                     + " plain units what it understood. Simulates nothing.",
             ""
         },
@@ -33,14 +38,26 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems {
+        if (NetReader.isNet(SourceFiles.DISK, choice.file())) {
+            NetReader.Read read = NetReader.read(SourceFiles.DISK, choice.file(), choice.changes());
+            WarningList.print(read.warnings(), spec.commandLine().getErr());
+            return tell(contents(read.scenario()), new NetSheet(read.scenario()).lines());
+        }
         Understood understood = choice.understand(Map.of());
+        return tell(contents(understood.scenario()), new ScenarioSheet(understood).lines());
+    }
+
+    private int tell(String contents, List<String> sheet) {
         PrintWriter terminal = spec.commandLine().getOut();
-        TextWrap.lines(choice.file() + ": in order. " + contents(understood.scenario()), "", WIDTH)
-                .forEach(terminal::println);
+        TextWrap.lines(choice.file() + ": in order. " + contents, "", WIDTH).forEach(terminal::println);
         terminal.println();
-        new ScenarioSheet(understood).lines().forEach(terminal::println);
+        sheet.forEach(terminal::println);
         terminal.flush();
         return ExitCode.DONE;
+    }
+
+    private static String contents(NetScenario net) {
+        return counted(net.stations(), "station") + ", 1 gateway, " + counted(net.trials(), "trial") + ".";
     }
 
     private static String contents(Scenario scenario) {

@@ -4,10 +4,16 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rendering.ChartPage;
+import org.ionohaul.rendering.OddsText;
+import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.report.PromisePage;
 import org.ionohaul.report.PromiseReport;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Direction;
@@ -35,11 +41,15 @@ import picocli.CommandLine.Spec;
             "",
             "With --size it answers the other way round: by when a file of that size may be promised and, with --by,"
                     + " how surely it is through by then.",
+            "",
+            "Also writes a folder with promise.html: with --size the share of trials through over time, else contours of"
+                    + " size against deadline, at 5, 8 and 9 of 10 trials.",
             ""
         },
         mixinStandardHelpOptions = true)
 final class PromiseCommand implements Callable<Integer> {
     private static final double USUAL_DEADLINE_SECONDS = 900;
+    private static final double USUAL_CONFIDENCE = 0.9;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -65,7 +75,7 @@ final class PromiseCommand implements Callable<Integer> {
             description = "On how many of 100 trials the promise must hold; ${DEFAULT-VALUE} if not given.",
             converter = ShareConverter.class,
             defaultValue = "90 %")
-    private double confidence = 0.9;
+    private double confidence = USUAL_CONFIDENCE;
 
     @Option(
             names = "--size",
@@ -74,12 +84,15 @@ final class PromiseCommand implements Callable<Integer> {
             converter = BytesConverter.class)
     private Optional<Long> bytes = Optional.empty();
 
+    @Mixin
+    private ResultsPlace out = new ResultsPlace();
+
     PromiseCommand(Simulation simulation) {
         this.simulation = simulation;
     }
 
     @Override
-    public Integer call() throws ScenarioProblems {
+    public Integer call() throws ScenarioProblems, NotWritten {
         long largest = SizeGrid.BYTES.get(SizeGrid.BYTES.size() - 1);
         require(bytes.orElse(1L) >= 1 && bytes.orElse(1L) <= largest, "--size must be from 1 B to 1 MB");
         Understood understood = choice.understand(simulation.changes());
@@ -98,10 +111,7 @@ final class PromiseCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("Interrupted before the first trial was done.");
             return ExitCode.PARTIAL;
         }
-        print(
-                bytes.isPresent()
-                        ? PromiseReport.ofFile(result, FilePromises.of(result, confidence))
-                        : PromiseReport.ofSizes(result, SizePromises.of(result, answered, confidence)));
+        ChartPage page = tell(result, answered);
         if (deadlineSeconds.orElse(answered) > asked.horizonSeconds()) {
             print(TextWrap.lines(
                     "The scenario ends at its horizon of " + TimeText.given(asked.horizonSeconds())
@@ -110,7 +120,39 @@ final class PromiseCommand implements Callable<Integer> {
                     "",
                     PromiseReport.WIDTH));
         }
-        return result.isPartial() ? ExitCode.PARTIAL : ExitCode.DONE;
+        if (result.isPartial()) {
+            return ExitCode.PARTIAL;
+        }
+        ResultFolder folder = out.folder(choice.folderName(asked, question(deadlineSeconds)));
+        NotWritten.write(folder, List.of(page));
+        print(List.of("", "Written to " + folder.path() + ": " + page.fileName()));
+        return ExitCode.DONE;
+    }
+
+    /** Prints what may be promised and returns the same as a page. */
+    private ChartPage tell(StudyResult result, double deadlineSeconds) {
+        if (bytes.isPresent()) {
+            List<FilePromises> promises = FilePromises.of(result, confidence);
+            print(PromiseReport.ofFile(result, promises));
+            return PromisePage.ofFile(result, promises, choice.provenance());
+        }
+        List<SizePromises> promises = SizePromises.of(result, deadlineSeconds, confidence);
+        print(PromiseReport.ofSizes(result, promises));
+        return PromisePage.ofSizes(result, promises, choice.provenance());
+    }
+
+    /** Returns the name for what was asked, so that another question's page stays. */
+    private Object[] question(Optional<Double> deadlineSeconds) {
+        return Stream.of(
+                        Optional.of("promise"),
+                        bytes.map(SizeText::size),
+                        deadlineSeconds.map(TimeText::given),
+                        Optional.of(confidence)
+                                .filter(it -> it != USUAL_CONFIDENCE)
+                                .map(OddsText::odds))
+                .flatMap(Optional::stream)
+                .map(it -> it.replace(" ", ""))
+                .toArray();
     }
 
     /** Returns the scenario with one file in place of what it sends, in every direction that occurs in it. */

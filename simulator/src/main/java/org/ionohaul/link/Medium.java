@@ -47,7 +47,7 @@ public final class Medium {
                 if (from != at && ether.reaches(from, at)) {
                     long wayNanos = ether.propagationNanos(from, at);
                     longest = Math.max(longest, wayNanos);
-                    places.get(from).ways.add(new Way(engine, places.get(at), wayNanos));
+                    places.get(from).way(engine, wayNanos).to.add(places.get(at));
                 }
             }
         }
@@ -119,6 +119,17 @@ public final class Medium {
         private List<Listener> listeners = List.of();
         private long hearsFromNanos = Long.MIN_VALUE;
 
+        Way way(Engine engine, long wayNanos) {
+            for (Way way : ways) {
+                if (way.wayNanos == wayNanos) {
+                    return way;
+                }
+            }
+            Way way = new Way(engine, wayNanos);
+            ways.add(way);
+            return way;
+        }
+
         void add(Listener listener) {
             List<Listener> more = new ArrayList<>(listeners);
             more.add(listener);
@@ -153,15 +164,14 @@ public final class Medium {
         }
     }
 
-    /** The way from one station to another. */
+    /** The way from one station to all others that are equally far: one action of the engine for all of them. */
     private static final class Way {
-        private final Place to;
+        private final List<Place> to = new ArrayList<>();
         private final long wayNanos;
         private final Timer arrival;
         private @Nullable Burst burst;
 
-        Way(Engine engine, Place to, long wayNanos) {
-            this.to = to;
+        Way(Engine engine, long wayNanos) {
             this.wayNanos = wayNanos;
             arrival = engine.timer(this::arrive);
         }
@@ -173,7 +183,9 @@ public final class Medium {
 
         private void arrive() {
             Burst arrived = Objects.requireNonNull(burst);
-            to.hear(arrived, arrived.startNanos() + wayNanos);
+            for (int place = 0; place < to.size(); place++) {
+                to.get(place).hear(arrived, arrived.startNanos() + wayNanos);
+            }
         }
     }
 }

@@ -40,7 +40,7 @@ public final class RunsPage {
         return new ChartPage(
                 "runs.html",
                 question.scenario().title() + ": what runs on the air can tell",
-                String.join(" ", reading),
+                String.join("\n", reading),
                 Stream.of(
                                 Stream.of(tables.tests(), tables.stops()),
                                 IntStream.range(0, RunAnswer.POWERS.size())

@@ -34,6 +34,7 @@ public final class ResultFolder {
     /** Every file that stands in any folder of results; nothing else is ever deleted. */
     private static final Set<String> RESULTS = Set.of(
             "card.html",
+            "promise.html",
             "card.txt",
             "grid.csv",
             "ladder.svg",

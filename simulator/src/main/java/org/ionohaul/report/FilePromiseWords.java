@@ -41,6 +41,12 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
         return lines;
     }
 
+    /** Returns how surely it is through by the deadline, if there is one, and by when it may be promised. */
+    List<String> sentences() {
+        return Stream.concat(summary().transfer().deadlinesSeconds().stream().map(this::chance), Stream.of(plan()))
+                .toList();
+    }
+
     private CaseSummary summary() {
         return promises.summary();
     }
@@ -107,7 +113,8 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
                         + " trials within the time watched, with any mode.");
     }
 
-    private Table times() {
+    /** Returns the safe deadlines by mode and confidence. */
+    Table times() {
         List<Cell> heads = Stream.concat(
                         Stream.of(Cell.of("mode")),
                         promises.confidences().stream().map(it -> Cell.of(OddsText.odds(it))))

@@ -17,6 +17,20 @@ public final class PromiseReport {
     private static final String SAFE =
             " which is made to hold in about 95 of 100 such studies, whichever mode is picked.";
 
+    /** What is said of sizes wherever they are shown. */
+    static final String SAFE_SIZES = "Sizes are safe: on at least so many trials such a file is through," + SAFE
+            + " Sizes are as they go on the air, rounded down to preferred numbers, so that some are alike.";
+
+    /** What is said of times wherever they are shown. */
+    static final String SAFE_TIMES = "Times are safe: on at least so many trials the file is through by then," + SAFE
+            + " Open: on so many trials it may not be through within the time watched. The size is as it goes on the air.";
+
+    private static final String SIZES_IN_PRINT =
+            " Small print: the size up to which the trials leave it open. What stops a larger file: what kept, at the"
+                    + " confidence asked for, those trials that did not have the next larger file through.";
+
+    private static final String TIMES_IN_PRINT = " Else: what kept the trials that were late.";
+
     private final StudyResult result;
     private final LimitWords limits;
     private final List<String> lines = new ArrayList<>();
@@ -37,10 +51,7 @@ public final class PromiseReport {
     public static List<String> ofSizes(StudyResult result, List<SizePromises> promises) {
         PromiseReport report = new PromiseReport(result);
         promises.forEach(it -> report.addSection(it.direction(), new SizePromiseWords(it, report.limits).lines(WIDTH)));
-        return report.ended("Sizes are safe: on at least so many trials such a file is through," + SAFE
-                + " Small print: the size up to which the trials leave it open. What stops a larger file: what kept,"
-                + " at the confidence asked for, those trials that did not have the next larger file through. Sizes"
-                + " are as they go on the air, rounded down to preferred numbers, so that rows may be alike.");
+        return report.ended(SAFE_SIZES + SIZES_IN_PRINT);
     }
 
     /**
@@ -53,9 +64,7 @@ public final class PromiseReport {
         PromiseReport report = new PromiseReport(result);
         promises.forEach(it ->
                 report.addSection(it.summary().direction(), new FilePromiseWords(it, report.limits).lines(WIDTH)));
-        return report.ended("Times are safe: on at least so many trials the file is through by then," + SAFE
-                + " Open: on so many trials it may not be through within the time watched. Else: what kept the trials"
-                + " that were late. The size is as it goes on the air.");
+        return report.ended(SAFE_TIMES + TIMES_IN_PRINT);
     }
 
     private void addSection(Direction direction, List<String> section) {

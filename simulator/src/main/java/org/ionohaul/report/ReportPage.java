@@ -21,6 +21,7 @@ import org.ionohaul.study.StudyResult;
  * @param races the race of each case
  * @param cases a section a case
  * @param sizes files of other sizes, an entry a direction; may be empty
+ * @param rates how fast each mode goes at each SNR
  * @param sky one trial's sky
  * @param caution what must be said
  * @param limits what the model leaves out
@@ -39,6 +40,7 @@ public record ReportPage(
         List<Chart> races,
         List<CaseSection> cases,
         List<SizeSection> sizes,
+        Chart rates,
         SkySection sky,
         String caution,
         List<String> limits,
@@ -84,6 +86,7 @@ public record ReportPage(
                 findings.sizes().stream()
                         .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
+                RateChart.chart(result.scenario(), findings.rates(), findings.skies()),
                 SkySection.of(findings.sky(), SkiesTables.ends(result.scenario(), findings.skies())),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,

@@ -36,7 +36,8 @@ record SizePromiseWords(SizePromises promises, LimitWords limits) {
         return promises.modes().get(mode).mode().title();
     }
 
-    private String headline() {
+    /** Returns what may be promised by the deadline asked for. */
+    String headline() {
         Promise promise = promises.modes().get(promises.best()).asked();
         String odds = OddsText.odds(promises.confidence());
         String within = "Within " + TimeText.given(promises.deadlineSeconds()) + " ";
@@ -69,7 +70,8 @@ record SizePromiseWords(SizePromises promises, LimitWords limits) {
                 .orElse("");
     }
 
-    private Table byDeadline(SizePromises.OfMode mode) {
+    /** Returns the largest files of a mode by deadline and confidence. */
+    Table byDeadline(SizePromises.OfMode mode) {
         List<Cell> heads = Stream.concat(
                         Stream.of(Cell.of("within")),
                         promises.confidences().stream().map(it -> Cell.of(OddsText.odds(it))))
@@ -83,11 +85,21 @@ record SizePromiseWords(SizePromises promises, LimitWords limits) {
         return new Table("Largest file by deadline and confidence", heads, rows);
     }
 
+    /** Returns the safe size of a promise in words. */
+    String safe(Promise promise) {
+        return promise.areTrialsEnough()
+                ? (promise.safeBytes() == 0 ? "" : "up to ")
+                        + size(promise.bytes().low())
+                : "too few trials, " + promise.fewestTrials() + " are needed";
+    }
+
     private static Cell size(Promise promise) {
         return promise.areTrialsEnough()
                 ? new Cell(
                         size(promise.bytes().low()),
-                        "to " + size(promise.bytes().high()))
+                        promise.bytes().low() == promise.bytes().high()
+                                ? ""
+                                : "to " + size(promise.bytes().high()))
                 : new Cell("?", promise.fewestTrials() + " trials");
     }
 

@@ -125,14 +125,18 @@ final class Document {
      * @param other those of the kind that it may be
      */
     Document unlessRather(Group own, Group other, String message, String remedy) {
-        Set<String> names = content.keySet();
-        boolean isRather = names.stream().anyMatch(it -> isOf(other, own, it))
-                && names.stream().noneMatch(it -> isOf(own, other, it));
-        if (!isRather) {
+        if (!isRather(own, other)) {
             return this;
         }
         notes.add(new Problem(name, 1, 1, "", message, remedy));
         return new Document(name, Toml.parse(UNREADABLE), Map.of(), overridePrefix, notes);
+    }
+
+    /** Returns whether it has names of another kind of file, and none that only its own kind has. */
+    boolean isRather(Group own, Group other) {
+        Set<String> names = content.keySet();
+        return names.stream().anyMatch(it -> isOf(other, own, it))
+                && names.stream().noneMatch(it -> isOf(own, other, it));
     }
 
     private static boolean isOf(Group kind, Group notOf, String name) {

@@ -126,10 +126,12 @@ record Kind<T>(String words, Reading<T> reading) {
     /** Returns a number without a unit, above 0 and up to 1000. */
     static Kind<Double> factor() {
         return new Kind<>("a number", value -> {
-            Optional<BigDecimal> written = value instanceof Number number
-                    ? Optional.of(new BigDecimal(number.toString()))
-                    : WrittenNumber.of(WrittenText.plain(String.valueOf(value))).decimal();
-            double number = written.map(BigDecimal::doubleValue).orElse(0.0);
+            double number = value instanceof Number written
+                    ? written.doubleValue()
+                    : WrittenNumber.of(WrittenText.plain(String.valueOf(value)))
+                            .decimal()
+                            .map(BigDecimal::doubleValue)
+                            .orElse(0.0);
             if (number > 0 && number <= 1000) {
                 return number;
             }

@@ -67,6 +67,11 @@ public final class NetReader {
         throw new ScenarioProblems(reader.notes.problems(), reader.notes.warnings());
     }
 
+    /** Returns whether a file describes a net rather than a pair of stations, as far as the names of its keys tell. */
+    public static boolean isNet(SourceFiles files, Path file) {
+        return Document.open(file, files, Map.of(), "", new Notes()).isRather(ScenarioFormat.TOP, NetFormat.TOP);
+    }
+
     /**
      * Returns where a net comes from, for the record: its own file and that of its mode.
      *

@@ -95,6 +95,27 @@ public record Scenario(
     }
 
     /**
+     * Returns this scenario with a level that stays, the same at both ends, over its paths as each trial draws them, and nobody
+     * else on the air.
+     *
+     * @param snrDb SNR of a full-power carrier in 3 kHz, in dB
+     */
+    public Scenario steadyAt(double snrDb) {
+        return new Scenario(
+                name,
+                title,
+                seed,
+                trials,
+                horizonSeconds,
+                distanceMetres,
+                transfers,
+                modes,
+                near,
+                far,
+                draws -> sky.conditions(draws).steadyAt(snrDb));
+    }
+
+    /**
      * Returns this scenario with another number of trials.
      *
      * @param otherTrials 1 or more

@@ -11,7 +11,7 @@ import org.ionohaul.statistics.Estimate;
  *
  * @param group whose they are
  * @param kind which kind
- * @param writtenATrial how many are written a trial, of those that count
+ * @param writtenPerTrial how many are written a trial, of those that count
  * @param half the time from written to delivered that 5 of 10 keep, in seconds; infinite if not reached
  * @param nineOfTen the time that 9 of 10 keep
  * @param deadlines the chance to keep each deadline; empty where none could be watched
@@ -24,7 +24,7 @@ import org.ionohaul.statistics.Estimate;
 public record KindFindings(
         StationGroup group,
         MessageKind kind,
-        double writtenATrial,
+        double writtenPerTrial,
         Estimate half,
         Estimate nineOfTen,
         List<Optional<Estimate>> deadlines,

@@ -2,7 +2,7 @@ package org.ionohaul.traffic;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.ionohaul.picture.Legend;
 import org.ionohaul.picture.Picture;
 import org.ionohaul.picture.Plot;
@@ -13,68 +13,92 @@ import org.ionohaul.picture.Tick;
 import org.ionohaul.statistics.Estimate;
 
 /**
- * How many messages wait in the middle and at the end of the time that counts, over a key by which the net gets busier: where the two
- * part, waiting grows beyond bounds.
+ * What becomes of a net over a key by which it gets busier.
  *
  * @param key the key
  * @param values its values, rising
- * @param findings what each comes to
+ * @param lines what is drawn over them
  */
-record KneeCurve(String key, List<Double> values, List<NetFindings> findings) implements Picture {
+record KneeCurve(String key, List<Double> values, List<Line> lines) implements Picture {
     private static final int MARKS = 6;
+
+    /**
+     * Numbers over the values of the key, with a band of what they may truly be.
+     *
+     * @param name what it is called
+     * @param style how it looks
+     * @param numbers one for each value
+     */
+    record Line(String name, String style, List<Estimate> numbers) {
+        /** Copies the list. */
+        Line {
+            numbers = List.copyOf(numbers);
+        }
+
+        private double least() {
+            return numbers.stream()
+                    .mapToDouble(it -> finite(it.low(), it))
+                    .min()
+                    .orElse(0);
+        }
+
+        private double most() {
+            return numbers.stream()
+                    .mapToDouble(it -> finite(it.high(), it))
+                    .max()
+                    .orElse(1);
+        }
+
+        /** Of too few trials no end is known. */
+        private static double finite(double end, Estimate of) {
+            return Double.isFinite(end) ? end : of.value();
+        }
+    }
 
     /** Copies the lists. */
     KneeCurve {
         values = List.copyOf(values);
-        findings = List.copyOf(findings);
+        lines = List.copyOf(lines);
     }
 
     @Override
     public String svg(int width) {
         Svg svg = new Svg(width, width > NARROW ? 15 : 12);
-        double most = findings.stream()
-                .mapToDouble(it -> Math.max(
-                        Math.max(it.waitingAtEnd().value(), it.waitingAtMiddle().value()),
-                        finite(it.waitingAtEnd().high())))
-                .max()
-                .orElse(1);
-        Scale upward = Scale.linear(0, Math.max(1, most * 1.05), 1, 0);
+        double least = Math.min(0, lines.stream().mapToDouble(Line::least).min().orElse(0));
+        double most = Math.max(1, lines.stream().mapToDouble(Line::most).max().orElse(1));
+        double margin = 0.03 * (most - least);
+        Scale upward = Scale.linear(least < 0 ? least - margin : 0, most + margin, 1, 0);
         List<Tick> marks = upward.ticks(MARKS, Scale::number);
         double left = Plot.roomLeft(svg, marks);
-        double top = Legend.draw(
-                        svg,
-                        0,
-                        List.of(
-                                new Legend.Key(Legend.Sign.LINE, "line m0", "messages waiting at the end"),
-                                new Legend.Key(Legend.Sign.LINE, "line m1 d1", "half-way")))
-                + svg.size();
+        List<Legend.Key> names = lines.stream()
+                .map(it -> new Legend.Key(Legend.Sign.LINE, "line " + it.style(), it.name()))
+                .toList();
+        double top = Legend.draw(svg, 0, names) + svg.size();
         double bottom = top + (width > NARROW ? 260 : 200);
         Plot plot = new Plot(
                 svg,
                 Scale.linear(values.get(0), values.get(values.size() - 1), left, width - svg.size()),
-                Scale.linear(0, upward.high(), bottom, top));
+                Scale.linear(upward.low(), upward.high(), bottom, top));
         plot.axisLeft(marks);
         plot.axisBelow(values.stream().map(it -> new Tick(it, Scale.number(it))).toList(), key);
-        draw(plot, "m0", NetFindings::waitingAtEnd);
-        draw(plot, "m1 d1", NetFindings::waitingAtMiddle);
+        lines.forEach(it -> draw(plot, it));
         return svg.finished(bottom + Plot.roomBelow(svg));
     }
 
-    private void draw(Plot plot, String style, Function<NetFindings, Estimate> what) {
-        plot.surface("band " + style, points(what, Estimate::low), points(what, it -> finite(it.high())));
-        plot.line("line " + style, points(what, Estimate::value));
+    private void draw(Plot plot, Line line) {
+        plot.surface(
+                "band " + line.style(),
+                points(line, it -> Line.finite(it.low(), it)),
+                points(line, it -> Line.finite(it.high(), it)));
+        plot.line("line " + line.style(), points(line, Estimate::value));
     }
 
-    private List<Point> points(Function<NetFindings, Estimate> what, Function<Estimate, Double> which) {
+    private List<Point> points(Line line, ToDoubleFunction<Estimate> which) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            points.add(new Point(values.get(i), which.apply(what.apply(findings.get(i)))));
+            points.add(
+                    new Point(values.get(i), which.applyAsDouble(line.numbers().get(i))));
         }
         return points;
-    }
-
-    /** Of too few trials no upper end is known. */
-    private static double finite(double high) {
-        return Double.isFinite(high) ? high : 0;
     }
 }

@@ -80,7 +80,7 @@ final class MessageTimes {
     }
 
     /** Returns how many were written a trial, of those that count. */
-    double writtenATrial() {
+    double writtenPerTrial() {
         return Arrays.stream(writtenSeconds)
                 .mapToLong(it ->
                         Arrays.stream(it).filter(at -> at >= warmUpSeconds).count())

@@ -72,13 +72,14 @@ public record NetCsv(String key, List<NetPoint> points) implements ResultFolder.
         rows.add(new Row("", "", "occupied", findings.occupied()));
         rows.add(new Row("", "", "collided", findings.collided()));
         rows.add(new Row("", "", "to_busy_gateway", findings.toBusyGateway()));
-        rows.add(new Row("", "", "calls_a_trial", findings.callsATrial()));
-        rows.add(new Row("", "", "refused_a_trial", findings.refusedATrial()));
-        rows.add(new Row("", "", "cut_off_a_trial", findings.cutOffATrial()));
+        rows.add(new Row("", "", "calls_per_trial", findings.callsPerTrial()));
+        rows.add(new Row("", "", "refused_per_trial", findings.refusedPerTrial()));
+        rows.add(new Row("", "", "cut_off_per_trial", findings.cutOffPerTrial()));
         rows.add(new Row("", "", "fairness", findings.fairness()));
-        rows.add(new Row("", "", "waiting_at_middle", findings.waitingAtMiddle()));
-        rows.add(new Row("", "", "waiting_at_end", findings.waitingAtEnd()));
-        rows.add(new Row("", "", "growth", findings.growth()));
+        rows.add(new Row("", "", "waiting_at_middle", findings.backlog().atMiddle()));
+        rows.add(new Row("", "", "waiting_at_end", findings.backlog().atEnd()));
+        rows.add(new Row("", "", "left_behind", findings.backlog().leftBehind()));
+        rows.add(new Row("", "", "beyond_limit", findings.backlog().beyondLimit()));
         return rows;
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.ionohaul.net.Access;
 import org.ionohaul.net.MessageKind;
 import org.ionohaul.scenario.NetScenario;
 import org.ionohaul.scenario.StationGroup;
@@ -22,15 +23,12 @@ import org.ionohaul.trial.NetTrial;
  * @param occupied share of the time that somebody is on the air, a channel
  * @param collided share of the time that two or more are at once
  * @param toBusyGateway share of the time that somebody calls a gateway that works another station
- * @param callsATrial calls begun a trial
- * @param refusedATrial calls that a busy gateway heard and did not answer, a trial
- * @param cutOffATrial sessions it broke off at its limit, a trial
+ * @param callsPerTrial calls begun a trial
+ * @param refusedPerTrial calls that a busy gateway heard and did not answer, a trial
+ * @param cutOffPerTrial sessions it broke off at its limit, a trial
  * @param fairness Jain's index of the stations' shares of messages through (R. Jain, D. Chiu and W. Hawe, "A quantitative measure of
  *     fairness and discrimination", DEC TR-301, 1984): 1 if all fare alike, 1 / stations if one has it all
- * @param waitingAtMiddle messages that wait in the middle of the time that counts, a trial
- * @param waitingAtEnd those that wait at its end
- * @param growth the latter less the former
- * @param leftBehind growth as a share of what is written between the two
+ * @param backlog how many messages wait, and whether they pile up
  */
 public record NetFindings(
         NetScenario scenario,
@@ -40,17 +38,11 @@ public record NetFindings(
         Estimate occupied,
         Estimate collided,
         Estimate toBusyGateway,
-        Estimate callsATrial,
-        Estimate refusedATrial,
-        Estimate cutOffATrial,
+        Estimate callsPerTrial,
+        Estimate refusedPerTrial,
+        Estimate cutOffPerTrial,
         Estimate fairness,
-        Estimate waitingAtMiddle,
-        Estimate waitingAtEnd,
-        Estimate growth,
-        Estimate leftBehind) {
-    /** More than that left behind of what is written is more than a net that starts empty needs to fill. */
-    private static final double MOST_LEFT_BEHIND = 0.1;
-
+        Backlog backlog) {
     private static final double MANY = Double.POSITIVE_INFINITY;
 
     /** Copies the list. */
@@ -63,7 +55,6 @@ public record NetFindings(
         double channelNanos = 1e9
                 * (scenario.horizonSeconds() - scenario.warmUpSeconds())
                 * scenario.gateway().channels();
-        double middle = (scenario.horizonSeconds() + scenario.warmUpSeconds()) / 2;
         Tally tally = new Tally(scenario, trials);
         return new NetFindings(
                 scenario,
@@ -77,24 +68,17 @@ public record NetFindings(
                 tally.mean(NetTrial::refusals, MANY),
                 tally.mean(NetTrial::cutOff, MANY),
                 tally.mean(it -> fairness(scenario, it), 1),
-                tally.mean(it -> waiting(it, middle), MANY),
-                tally.mean(it -> waiting(it, scenario.horizonSeconds()), MANY),
-                RatioOfSums.mean(tally.each(it -> waiting(it, scenario.horizonSeconds()) - waiting(it, middle)))
-                        .within(-MANY, MANY),
-                new RatioOfSums(
-                                tally.each(it -> waiting(it, scenario.horizonSeconds()) - waiting(it, middle)),
-                                tally.each(it -> writtenAfter(it, middle)))
-                        .within(-MANY, MANY));
+                Backlog.of(
+                        trials,
+                        it -> isCalledFor(scenario, it.kind()),
+                        scenario.warmUpSeconds(),
+                        scenario.horizonSeconds()));
     }
 
-    private static double writtenAfter(NetTrial trial, double seconds) {
-        long nanos = Math.round(1e9 * seconds);
-        return trial.messages().stream().filter(it -> it.writtenNanos() > nanos).count();
-    }
-
-    /** Returns whether messages pile up: of what is written in the second half, more than a tenth is left behind, beyond chance. */
-    public boolean pilesUp() {
-        return leftBehind.low() > MOST_LEFT_BEHIND;
+    private static boolean isCalledFor(NetScenario scenario, MessageKind kind) {
+        return !kind.isForStation()
+                || scenario.gateway().calls()
+                || scenario.discipline().access() == Access.IN_TURN;
     }
 
     private static List<KindFindings> kinds(Tally tally) {
@@ -105,15 +89,6 @@ public record NetFindings(
             }
         }
         return kinds;
-    }
-
-    /** Messages that were written and are neither through nor given up, whether they count or not. */
-    private static double waiting(NetTrial trial, double atSeconds) {
-        long atNanos = Math.round(1e9 * atSeconds);
-        return trial.messages().stream()
-                .filter(it ->
-                        it.writtenNanos() <= atNanos && it.deliveredNanos() > atNanos && it.givenUpNanos() > atNanos)
-                .count();
     }
 
     /** A station for which nothing was written is left out. */
@@ -176,7 +151,7 @@ public record NetFindings(
             return new KindFindings(
                     group,
                     kind,
-                    times.writtenATrial(),
+                    times.writtenPerTrial(),
                     times.quantile(0.5),
                     times.quantile(0.9),
                     kind.deadlinesSeconds().stream()

@@ -27,6 +27,9 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
     private static final int MOST_MARKS = 8;
     private static final double MINUTE = 60;
 
+    /** Over its letters' size: where rows are lower, only every so manieth is named. */
+    private static final double NAME_HEIGHT = 1.3;
+
     @Override
     public int wide() {
         return WIDE;
@@ -39,7 +42,7 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
         int rows = scenario.stations() + 1;
         double rowHeight = Math.max(svg.size() * (rows > 40 ? 0.6 : 1.3), 6);
         double left = IntStream.range(0, rows)
-                        .mapToDouble(it -> Lettering.width(name(it), svg.smallSize()))
+                        .mapToDouble(it -> Lettering.width(scenario.nameOf(it), svg.smallSize()))
                         .max()
                         .orElse(0)
                 + svg.size();
@@ -48,16 +51,19 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
         double endMinutes = scenario.horizonSeconds() / MINUTE;
         Plot plot = new Plot(
                 svg, Scale.linear(0, endMinutes, left, width - svg.size()), Scale.linear(0, rows, top, bottom));
+        int named = (int) Math.ceil(NAME_HEIGHT * svg.smallSize() / rowHeight);
         for (int row = 0; row < rows; row++) {
             double y = top + (row + 0.5) * rowHeight;
             svg.line("rule", left, y, plot.right(), y);
-            svg.text(
-                    Svg.FAINT,
-                    Svg.Anchor.END,
-                    left - svg.size() / 2,
-                    y + 0.35 * svg.smallSize(),
-                    svg.smallSize(),
-                    name(row));
+            if (row % named == 0) {
+                svg.text(
+                        Svg.FAINT,
+                        Svg.Anchor.END,
+                        left - svg.size() / 2,
+                        y + 0.35 * svg.smallSize(),
+                        svg.smallSize(),
+                        scenario.nameOf(row));
+            }
         }
         waits(plot, rowHeight);
         sent(plot, rowHeight);
@@ -71,11 +77,6 @@ record NetHour(NetScenario scenario, NetTrial trial) implements Picture {
                 new Legend.Key(Legend.Sign.BOX, "busy", "a message waits or is handed over"),
                 new Legend.Key(Legend.Sign.BOX, "sent", "on the air"),
                 new Legend.Key(Legend.Sign.BOX, "vain", "calls a gateway that works another"));
-    }
-
-    /** Numbers alone where names would not fit; the first of a group tells whose they are. */
-    private String name(int row) {
-        return scenario.nameOf(row);
     }
 
     private void waits(Plot plot, double rowHeight) {

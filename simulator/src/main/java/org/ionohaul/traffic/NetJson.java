@@ -3,7 +3,6 @@ package org.ionohaul.traffic;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ionohaul.rendering.JsonForm;
@@ -38,12 +37,15 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
             double horizonSeconds,
             double warmUpSeconds,
             List<Input> inputs,
-            Map<String, String> changes,
+            List<Change> changes,
             String varied,
             List<Point> points) {}
 
     /** A file that went in. */
     record Input(String name, String sha256) {}
+
+    /** A key that got another value than the file gives it. */
+    record Change(String key, String value) {}
 
     /** A value of the varied key. */
     record Point(
@@ -53,21 +55,22 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
             Estimate occupied,
             Estimate collided,
             Estimate toBusyGateway,
-            Estimate callsATrial,
-            Estimate refusedATrial,
-            Estimate cutOffATrial,
+            Estimate callsPerTrial,
+            Estimate refusedPerTrial,
+            Estimate cutOffPerTrial,
             Estimate fairness,
-            Estimate waitingAtMiddle,
-            Estimate waitingAtEnd,
-            Estimate growth,
-            boolean pilesUp,
+            Waiting waiting,
             List<Kind> kinds) {}
+
+    /** How many messages wait, and whether they pile up. */
+    record Waiting(
+            Estimate atMiddle, Estimate atEnd, Estimate leftBehind, Estimate beyondLimit, Backlog.Verdict verdict) {}
 
     /** A kind of message. */
     record Kind(
             String group,
             String message,
-            double writtenATrial,
+            double writtenPerTrial,
             Estimate halfSeconds,
             Estimate nineOfTenSeconds,
             List<Within> deadlines,
@@ -107,7 +110,9 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
                 provenance.inputs().stream()
                         .map(it -> new Input(it.name(), it.sha256()))
                         .toList(),
-                provenance.changes(),
+                provenance.changes().entrySet().stream()
+                        .map(it -> new Change(it.getKey(), it.getValue()))
+                        .toList(),
                 key,
                 points.stream().map(NetJson::point).toList());
     }
@@ -121,15 +126,17 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
                 findings.occupied(),
                 findings.collided(),
                 findings.toBusyGateway(),
-                findings.callsATrial(),
-                findings.refusedATrial(),
-                findings.cutOffATrial(),
+                findings.callsPerTrial(),
+                findings.refusedPerTrial(),
+                findings.cutOffPerTrial(),
                 findings.fairness(),
-                findings.waitingAtMiddle(),
-                findings.waitingAtEnd(),
-                findings.growth(),
-                findings.pilesUp(),
+                waiting(findings.backlog()),
                 findings.kinds().stream().map(NetJson::kind).toList());
+    }
+
+    private static Waiting waiting(Backlog backlog) {
+        return new Waiting(
+                backlog.atMiddle(), backlog.atEnd(), backlog.leftBehind(), backlog.beyondLimit(), backlog.verdict());
     }
 
     private static Kind kind(KindFindings kind) {
@@ -137,7 +144,7 @@ public record NetJson(String key, List<NetPoint> points, Provenance provenance, 
         return new Kind(
                 kind.group().name(),
                 kind.kind().name(),
-                kind.writtenATrial(),
+                kind.writtenPerTrial(),
                 kind.half(),
                 kind.nineOfTen(),
                 IntStream.range(0, deadlines.size())

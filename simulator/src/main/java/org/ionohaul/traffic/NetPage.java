@@ -2,7 +2,7 @@ package org.ionohaul.traffic;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.ChartPage;
@@ -10,6 +10,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.InputFile;
 import org.ionohaul.scenario.NetScenario;
 import org.ionohaul.scenario.Provenance;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.trial.NetTrial;
 
 /** What a net comes to, as a page of its own. */
@@ -32,7 +33,7 @@ public final class NetPage {
         return new ChartPage(
                 FILE_NAME,
                 findings.scenario().title(),
-                String.join(" ", reading),
+                String.join("\n", reading),
                 List.of(tables.kinds(), tables.parts()),
                 List.of(hour(findings.scenario(), first)),
                 origin(provenance));
@@ -58,23 +59,55 @@ public final class NetPage {
         List<NetFindings> findings =
                 sweep.points().stream().map(NetPoint::findings).toList();
         boolean isCurve = values.size() == findings.size() && values.size() > 1 && isRising(values);
-        Optional<Chart> knee = isCurve
-                ? Optional.of(new Chart(
-                        "knee",
-                        "Messages that wait, over " + sweep.key(),
-                        "Where the two lines part, waiting grows through the second half of the time. Bands hold the true mean in 95"
-                                + " of 100 studies.",
-                        "Two curves over " + sweep.key() + "; the numbers stand in the first table.",
-                        new KneeCurve(sweep.key(), values, findings),
-                        Table.NONE))
-                : Optional.empty();
         return new ChartPage(
                 FILE_NAME,
                 first.scenario().title(),
-                sweep.knee().map(it -> it + " ").orElse("") + NetWords.RANGES,
+                String.join(" ", sweep.basis(), String.join(" ", sweep.sentences()), NetWords.RANGES),
                 sweep.tables(),
-                knee.stream().toList(),
+                isCurve ? curves(sweep.key(), values, findings) : List.of(),
                 origin(provenance));
+    }
+
+    private static List<Chart> curves(String key, List<Double> values, List<NetFindings> findings) {
+        List<Backlog> backlogs = findings.stream().map(NetFindings::backlog).toList();
+        String bands = " Bands hold the true number in 95 of 100 studies.";
+        return List.of(
+                new Chart(
+                        "knee",
+                        "What is left behind beyond a net at its limit, over " + key,
+                        "By how many more messages wait at the end than half-way, in percent of those written meanwhile, less what a"
+                                + " net at its limit would leave behind; only messages that somebody calls for. Where the band is"
+                                + " above nothing, messages pile up; where it is below, the net keeps up."
+                                + bands,
+                        "A curve with its band over " + key + ".",
+                        new KneeCurve(
+                                key,
+                                values,
+                                List.of(
+                                        line("left behind, %", "m0", backlogs, it -> percent(it.beyondLimit())),
+                                        line("at the limit", "m1 d1", backlogs, it -> new Estimate(0, 0, 0)))),
+                        Table.NONE),
+                new Chart(
+                        "waiting",
+                        "Messages that wait, over " + key,
+                        "All that are neither through nor given up." + bands,
+                        "Two curves over " + key + "; the numbers at the end stand in the first table.",
+                        new KneeCurve(
+                                key,
+                                values,
+                                List.of(
+                                        line("at the end", "m0", backlogs, Backlog::atEnd),
+                                        line("half-way", "m1 d1", backlogs, Backlog::atMiddle))),
+                        Table.NONE));
+    }
+
+    private static KneeCurve.Line line(
+            String name, String style, List<Backlog> backlogs, Function<Backlog, Estimate> what) {
+        return new KneeCurve.Line(name, style, backlogs.stream().map(what).toList());
+    }
+
+    private static Estimate percent(Estimate share) {
+        return new Estimate(100 * share.value(), 100 * share.low(), 100 * share.high());
     }
 
     private static boolean isRising(List<Double> values) {

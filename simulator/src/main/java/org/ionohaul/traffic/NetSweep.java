@@ -1,15 +1,18 @@
 package org.ionohaul.traffic;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.statistics.Estimate;
+import org.ionohaul.study.KeySweep;
 
 /**
  * What a net comes to at several values of one key, under the same messages and skies as far as these don't hang on it.
@@ -19,8 +22,7 @@ import org.ionohaul.statistics.Estimate;
  */
 public record NetSweep(String key, List<NetPoint> points) {
     private static final int WIDTH = 80;
-    private static final String LOAD = "load";
-    private static final String COUNT_ENDING = ".count";
+    private static final List<String> BUSIER = List.of("load", ".count", ".rate");
 
     /** Copies the list. */
     public NetSweep {
@@ -31,10 +33,9 @@ public record NetSweep(String key, List<NetPoint> points) {
     public List<String> lines() {
         NetFindings first = points.get(0).findings();
         List<String> lines = new ArrayList<>(TextWrap.lines(first.scenario().title(), "", WIDTH));
-        lines.addAll(TextWrap.lines(
-                "At " + key + " = " + points.get(0).value() + ": " + new NetWords(first).basis(), "", WIDTH));
+        lines.addAll(TextWrap.lines(basis(), "", WIDTH));
         lines.add("");
-        knee().ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
+        sentences().forEach(it -> lines.addAll(TextWrap.lines(it, "  ", WIDTH)));
         for (Table table : tables()) {
             lines.add("");
             lines.addAll(TextWrap.lines(table.caption() + ":", "  ", WIDTH));
@@ -45,33 +46,31 @@ public record NetSweep(String key, List<NetPoint> points) {
         return lines;
     }
 
-    /**
-     * Returns from where on messages pile up, if the key is one by which the net gets busier: the values between which the
-     * second half of the time leaves more than a tenth of what is written in it behind, beyond chance.
-     */
-    public Optional<String> knee() {
-        if (!key.equals(LOAD) && !key.endsWith(COUNT_ENDING)) {
-            return Optional.empty();
-        }
-        int first = 0;
-        while (first < points.size() && !points.get(first).findings().pilesUp()) {
-            first++;
-        }
-        if (first == points.size()) {
-            return Optional.of("Messages don't pile up at any of these values: the knee lies higher, or more trials"
-                    + " would find it.");
-        }
-        boolean isSteady = points.subList(first, points.size()).stream()
-                .allMatch(it -> it.findings().pilesUp());
-        String knee = first == 0
-                ? "Messages pile up already at " + key + " = " + points.get(0).value()
-                : "The knee: at " + key + " = " + points.get(first - 1).value()
-                        + " the net keeps up, at "
-                        + points.get(first).value() + " they do";
-        return Optional.of(knee
-                + (isSteady
-                        ? "."
-                        : "; but not at every value above it: each is judged alone, in 5 of 100 cases wrongly."));
+    /** Returns what was simulated. */
+    String basis() {
+        return "At " + key + " = " + points.get(0).value() + ": "
+                + new NetWords(points.get(0).findings()).basis();
+    }
+
+    /** Returns the answer: where the knee lies, if the key is one by which the net gets busier, else which value is best. */
+    List<String> sentences() {
+        return knee().map(List::of).orElseGet(() -> points.size() > 1 ? new Ranking(points).sentences() : List.of());
+    }
+
+    private Optional<String> knee() {
+        boolean getsBusier = BUSIER.stream().anyMatch(key::endsWith);
+        List<Double> numbers = getsBusier && points.size() > 1
+                ? new KeySweep(key, points.stream().map(NetPoint::value).toList()).numbers()
+                : List.of();
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Knee(key, rising(numbers)).sentence());
+    }
+
+    private List<NetPoint> rising(List<Double> numbers) {
+        return IntStream.range(0, points.size())
+                .boxed()
+                .sorted(Comparator.comparing(numbers::get))
+                .map(points::get)
+                .toList();
     }
 
     /** Returns how the net fares at each value, and how each kind of message does. */
@@ -101,7 +100,7 @@ public record NetSweep(String key, List<NetPoint> points) {
                         .map(it -> List.of(
                                 Cell.of(it.value()),
                                 NetTables.chance(it.findings().through()),
-                                NetTables.number(it.findings().waitingAtEnd()),
+                                NetTables.number(it.findings().backlog().atEnd()),
                                 Cells.chance(it.findings().occupied()),
                                 Cells.chance(it.findings().collided()),
                                 Cells.chance(it.findings().toBusyGateway()),

@@ -34,7 +34,7 @@ record NetTables(NetFindings findings) {
     private List<Cell> kind(KindFindings kind, List<Double> deadlines) {
         List<Cell> row = new ArrayList<>(List.of(
                 Cell.of(name(kind)),
-                Cell.of(String.format(Locale.ROOT, "%.1f", kind.writtenATrial())),
+                Cell.of(String.format(Locale.ROOT, "%.1f", kind.writtenPerTrial())),
                 Cells.time(kind.half()),
                 Cells.time(kind.nineOfTen())));
         for (double deadline : deadlines) {

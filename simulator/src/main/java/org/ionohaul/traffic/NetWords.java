@@ -18,6 +18,8 @@ record NetWords(NetFindings findings) {
                     + " for it. Ranges hold the true number in 95 of 100 studies, if the model and its inputs hold; they count"
                     + " trials, not messages, since those of a trial share its luck.";
 
+    static final String BOUND = "In turn, the gateway is taken to know at no cost who has what: a bound, not a plan.";
+
     /** Returns what was simulated. */
     String basis() {
         NetScenario scenario = findings.scenario();
@@ -38,7 +40,7 @@ record NetWords(NetFindings findings) {
                         : "");
     }
 
-    private static String discipline(Discipline discipline) {
+    static String discipline(Discipline discipline) {
         String order = switch (discipline.order()) {
             case FIRST_COME -> "first come, first served";
             case PRIORITY -> "the most urgent first";
@@ -65,10 +67,10 @@ record NetWords(NetFindings findings) {
                 + (findings.scenario().gateway().channels() > 1 ? " on a channel" : "") + ", two or more at once "
                 + share(findings.collided()) + ". Calls to a gateway that works another station take "
                 + share(findings.toBusyGateway()) + "; it hears and can't answer "
-                + number(findings.refusedATrial()) + " of them a trial. Calls begun a trial: "
-                + number(findings.callsATrial()) + "."
-                + (findings.cutOffATrial().value() > 0
-                        ? " Sessions broken off at the limit: " + number(findings.cutOffATrial()) + " a trial."
+                + number(findings.refusedPerTrial()) + " of them a trial. Calls begun a trial: "
+                + number(findings.callsPerTrial()) + "."
+                + (findings.cutOffPerTrial().value() > 0
+                        ? " Sessions broken off at the limit: " + number(findings.cutOffPerTrial()) + " a trial."
                         : ""));
         sentences.add(String.format(
                 Locale.ROOT,
@@ -78,23 +80,38 @@ record NetWords(NetFindings findings) {
                 findings.fairness().low(),
                 findings.fairness().high()));
         if (findings.scenario().discipline().access() == Access.IN_TURN) {
-            sentences.add("In turn, the gateway is taken to know at no cost who has what: a bound, not a plan.");
+            sentences.add(BOUND);
         }
         return sentences;
     }
 
     private String backlog() {
-        String numbers = "half-way " + number(findings.waitingAtMiddle()) + " wait, at the end "
-                + number(findings.waitingAtEnd());
-        if (findings.pilesUp()) {
-            return "Messages pile up: " + numbers + ".";
-        }
-        if (findings.growth().low() > 0) {
-            return "A few more wait at the end: " + numbers + ".";
-        }
-        return findings.growth().high() < 0
-                ? "What has piled up is worked off: " + numbers + "."
-                : "They don't pile up beyond chance: " + numbers + ".";
+        Backlog backlog = findings.backlog();
+        String verdict = switch (backlog.verdict()) {
+            case PILES_UP -> "Messages pile up";
+            case KEEPS_UP -> "The net keeps up";
+            case OPEN -> "Whether the net keeps up is open";
+        };
+        return verdict + ": half-way " + number(backlog.atMiddle()) + " wait, at the end " + number(backlog.atEnd())
+                + "."
+                + " Of what is called for, "
+                + (backlog.leftBehind().value() > 0
+                        ? percent(backlog.leftBehind()) + " of the second half is left behind"
+                        : "nothing of the second half is left behind")
+                + "; a net at its limit would leave "
+                + percent(backlog.leftBehind().value() - backlog.beyondLimit().value()) + ".";
+    }
+
+    /** A share that may be below nothing. */
+    private static String percent(Estimate share) {
+        return percent(share.value())
+                + (Double.isFinite(share.high() - share.low())
+                        ? String.format(Locale.ROOT, " (%.0f to %.0f %%)", 100 * share.low(), 100 * share.high())
+                        : "");
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 
     static String number(Estimate estimate) {

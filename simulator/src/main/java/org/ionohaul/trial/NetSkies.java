@@ -1,5 +1,6 @@
 package org.ionohaul.trial;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.End;
@@ -16,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The skies of one trial of a net: one between each station and the gateway, made when somebody listens to it first, and the
- * levels at which stations hear each other, which hold for the trial. Belongs to one thread.
+ * levels at which stations hear each other, drawn when one first asks for the other and then kept for the trial. Belongs to one
+ * thread.
  */
 final class NetSkies implements Audibility {
     private static final long ODD = 0x9E3779B97F4A7C15L;
@@ -41,14 +43,8 @@ final class NetSkies implements Audibility {
         propagationNanos = scenario.groups().get(0).pair().propagationNanos();
         paths = new @Nullable Path[groups.size()];
         between = new double[groups.size()][groups.size()];
-        for (int one = 1; one < groups.size(); one++) {
-            for (int other = one + 1; other < groups.size(); other++) {
-                double probability =
-                        streams.open(Purpose.AUDIBILITY, one, other).nextDouble() + 0x1.0p-54;
-                between[one][other] =
-                        Decibels.toRatio(scenario.audibility().snrDb(groups.get(one), groups.get(other), probability));
-                between[other][one] = between[one][other];
-            }
+        for (double[] row : between) {
+            Arrays.fill(row, Double.NaN);
         }
     }
 
@@ -95,7 +91,18 @@ final class NetSkies implements Audibility {
     @Override
     public double meanSignal(int from, int at, long atNanos) {
         boolean isWithGateway = from == Net.GATEWAY || at == Net.GATEWAY;
-        return isWithGateway ? reception(from, at).meanSignal(atNanos) : between[from][at];
+        return isWithGateway
+                ? reception(from, at).meanSignal(atNanos)
+                : between(Math.min(from, at), Math.max(from, at));
+    }
+
+    private double between(int one, int other) {
+        if (Double.isNaN(between[one][other])) {
+            double probability = streams.open(Purpose.AUDIBILITY, one, other).nextDouble() + 0x1.0p-54;
+            between[one][other] =
+                    Decibels.toRatio(scenario.audibility().snrDb(groups.get(one), groups.get(other), probability));
+        }
+        return between[one][other];
     }
 
     @Override

@@ -23,6 +23,9 @@ import org.ionohaul.waveform.Emission;
  * disturbs the gateway is the same for all.
  */
 public final class NetTrials {
+    /** SNR in 3 kHz from which a station that listens hears another, in dB. */
+    public static final double AUDIBLE_DB = ModeWiring.OCCUPIED_OVER_FLOOR_DB;
+
     private final NetScenario scenario;
     private final NetRules rules;
     private final List<ModeWiring> wirings;
@@ -71,7 +74,7 @@ public final class NetTrials {
                                     ether,
                                     trace);
                 },
-                new NetEther(skies, Decibels.toRatio(ModeWiring.OCCUPIED_OVER_FLOOR_DB), densityRatio()),
+                new NetEther(skies, Decibels.toRatio(AUDIBLE_DB), densityRatio()),
                 Nanos.of(scenario.warmUpSeconds()),
                 Nanos.of(scenario.horizonSeconds()),
                 keepsAir);

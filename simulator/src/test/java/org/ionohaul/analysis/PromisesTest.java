@@ -15,6 +15,7 @@ import org.ionohaul.session.SessionResult;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.Proportion;
 import org.ionohaul.study.InventedStudy;
+import org.ionohaul.study.SizeGrid;
 import org.ionohaul.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
@@ -128,6 +129,62 @@ final class PromisesTest {
                     : 0;
         }
         assertTrue(alone <= studies * limit(ACCEPTED, studies), "named alone: " + alone);
+    }
+
+    /**
+     * An over of 1000 bytes each T seconds, T evenly from 1 to 3 s: 9 of 10 trials have n overs after n (1 + 2 x 0.9) s. The
+     * point of a contour is kept by so many trials in at least 95 of 100 studies, whichever of two modes is taken for it.
+     */
+    @Test
+    void thePointsOfContoursAreKeptAsOftenAsTheySay() {
+        int studies = 300;
+        int[] broken = new int[SizePromises.CONTOURS.size()];
+        for (int i = 0; i < studies; i++) {
+            List<SizePromises.OfMode> modes = overs(60).modes();
+            for (int contour = 0; contour < broken.length; contour++) {
+                double share = SizePromises.CONTOURS.get(contour);
+                double picked = Math.min(deadline(modes.get(0), contour), deadline(modes.get(1), contour));
+                broken[contour] += (picked / 20 - 1) / 2 < share ? 1 : 0;
+            }
+        }
+        for (int count : broken) {
+            assertTrue(count <= studies * limit(ACCEPTED, studies), "broken: " + count);
+            assertTrue(count > 0, "bounds that are never broken promise too little");
+        }
+    }
+
+    @Test
+    void contoursSayWhatTheTablesSay() {
+        SizePromises promises = overs(60);
+        for (SizePromises.OfMode mode : promises.modes()) {
+            for (SizePromises.ByDeadline row : mode.deadlines()) {
+                for (Promise cell : row.byConfidence()) {
+                    int contour = SizePromises.CONTOURS.indexOf(cell.confidence());
+                    if (contour >= 0) {
+                        long below = mode.contours().get(contour).stream()
+                                .filter(it -> it <= cell.deadlineSeconds())
+                                .count();
+                        assertEquals(cell.safeBytes(), below == 0 ? 0 : SizeGrid.BYTES.get((int) below - 1));
+                    }
+                }
+            }
+        }
+    }
+
+    private SizePromises overs(int trials) {
+        List<List<SessionResult>> sessions = IntStream.range(0, 2)
+                .mapToObj(mode -> IntStream.range(0, trials)
+                        .mapToObj(
+                                trial -> InventedStudy.inOvers(0, 1000 / (1 + 2 * random.nextDouble()), 100_000, 1000))
+                        .toList())
+                .toList();
+        return SizePromises.of(InventedStudy.oneFileStudy(100_000, List.of("a", "b"), sessions), 60, SURE)
+                .get(0);
+    }
+
+    /** Returns from when on 20 kB may be promised. */
+    private static double deadline(SizePromises.OfMode mode, int contour) {
+        return mode.contours().get(contour).get(SizeGrid.BYTES.indexOf(20_000L));
     }
 
     /** Of 40 trials 20 lose their link, 10 run out of patience, 6 get no call answered, 4 still send at the horizon. */

@@ -128,7 +128,8 @@ final class HostileTerminalTest {
     @DisplayName("a promise by a deadline beyond the horizon is answered or refused in words")
     void deadlinesBeyondTheHorizonEndInWords(String deadline) throws IOException {
         String file = written("river.toml", "River", "Brook");
-        int code = run("promise", file, "--by", deadline, "--trials", "2", "--threads", "1");
+        int code =
+                run("promise", file, "--by", deadline, "--trials", "2", "--threads", "1", "--out", folder.toString());
         assertTrue(code == ExitCode.DONE || code == ExitCode.BAD_INPUT, err::toString);
         assertFalse(err.toString().contains("Exception"), err::toString);
     }

@@ -90,4 +90,42 @@ final class NetCommandTest {
         assertEquals(ExitCode.BAD_INPUT, run("--set", "discipline.access=rooster", "--out", folder.toString()));
         assertTrue(err.toString().contains("did you mean \"roster\"?"), err::toString);
     }
+
+    private int check(String... more) {
+        return Main.commandLine(scenario -> new Trials(scenario)::run, Interruption.never())
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(Stream.concat(Stream.of("check", VALLEY), Stream.of(more))
+                        .toArray(String[]::new));
+    }
+
+    @Test
+    void checkSaysWhatWasUnderstoodOfANet() {
+        assertEquals(
+                ExitCode.DONE,
+                check("--set", "gateway.channels=3", "--set", "gateway.calls=true", "--set", "operators.patience=1 h"),
+                err::toString);
+        String told = out.toString().replaceAll("\\s+", " ");
+        for (String said : List.of(
+                "bridge-valley.toml: in order. 14 stations, 1 gateway, 100 trials.",
+                "A trial begins at 18:00 and is watched for 90 min, until 19:30.",
+                "3 channels, scanned, 5 s on each",
+                "what it has for a station it calls for",
+                "Valley desk is heard at 16 dB in the middle (12 to 20), hears them at 13 dB in the middle (8 to 18)",
+                "or when it is 1 h old",
+                "\"first report\" from each, 1.7 kB in the middle",
+                "once within 15 min after 18:05; priority 2; due in 15 min or 40 min",
+                "\"instruction\" for each",
+                "Of all pairs of stations 42 % are hidden from each other")) {
+            assertTrue(told.contains(said), said + " in " + told);
+        }
+        assertTrue(out.toString().lines().allMatch(it -> it.length() <= 80), out::toString);
+    }
+
+    @Test
+    void checkTellsWhatIsWrongWithANet() {
+        assertEquals(ExitCode.BAD_INPUT, check("--set", "group.1.cont=3", "--set", "operators.listens=soon"));
+        assertTrue(err.toString().contains("did you mean \"group.1.count\"?"), err::toString);
+        assertTrue(err.toString().contains("\"soon\" is not a time"), err::toString);
+    }
 }

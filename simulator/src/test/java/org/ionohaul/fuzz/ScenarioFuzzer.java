@@ -2,6 +2,7 @@ package org.ionohaul.fuzz;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,8 @@ import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.NetReader;
+import org.ionohaul.scenario.NetScenario;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -29,11 +32,20 @@ import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
 import org.ionohaul.study.TrialPool;
 import org.ionohaul.study.TrialRow;
+import org.ionohaul.traffic.NetCsv;
+import org.ionohaul.traffic.NetFindings;
+import org.ionohaul.traffic.NetJson;
+import org.ionohaul.traffic.NetPage;
+import org.ionohaul.traffic.NetPoint;
+import org.ionohaul.traffic.NetSheet;
+import org.ionohaul.traffic.NetText;
+import org.ionohaul.trial.NetTrial;
+import org.ionohaul.trial.NetTrials;
 import org.ionohaul.trial.Trials;
 
 /**
  * What must hold of any text that is given as scenario, modes, tables and settings: it is read, and then its trials run and can
- * be reported, logged runs placed and cases checked, or its problems are told in lines of bounded length and number that a
+ * be reported, logged runs placed and cases checked, a net run and reported, or its problems are told in lines of bounded length and number that a
  * terminal only shows. Anything else that is thrown is a fault.
  */
 public final class ScenarioFuzzer {
@@ -60,6 +72,9 @@ public final class ScenarioFuzzer {
         WrittenInput input = WrittenInput.of(text);
         SourceFiles files = SourceFiles.of(input.files());
         boolean isStudy = text.hashCode() % STUDY_EVERY == 0;
+        if (NetReader.isNet(files, WrittenInput.SCENARIO)) {
+            return isReadOrTold(() -> runNet(files, input.changes()));
+        }
         return isReadOrTold(() -> {
             Understood understood = ScenarioReader.understand(files, WrittenInput.SCENARIO, input.changes());
             run(understood.scenario(), files, input.changes(), isStudy);
@@ -119,6 +134,36 @@ public final class ScenarioFuzzer {
         new TextReport(findings).lines().forEach(ScenarioFuzzer::requirePlain);
         for (var entry : List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(result))) {
             entry.writeTo(OutputStream.nullOutputStream());
+        }
+    }
+
+    private static void runNet(SourceFiles files, Map<String, String> changes) throws IOException, ScenarioProblems {
+        NetScenario read = NetReader.read(files, WrittenInput.SCENARIO, changes).scenario();
+        double horizonSeconds = Math.min(read.horizonSeconds(), LONGEST_HORIZON_SECONDS);
+        NetScenario net = new NetScenario(
+                read.name(),
+                read.title(),
+                read.seed(),
+                1,
+                horizonSeconds,
+                read.clockSeconds(),
+                Math.min(read.warmUpSeconds(), horizonSeconds / 2),
+                read.groups(),
+                read.gateway(),
+                read.gatewayOperator(),
+                read.discipline(),
+                read.audibility());
+        new NetSheet(net).lines().forEach(ScenarioFuzzer::requirePlain);
+        NetTrial trial = new NetTrials(net).run(0, true);
+        NetFindings findings = NetFindings.of(net, List.of(trial));
+        new NetText(findings).lines().forEach(ScenarioFuzzer::requirePlain);
+        Provenance provenance = NetReader.provenance(files, WrittenInput.SCENARIO, changes);
+        List<NetPoint> points = List.of(new NetPoint("", findings));
+        for (var entry : List.of(
+                NetPage.of(findings, trial, provenance),
+                new NetCsv("", points),
+                new NetJson("", points, provenance, net.trials()))) {
+            entry.writeTo(Writer.nullWriter());
         }
     }
 

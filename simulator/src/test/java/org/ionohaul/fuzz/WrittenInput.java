@@ -28,6 +28,8 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
     /** More of them would be changed at the cost of everything else. */
     private static final int LINES_OF_TABLE = 20;
 
+    private static final int MODES_OF_A_NET = 3;
+
     private static final Pattern HEAD = Pattern.compile("(?m)^#### ([\\w./-]+)$\\n?");
 
     /** Takes a text apart; what stands before the first head is the scenario. */
@@ -61,7 +63,7 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
                 .toList();
     }
 
-    /** Returns every shipped scenario with its tables, every shipped mode, and every wrong file of the golden ones. */
+    /** Returns every shipped scenario with its tables, every shipped mode and net, and every wrong file of the golden ones. */
     static List<String> seeds() throws IOException {
         List<String> seeds = new ArrayList<>();
         List<Path> scenarios = tomlIn(SHIPPED);
@@ -74,6 +76,14 @@ record WrittenInput(Map<String, String> files, Map<String, String> changes) {
                     + "#### modes/" + mode + ".toml\n" + Files.readString(file)
                     + "#### --set\nsky.losses = 9 dB ± 3 dB\ntrials = 3\n"
                     + tablesOf(scenario, mode));
+        }
+        for (Path net : tomlIn(SHIPPED.resolve("nets"))) {
+            for (Path file : modes.subList(0, MODES_OF_A_NET)) {
+                String mode = file.getFileName().toString().replace(".toml", "");
+                seeds.add(Files.readString(net).replaceAll("(?m)^modes = .*$", "modes = [\"" + mode + "\"]")
+                        + "#### modes/" + mode + ".toml\n" + Files.readString(file)
+                        + "#### --set\ndiscipline.access = roster\ntrials = 3\n");
+            }
         }
         for (Path wrong : tomlIn(WRONG)) {
             seeds.add(Files.readString(wrong));

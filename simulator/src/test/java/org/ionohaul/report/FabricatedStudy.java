@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.NetRates;
 import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.SkyAnswers;
@@ -144,8 +145,26 @@ public final class FabricatedStudy {
                 false,
                 skies,
                 sky(result.scenario()),
+                rates(result.scenario()),
                 Findings.races(result, summary, 600, new FabricatedRerun(result.scenario())),
                 provenance());
+    }
+
+    /** "quick" gains 50 bit/s a decibel from 0 dB on, "tough" 20 bit/s from -15 dB on; of two trials each a tenth apart. */
+    private static NetRates rates(Scenario scenario) {
+        return new NetRates(
+                2,
+                600,
+                scenario.modes().stream()
+                        .map(mode -> new NetRates.OfMode(mode, rates(mode.name().equals("quick"))))
+                        .toList());
+    }
+
+    private static List<NetRates.Point> rates(boolean isQuick) {
+        return NetRates.SNR_DB.stream()
+                .map(snrDb -> Math.max(0, isQuick ? 50 * snrDb : 20 * (snrDb + 15)))
+                .map(rate -> new NetRates.Point(List.of(0.9 * rate, 1.1 * rate)))
+                .toList();
     }
 
     /** The later the trial, the less the far end hears: 20 dB on trial 0, a tenth of a decibel less a trial. */

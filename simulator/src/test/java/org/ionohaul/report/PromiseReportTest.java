@@ -1,10 +1,13 @@
 package org.ionohaul.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.study.StudyResult;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +39,30 @@ final class PromiseReportTest {
         // 1 - 0.05 / 2 with two modes: ln 0.025 / ln 0.99 = 367.04.
         assertTrue(sizes.contains("368 are needed") && sizes.contains("?"), sizes);
         assertTrue(times.contains("368 are needed") && times.contains("?"), times);
+    }
+
+    /** Of each mode a picture with what may be promised by the deadline asked for, and the text's table behind it. */
+    @Test
+    void thePageShowsContoursOfEveryModeAndDirection() {
+        StudyResult study = FabricatedStudy.result();
+        ChartPage page = PromisePage.ofSizes(study, SizePromises.of(study, 540, 0.9), FabricatedStudy.provenance());
+        assertEquals(4, page.charts().size(), "two modes, two directions");
+        for (Chart chart : page.charts()) {
+            assertTrue(chart.reading().startsWith("Within 9 min, on at least 9 of 10 trials: up to "), chart::reading);
+            String svg = chart.picture().svg(520);
+            assertEquals(3, svg.split("class=\"band m", -1).length - 1, svg);
+            assertTrue(svg.contains("Within 9 minutes\n"), svg);
+        }
+        assertTrue(page.paragraphs().get(1).contains("Within 9 min promise up to "), page::reading);
+    }
+
+    @Test
+    void thePageOfOneFileHasItsSentencesAndItsSafeTimes() {
+        StudyResult study = FabricatedStudy.result();
+        ChartPage page = PromisePage.ofFile(study, FilePromises.of(study, 0.9), FabricatedStudy.provenance());
+        assertEquals(2, page.charts().size());
+        assertTrue(page.paragraphs().get(1).contains("50 kB within 5 min: on at least "), page::reading);
+        assertEquals("9 of 10", page.charts().get(0).table().heads().get(3).text());
     }
 
     private static List<String> sizes(double confidence) {

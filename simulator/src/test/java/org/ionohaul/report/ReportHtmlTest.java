@@ -72,14 +72,15 @@ final class ReportHtmlTest {
     void everyChartTellsThoseWhoHearItWhatItShowsAndHasItsNumbersInTables() throws IOException {
         String page = page(100);
         int charts = count(page, "class=\"picture\"");
-        assertEquals(2 * 6 + 2 + 1, charts, "six a case, one a direction, one sky");
+        assertEquals(2 * 6 + 2 + 1 + 1, charts, "six a case, one a direction, the rates, one sky");
         assertEquals(
                 charts,
                 Pattern.compile("role=\"img\" aria-label=\"[^\"]{20,}\"")
                         .matcher(page)
                         .results()
                         .count());
-        assertEquals(2 * 4 + 2 + 1, count(page, "<details class=\"behind\" open>"), "others have the table above them");
+        assertEquals(
+                2 * 4 + 2 + 1 + 1, count(page, "<details class=\"behind\" open>"), "others have the table above them");
         assertEquals(2 * charts, count(page, "<svg"), "for phones and for more room");
     }
 

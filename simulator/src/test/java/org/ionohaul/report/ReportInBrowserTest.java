@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The report as a browser shows it; skipped where there is none, which the test run says. */
 final class ReportInBrowserTest {
     private static final int RACES = 2;
-    private static final int CHARTS = RACES + 2 * 5 + 2 + 1;
+    private static final int CHARTS = RACES + 2 * 5 + 2 + 1 + 1;
 
     @TempDir
     private Path folder = Path.of("");
@@ -89,10 +89,10 @@ final class ReportInBrowserTest {
         assertFalse(dark.contains("faint"), dark);
     }
 
-    /** Two races and, for two cases each, lines; and two size charts. */
+    /** Two races and, for two cases each, lines; two size charts; and the rates. */
     @Test
     void everyPictureColoursModesByName() throws IOException {
-        assertEquals(4 * (2 + 2 + 2), count(shown().seen(), " colours Quick #0072b2, Tough #d55e00\n"));
+        assertEquals(4 * (2 + 2 + 2 + 1), count(shown().seen(), " colours Quick #0072b2, Tough #d55e00\n"));
     }
 
     @Test
@@ -130,7 +130,7 @@ final class ReportInBrowserTest {
         Files.writeString(page, Files.readString(page).replace(PageScript.text(), ""));
         String dom = shown().dom();
         assertEquals(2 * CHARTS, count(dom, "<svg"), "for phones and for more room");
-        assertEquals(2 * 4 + 2 + 1, count(dom, "<details class=\"behind\" open"));
+        assertEquals(2 * 4 + 2 + 1 + 1, count(dom, "<details class=\"behind\" open"));
         assertEquals(count(dom, "<details class=\"fold\""), count(dom, "<details class=\"fold\" open"));
         assertEquals(4 * CHARTS, count(shown().seen(), "drawn 1\n"), "and they are seen");
     }

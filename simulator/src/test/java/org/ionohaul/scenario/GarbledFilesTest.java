@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +28,21 @@ final class GarbledFilesTest {
             refused += isRefused(() -> ScenarioReader.read(file)) ? 1 : 0;
         }
         assertTrue(refused > ROUNDS / 2, "refused " + refused);
+    }
+
+    @Test
+    void aGarbledNetIsReadOrItsProblemsAreTold(@TempDir Path folder) throws IOException {
+        Random chance = new Random(1);
+        List<String> lines = Files.readAllLines(ShippedFilesTest.SCENARIOS.resolve("nets/bridge-valley.toml"));
+        Path mode = Path.of("modes", "patient-climber.toml");
+        Files.createDirectories(folder.resolve("modes"));
+        Files.copy(ShippedFilesTest.SCENARIOS.resolve(mode), folder.resolve(mode));
+        int refused = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            Path file = Files.write(folder.resolve("garbled.toml"), garbled(lines, chance));
+            refused += isRefused(() -> NetReader.read(SourceFiles.DISK, file, Map.of())) ? 1 : 0;
+        }
+        assertTrue(refused > ROUNDS / 4 && refused < ROUNDS, "refused " + refused);
     }
 
     @Test

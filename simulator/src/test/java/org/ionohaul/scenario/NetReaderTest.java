@@ -76,6 +76,8 @@ final class NetReaderTest {
     @CsvSource(delimiter = '|', textBlock = """
             group.1.count              | 0             | group.1.count: must be from 1 to 500 stations, but is 0
             load                       | -1            | load: -1 is no number above 0 and up to 1000
+            load                       | nan           | load: NaN is no number above 0 and up to 1000
+            operators.redial-growth    | inf           | operators.redial-growth: Infinity is no number above 0 and up to 1000
             warm-up                    | 90 min        | warm-up: must be shorter than the horizon, but is "90 min"
             gateway.channels           | 21            | gateway.channels: must be from 1 to 20, but is 21
             group.1.gateway.snr        | 13            | group.1.gateway.snr: 13 has no unit

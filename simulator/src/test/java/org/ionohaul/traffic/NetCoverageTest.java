@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.ionohaul.net.Arrivals;
 import org.ionohaul.net.MessageKind;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.NetScenario;
+import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.trial.NetTrial;
 import org.junit.jupiter.api.Test;
@@ -95,5 +98,63 @@ final class NetCoverageTest {
             trials.add(messages);
         }
         return trials;
+    }
+
+    /**
+     * Two values of a key that are alike: one may be called best in 5 of 100 studies at most (two intervals of 95 % that must lie
+     * clear of each other are stricter than that); of 150 in 7.5 give or take four standard errors of 2.7.
+     */
+    @Test
+    void ofTwoAlikeNoneIsCalledBest() throws ScenarioProblems {
+        NetScenario scenario = new ValleyNet(Map.of(), 1).scenario();
+        MessageKind first = scenario.groups().get(0).kinds().get(0);
+        int named = 0;
+        for (int study = 0; study < 150; study++) {
+            named += sentence(scenario, first, study, study + STUDIES).contains("is best") ? 1 : 0;
+        }
+        assertTrue(named <= 7.5 + 4 * 2.7, "named " + named);
+    }
+
+    @Test
+    void theOneThatIsFarBetterIsCalledBest() throws ScenarioProblems {
+        NetScenario scenario = new ValleyNet(Map.of(), 1).scenario();
+        MessageKind first = scenario.groups().get(0).kinds().get(0);
+        List<NetPoint> points = List.of(
+                new NetPoint("slow", findings(scenario, first, 1, 3)),
+                new NetPoint("fast", findings(scenario, first, 2, 1)));
+        String sentence = new Ranking(points).sentences().get(0);
+        assertTrue(sentence.startsWith("first report in 15 min: fast is best, "), sentence);
+        assertTrue(sentence.contains("; then slow "), sentence);
+    }
+
+    private static String sentence(NetScenario scenario, MessageKind kind, int one, int other) {
+        return new Ranking(List.of(
+                        new NetPoint("one", findings(scenario, kind, one, 1)),
+                        new NetPoint("other", findings(scenario, kind, other, 1))))
+                .sentences()
+                .get(0);
+    }
+
+    /** Made-up trials whose messages are of one kind of a net; each takes so many times as long. */
+    private static NetFindings findings(NetScenario scenario, MessageKind kind, int study, int slower) {
+        List<NetTrial> trials = trials(study).stream()
+                .map(it -> new NetTrial(
+                        it.stream().map(each -> slowed(each, kind, slower)).toList(), 0, 0, 0, 0, 0, 0, List.of()))
+                .toList();
+        return NetFindings.of(scenario, trials);
+    }
+
+    private static NetTrial.Message slowed(NetTrial.Message message, MessageKind kind, int slower) {
+        long through = message.writtenNanos() + slower * (message.deliveredNanos() - message.writtenNanos());
+        boolean isThrough = message.isDelivered() && through <= 1e9 * END_SECONDS;
+        return new NetTrial.Message(
+                kind,
+                1,
+                100,
+                message.writtenNanos(),
+                message.begunNanos(),
+                isThrough ? through : NetTrial.NEVER,
+                NetTrial.NEVER,
+                1);
     }
 }
