@@ -107,8 +107,9 @@ final class NewCommandTest {
         assertEquals(ExitCode.BAD_INPUT, run("--by", "25 h"));
         assertTrue(
                 err.toString()
-                        .startsWith("--by: \"25 h\" is more than a day, and nothing is watched for longer; write a time of at"
-                                + " most \"24 h\""),
+                        .startsWith(
+                                "--by: \"25 h\" is more than a day, and nothing is watched for longer; write a time of at"
+                                        + " most \"24 h\""),
                 err::toString);
         assertEquals(ExitCode.DONE, run("--by", "24 h"), err::toString);
     }

@@ -88,7 +88,9 @@ final class SlipsOnTheCommandLineTest {
     void aScenarioThatCameAlongIsFoundFromAnotherFolder(@TempDir Path elsewhere) {
         System.setProperty("ionohaul.home", "..");
         try {
-            assertEquals(ExitCode.BAD_INPUT, run("study", elsewhere.resolve("river-watch").toString()));
+            assertEquals(
+                    ExitCode.BAD_INPUT,
+                    run("study", elsewhere.resolve("river-watch").toString()));
         } finally {
             System.clearProperty("ionohaul.home");
         }

@@ -31,7 +31,6 @@ import org.ionohaul.scenario.ScenarioText;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.TrialPool;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -120,12 +119,7 @@ final class LearningCalibrationTest {
         Understood understood(int log) {
             Map<String, String> all = new HashMap<>(changes);
             all.putAll(Map.of(
-                    "seed",
-                    Integer.toString(300 + log),
-                    "horizon",
-                    "10 min",
-                    "transfer.1.deadlines",
-                    "[\"5 min\"]"));
+                    "seed", Integer.toString(300 + log), "horizon", "10 min", "transfer.1.deadlines", "[\"5 min\"]"));
             try {
                 return ScenarioReader.understand(SourceFiles.DISK, file, all);
             } catch (ScenarioProblems e) {
@@ -174,8 +168,15 @@ final class LearningCalibrationTest {
         double snrDb = understood.scenario().sky().conditions(truth).far().snrDb()
                 + 3 * ZigguratSampler.NormalizedGaussian.of(random).sample();
         List<LoggedRun> read = new ArrayList<>(runs);
-        read.set(5, with(runs.get(5), EndReadings.NONE, new EndReadings(
-                Optional.of(new Reading(snrDb, HowRead.AVERAGE, 3)), Optional.empty(), Optional.empty())));
+        read.set(
+                5,
+                with(
+                        runs.get(5),
+                        EndReadings.NONE,
+                        new EndReadings(
+                                Optional.of(new Reading(snrDb, HowRead.AVERAGE, 3)),
+                                Optional.empty(),
+                                Optional.empty())));
         return read;
     }
 
@@ -188,11 +189,18 @@ final class LearningCalibrationTest {
         List<LoggedRun> read = new ArrayList<>(runs);
         read.set(1, with(runs.get(1), noise(shown(near.noiseDbm(), random)), EndReadings.NONE));
         read.set(4, with(runs.get(4), EndReadings.NONE, noise(shown(far.noiseDbm(), random))));
-        read.set(5, with(runs.get(5), EndReadings.NONE, new EndReadings(
-                Optional.empty(),
-                Optional.of(new Reading(
-                        shown(far.signalDbm() + lookDb, random), HowRead.GLANCE, Reading.USUAL_ACCURACY_DB)),
-                Optional.empty())));
+        read.set(
+                5,
+                with(
+                        runs.get(5),
+                        EndReadings.NONE,
+                        new EndReadings(
+                                Optional.empty(),
+                                Optional.of(new Reading(
+                                        shown(far.signalDbm() + lookDb, random),
+                                        HowRead.GLANCE,
+                                        Reading.USUAL_ACCURACY_DB)),
+                                Optional.empty())));
         return read;
     }
 
@@ -205,7 +213,8 @@ final class LearningCalibrationTest {
 
     /** A meter that is off and read to whole S-units (IARU Region 1, R.1), the whole as inexact as a meter of which nothing is known: 3 dB. */
     private static double shown(double dbm, UniformRandomProvider random) {
-        double off = dbm + METER_ERROR_DB * ZigguratSampler.NormalizedGaussian.of(random).sample();
+        double off = dbm
+                + METER_ERROR_DB * ZigguratSampler.NormalizedGaussian.of(random).sample();
         return S9_DBM + S_UNIT_DB * Math.rint((off - S9_DBM) / S_UNIT_DB);
     }
 

@@ -136,9 +136,7 @@ final class InventedChoice implements World {
                     Direction.UPLOAD,
                     bytes,
                     OptionalLong.empty(),
-                    isOff
-                            ? LoggedOutcome.BROKEN_OFF
-                            : isThrough ? LoggedOutcome.DELIVERED : LoggedOutcome.GAVE_UP,
+                    isOff ? LoggedOutcome.BROKEN_OFF : isThrough ? LoggedOutcome.DELIVERED : LoggedOutcome.GAVE_UP,
                     OptionalLong.empty(),
                     isOff || !isThrough
                             ? Optional.of(watch.written(isOff ? patienceSeconds : run.endedSeconds()))

@@ -29,6 +29,7 @@ final class PerMinuteTest {
 
     /** Not the middle: where both choices are alike, which one is made hangs on a draw, and the jackknife is no guide. */
     private static final double THRESHOLD = 0.6;
+
     private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
     private static final List<Candidate.Listen> METERS =
             List.of(meter(1200, 0.25), meter(60, 1), meter(240, 0.5), meter(240, 2));
@@ -54,7 +55,8 @@ final class PerMinuteTest {
         public SimulatedRun chosen(int mode, double[] scores, long number) {
             UniformRandomProvider random = InventedChoice.random(seed + 31L * number + mode);
             double steepness = mode == 0 ? 0 : 20;
-            double seconds = DEADLINE_SECONDS * Math.exp(0.1 * (steepness * (scores[0] - THRESHOLD) + InventedChoice.normal(random)));
+            double seconds = DEADLINE_SECONDS
+                    * Math.exp(0.1 * (steepness * (scores[0] - THRESHOLD) + InventedChoice.normal(random)));
             return new SimulatedRun(seconds, seconds + 10, 1000);
         }
 
@@ -91,8 +93,7 @@ final class PerMinuteTest {
     }
 
     private static double fewerWrong(Candidate.Listen meter) {
-        return NORMAL.cumulativeProbability(-THRESHOLD)
-                - PreposteriorTest.wrongAfter(THRESHOLD, meter.deviationDb());
+        return NORMAL.cumulativeProbability(-THRESHOLD) - PreposteriorTest.wrongAfter(THRESHOLD, meter.deviationDb());
     }
 
     private static Worth worth(Valuation.Found found, Candidate.Listen meter) {
@@ -126,7 +127,8 @@ final class PerMinuteTest {
             List<Double> told = each.worths().stream()
                     .map(it -> it.fewerWrongPerMinute().value())
                     .toList();
-            assertTrue(IntStream.range(1, told.size()).allMatch(it -> told.get(it - 1) >= told.get(it)), told::toString);
+            assertTrue(
+                    IntStream.range(1, told.size()).allMatch(it -> told.get(it - 1) >= told.get(it)), told::toString);
             assertTrue(each.worths().get(0).mayBeBest());
             toldBehind += worth(each, exact).mayBeBest() ? 0 : 1;
             Worth most = each.worths().stream()
