@@ -88,9 +88,9 @@ final class LearningCalibrationTest {
         },
         /**
          * The real simulator on a scenario that states levels of which none is known: such runs once more, with what meters showed in
-         * whole S-units, at both ends: noise at each, and a glance at the signal.
+         * whole S-units, at both ends: noise at each, and a glance at the signal. Not in the table, for the time it takes.
          */
-        METERS(100, 150) {
+        METERS(0, 150) {
             @Override
             LogModel drawn(double[] truth, int log) {
                 return simulated(LEVELS, truth, log, LearningCalibrationTest::withMeters);
@@ -290,7 +290,7 @@ final class LearningCalibrationTest {
     }
 
     @ParameterizedTest
-    @EnumSource(Case.class)
+    @EnumSource(value = Case.class, mode = EnumSource.Mode.EXCLUDE, names = "METERS")
     void theTableHoldsEveryLog(Case kind) throws IOException {
         if (IS_RENEWED) {
             List<String> lines = new ArrayList<>(List.of(HEAD));
@@ -329,18 +329,20 @@ final class LearningCalibrationTest {
             names = {"SIMULATOR", "METERS"})
     void theSimulatorsTruthsLieAmongWhatIsBelieved(Case kind) {
         // The simulator changes more often than its table is renewed, so its logs are not those published. A truth lies
-        // beyond all of
-        // 1,000 draws in 2 of 1,000 cases: twice or more among twelve in 3 of 10,000.
-        long beyond = IntStream.range(0, REPEATED)
+        // beyond all of 1,000 draws in 2 of 1,000 cases: twice or more among twelve in 3 of 10,000. Ranges of 95 % hold
+        // fewer than nine of twelve in 2 of 10,000 (binomial distribution).
+        List<Double> ranks = IntStream.range(0, REPEATED)
                 .mapToObj(log -> Outcome.of(kind, log))
                 .flatMap(it -> it.ranks().stream())
-                .filter(it -> it == 0 || it == 1)
-                .count();
-        assertTrue(beyond <= 1, beyond + " of " + REPEATED * UNKNOWNS);
+                .toList();
+        long beyond = ranks.stream().filter(it -> it == 0 || it == 1).count();
+        assertTrue(beyond <= 1, ranks::toString);
+        long held = ranks.stream().filter(it -> it >= 0.025 && it <= 0.975).count();
+        assertTrue(held >= 9, ranks::toString);
     }
 
     @ParameterizedTest
-    @EnumSource(Case.class)
+    @EnumSource(value = Case.class, mode = EnumSource.Mode.EXCLUDE, names = "METERS")
     void ranksAreUniformAndIntervalsHoldTheTruthAsOftenAsTheySay(Case kind) throws IOException {
         List<Outcome> published = published(kind);
         assertEquals(kind.logs, published.size());
