@@ -19,7 +19,7 @@ final class RareQuestion {
             arity = "0..1",
             fallbackValue = USUAL,
             description = "Tells how seldom a deadline is missed where that is too seldom to be counted (at most 1 in 20 trials): from N"
-                    + " trials, " + USUAL + " if no number is given, those that come near a miss are tried on from there. Takes some ten"
+                    + " trials, " + USUAL + " if no number is given, those that come near a miss are tried on from there. Takes some twenty"
                     + " times N trials a deadline and mode. Four times as many halve the uncertainty.",
             converter = CountConverter.class)
     private Optional<Integer> trees = Optional.empty();

@@ -11,13 +11,14 @@ import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
 
 /** How seldom deadlines are missed, in words: the worse end first. */
 public final class RareWords {
     private static final String METHOD =
             "Misses too rare to be counted, from trials that come near one and are tried on from there. A range is made to hold"
-                    + " the true chance in about 95 of 100 such runs; \"at most\" is its worse end. Where the order or size of"
-                    + " chances matters, look at the ranges: they are wide.";
+                    + " the true chance in about 95 of 100 such runs; \"at most\" is its worse end, of either method."
+                    + " Fewer than " + RareChance.FEWEST_ARRIVED + " tries that came there tell no range: a larger N may.";
     private static final String WHOSE =
             "These are chances of the sky and the stations as the scenario describes them. What it does not describe (a broken"
                     + " antenna, no power, a mistaken frequency, an operator called away) happens more often than 1 in 1,000, and"
@@ -62,7 +63,7 @@ public final class RareWords {
         return miss.found()
                 .filter(RareChance::isTold)
                 .map(it -> "at most " + oneIn(it.chance().high()))
-                .orElse("not told");
+                .orElseGet(() -> "at most " + oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()) + ", as counted");
     }
 
     private static String found(RareMiss miss) {
