@@ -66,7 +66,8 @@ final class NeedsOnTenPathsTest {
                 for (FadingCondition path : PATHS) {
                     double lower = number(lines.get(i - 1), path);
                     double higher = number(lines.get(i), path);
-                    // Heard at other instants: a tenth of 400 is known to 0.015, some 0.3 dB; three times that of a difference.
+                    // Heard at other instants: a tenth of 400 is known to 0.015, some 0.3 dB; three times that of a
+                    // difference.
                     assertTrue(higher >= lower - 3 * 0.3 * Math.sqrt(2), lines.get(i) + ", " + path);
                 }
             }
