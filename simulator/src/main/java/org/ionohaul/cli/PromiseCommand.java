@@ -8,17 +8,17 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
-import org.ionohaul.rare.RareMiss;
-import org.ionohaul.report.RareCsv;
-import org.ionohaul.report.RareWords;
 import org.ionohaul.report.PromisePage;
 import org.ionohaul.report.PromiseReport;
+import org.ionohaul.report.RareCsv;
+import org.ionohaul.report.RareWords;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
@@ -142,8 +142,12 @@ final class PromiseCommand implements Callable<Integer> {
         }
         ResultFolder folder = out.folder(choice.folderName(asked, question(deadlineSeconds)));
         NotWritten.write(folder, files);
-        print(List.of("", "Written to " + folder.path() + ": "
-                        + String.join(", ", files.stream().map(ResultFolder.Text::fileName).toList())));
+        print(List.of(
+                "",
+                "Written to " + folder.path() + ": "
+                        + String.join(
+                                ", ",
+                                files.stream().map(ResultFolder.Text::fileName).toList())));
         return ExitCode.DONE;
     }
 

@@ -1,10 +1,10 @@
 package org.ionohaul.rare;
 
 import org.ionohaul.random.TrialStreams;
+import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
-import org.ionohaul.scenario.Direction;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.trial.Trials;
 import org.ionohaul.trial.UncertainDraws;
@@ -39,9 +39,11 @@ public final class MissedDeadline implements Score {
 
     @Override
     public double of(TrialStreams chance) {
-        SessionResult result = trials.run(
-                transfer, direction, mode, scenario.sky().conditions(new UncertainDraws(chance)), chance);
-        double seconds = result.deliveredNanos().isPresent() ? result.deliveredNanos().getAsLong() / 1e9 : Double.POSITIVE_INFINITY;
+        SessionResult result =
+                trials.run(transfer, direction, mode, scenario.sky().conditions(new UncertainDraws(chance)), chance);
+        double seconds = result.deliveredNanos().isPresent()
+                ? result.deliveredNanos().getAsLong() / 1e9
+                : Double.POSITIVE_INFINITY;
         return seconds <= deadlineSeconds ? seconds : Double.POSITIVE_INFINITY;
     }
 }

@@ -70,8 +70,8 @@ public record RareMiss(
 
     private static Optional<RareChance> found(
             StudyResult result, CaseTrials trials, ModeTrials mode, double deadline, int trees, TrialPool pool) {
-        Score score = new MissedDeadline(
-                result.scenario(), trials.transfer(), trials.direction(), mode.mode(), deadline);
+        Score score =
+                new MissedDeadline(result.scenario(), trials.transfer(), trials.direction(), mode.mode(), deadline);
         Splitting splitting = new Splitting(score, result.scenario().seed() ^ OTHER_SEED, pool);
         return splitting.ladder().flatMap(ladder -> splitting.chance(ladder, trees));
     }

@@ -68,7 +68,8 @@ public final class Splitting {
 
         /** Returns a trial as likely as another, given that both score at least so high. */
         Scored moved(Scored from, double atLeast) {
-            Scored tried = scored(from.chance().redrawn((number << MOVES_BITS) + trials, SHARES[trials % SHARES.length]));
+            Scored tried =
+                    scored(from.chance().redrawn((number << MOVES_BITS) + trials, SHARES[trials % SHARES.length]));
             return tried.score() >= atLeast ? tried : from;
         }
 
@@ -119,7 +120,8 @@ public final class Splitting {
             copies.add(each);
             scouts += all.size();
             long first = scouts;
-            List<List<Scored>> moved = pool.run(on.size(), i -> new Tree(first + i).copies(List.of(on.get(i)), each, level));
+            List<List<Scored>> moved =
+                    pool.run(on.size(), i -> new Tree(first + i).copies(List.of(on.get(i)), each, level));
             if (moved.size() < on.size()) {
                 return Optional.empty();
             }

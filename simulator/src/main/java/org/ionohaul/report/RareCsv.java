@@ -50,7 +50,9 @@ public record RareCsv(List<RareMiss> misses) implements ResultFolder.Text {
                 .filter(it -> it.isTold())
                 .ifPresentOrElse(
                         it -> line.addAll(List.of(
-                                it.chance().value(), it.chance().low(), it.chance().high())),
+                                it.chance().value(),
+                                it.chance().low(),
+                                it.chance().high())),
                         () -> line.addAll(List.of("", "", "")));
         miss.found()
                 .ifPresentOrElse(

@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.ionohaul.rare.RareChance;
 import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.Cell;
@@ -18,7 +19,8 @@ public final class RareWords {
     private static final String METHOD =
             "Misses too rare to be counted, from trials that come near one and are tried on from there. A range is made to hold"
                     + " the true chance in about 95 of 100 such runs; \"at most\" is its worse end, of either method."
-                    + " Fewer than " + RareChance.FEWEST_ARRIVED + " tries that came there tell no range: a larger N may.";
+                    + " Fewer than " + RareChance.FEWEST_ARRIVED
+                    + " tries that came there tell no range: a larger N may.";
     private static final String WHOSE =
             "These are chances of the sky and the stations as the scenario describes them. What it does not describe (a broken"
                     + " antenna, no power, a mistaken frequency, an operator called away) happens more often than 1 in 1,000, and"
@@ -31,7 +33,9 @@ public final class RareWords {
         List<String> lines = new ArrayList<>(List.of("", "Rare misses", "==========="));
         if (misses.isEmpty()) {
             lines.addAll(TextWrap.lines(
-                    "Every mode misses every deadline on more than 1 in 20 trials: that is counted, not rare.", "", width));
+                    "Every mode misses every deadline on more than 1 in 20 trials: that is counted, not rare.",
+                    "",
+                    width));
             return lines;
         }
         lines.addAll(new TextTable(table(scenario, misses)).lines(width));
@@ -63,7 +67,8 @@ public final class RareWords {
         return miss.found()
                 .filter(RareChance::isTold)
                 .map(it -> "at most " + oneIn(it.chance().high()))
-                .orElseGet(() -> "at most " + oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()) + ", as counted");
+                .orElseGet(() -> "at most "
+                        + oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()) + ", as counted");
     }
 
     private static String found(RareMiss miss) {
@@ -72,7 +77,8 @@ public final class RareWords {
         }
         RareChance found = miss.found().get();
         return found.isTold()
-                ? "about " + oneIn(found.chance().value()) + " (" + oneIn(found.chance().low()) + " to "
+                ? "about " + oneIn(found.chance().value()) + " ("
+                        + oneIn(found.chance().low()) + " to "
                         + oneIn(found.chance().high()) + ")"
                 : found.arrived() + " of " + SizeText.grouped(found.begun()) + " tries came there";
     }
@@ -80,7 +86,10 @@ public final class RareWords {
     /** Returns a chance as one in so many, to two figures. */
     static String oneIn(double chance) {
         double many = 1 / chance;
+        if (many < 10) {
+            return "1 in " + String.format(Locale.ROOT, "%.1f", many).replace(".0", "");
+        }
         double step = Math.pow(10, Math.floor(Math.log10(many)) - 1);
-        return "1 in " + SizeText.grouped(many < 10 ? Math.round(10 * many) / 10.0 : Math.round(many / step) * step);
+        return "1 in " + SizeText.grouped(Math.round(many / step) * step);
     }
 }

@@ -39,12 +39,7 @@ final class MissedDeadlineTest {
         long missed = pool
                 .run(
                         COUNTED,
-                        trial -> trials.run(
-                                        roster,
-                                        Direction.UPLOAD,
-                                        mode,
-                                        trial,
-                                        SessionTrace.NONE)
+                        trial -> trials.run(roster, Direction.UPLOAD, mode, trial, SessionTrace.NONE)
                                 .deliveredNanos()
                                 .isPresent())
                 .stream()
@@ -52,7 +47,8 @@ final class MissedDeadlineTest {
                 .count();
         Score score = new MissedDeadline(demo("41"), roster, Direction.UPLOAD, mode, DEADLINE_SECONDS);
         Splitting splitting = new Splitting(score, 41, pool);
-        RareChance found = splitting.chance(splitting.ladder().orElseThrow(), 400).orElseThrow();
+        RareChance found =
+                splitting.chance(splitting.ladder().orElseThrow(), 400).orElseThrow();
         double share = new Proportion(Math.toIntExact(missed), COUNTED).share();
         double error = Math.hypot(Math.sqrt(share / COUNTED), found.standardError());
         assertTrue(missed >= 5 && found.isTold(), missed + " counted, " + found);
@@ -76,6 +72,9 @@ final class MissedDeadlineTest {
     }
 
     private static Scenario demo(String seed) throws ScenarioProblems {
-        return ScenarioReader.read(SourceFiles.DISK, Path.of("../scenarios/river-watch.toml"), Map.of("seed", seed, "far.snr", "10 dB ± 4 dB"));
+        return ScenarioReader.read(
+                SourceFiles.DISK,
+                Path.of("../scenarios/river-watch.toml"),
+                Map.of("seed", seed, "far.snr", "10 dB ± 4 dB"));
     }
 }

@@ -59,7 +59,8 @@ final class RareSessionsTest {
 
     @Test
     void thePublishedTable() throws IOException {
-        List<Tail> tails = List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14), restart(18));
+        List<Tail> tails =
+                List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14), restart(18));
         if (RENEWS) {
             List<String> lines = new ArrayList<>(List.of(
                     "# Chances of known tails by splitting, whole procedures (levels included) repeated; " + TREES
@@ -116,14 +117,22 @@ final class RareSessionsTest {
             trials += found.trials();
             if (found.isTold()) {
                 told++;
-                held += found.chance().low() <= tail.chance() && tail.chance() <= found.chance().high() ? 1 : 0;
+                held += found.chance().low() <= tail.chance()
+                                && tail.chance() <= found.chance().high()
+                        ? 1
+                        : 0;
             }
         }
         double mean = sum / procedures;
         double variance = (squares - sum * mean) / (procedures - 1);
         double counted = (1 - tail.chance()) / tail.chance() / variance;
         return new Repeats(
-                procedures, told, held, mean, Math.sqrt(variance / procedures), counted / ((double) trials / procedures));
+                procedures,
+                told,
+                held,
+                mean,
+                Math.sqrt(variance / procedures),
+                counted / ((double) trials / procedures));
     }
 
     private static String line(Tail tail, Repeats repeats) {
@@ -155,7 +164,11 @@ final class RareSessionsTest {
         Bench bench = bench();
         bench.dataRates = List.of(PlainWaveform.losing(10, 200 * Bench.MILLI, 100 * Bench.MILLI, 0.5));
         bench.cargo = Cargo.from(End.NEAR, List.of(10L));
-        return new Tail("a file sent anew until it is through takes " + overs + " overs", bench, overs, Math.pow(0.5, overs - 1));
+        return new Tail(
+                "a file sent anew until it is through takes " + overs + " overs",
+                bench,
+                overs,
+                Math.pow(0.5, overs - 1));
     }
 
     private static Bench bench() {
