@@ -69,7 +69,7 @@ final class RareSessionsTest {
                             + " scatter, over trials run.",
                     "tail,true chance,procedures,told,held,mean over true,standard error of it,gain"));
             for (Tail tail : tails) {
-                lines.add(line(tail, repeats(tail, 40)));
+                lines.add(line(tail, repeats(tail, 30)));
             }
             Files.write(TABLE, lines);
         }
