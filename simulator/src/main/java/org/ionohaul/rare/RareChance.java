@@ -1,7 +1,7 @@
 package org.ionohaul.rare;
 
 import java.util.List;
-import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.statistics.distribution.TDistribution;
 import org.ionohaul.statistics.Estimate;
 
 /**
@@ -45,7 +45,7 @@ public record RareChance(Estimate chance, double standardError, int begun, int a
         if (arrived < 2) {
             return new Estimate(mean, 0, 1);
         }
-        double quantile = new TDistribution(arrived - 1.0).inverseCumulativeProbability((1 + Estimate.CONFIDENCE) / 2);
+        double quantile = TDistribution.of(arrived - 1.0).inverseCumulativeProbability((1 + Estimate.CONFIDENCE) / 2);
         double factor = Math.exp(quantile * error / mean);
         return new Estimate(mean, mean / factor, Math.min(1, mean * factor));
     }

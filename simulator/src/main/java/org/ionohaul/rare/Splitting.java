@@ -22,7 +22,7 @@ public final class Splitting {
     private static final int MOVES = 3;
 
     private static final int SCOUTS = 200;
-    private static final int MOST_LEVELS = 12;
+    private static final int MOST_LEVELS = 16;
     private static final int MOST_COPIES = 25;
 
     /** What follows a first trial's number in the numbers of its moves. */

@@ -60,7 +60,7 @@ final class RareSessionsTest {
     @Test
     void thePublishedTable() throws IOException {
         List<Tail> tails =
-                List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14), restart(18));
+                List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14));
         if (RENEWS) {
             List<String> lines = new ArrayList<>(List.of(
                     "# Chances of known tails by splitting, whole procedures (levels included) repeated; " + TREES
@@ -102,6 +102,7 @@ final class RareSessionsTest {
     }
 
     private static Repeats repeats(Tail tail, int procedures) {
+        int climbed = 0;
         int told = 0;
         int held = 0;
         double sum = 0;
@@ -110,7 +111,12 @@ final class RareSessionsTest {
         for (int procedure = 0; procedure < procedures; procedure++) {
             Splitting splitting = new Splitting(tail.score(), 1000 + procedure, TrialPool.of(2));
             Optional<Ladder> ladder = splitting.ladder();
-            RareChance found = splitting.chance(ladder.orElseThrow(), TREES).orElseThrow();
+            if (ladder.isEmpty()) {
+                // Levels come from trials of their own: that they were found says nothing of the estimate.
+                continue;
+            }
+            climbed++;
+            RareChance found = splitting.chance(ladder.get(), TREES).orElseThrow();
             double ratio = found.chance().value() / tail.chance();
             sum += ratio;
             squares += ratio * ratio;
