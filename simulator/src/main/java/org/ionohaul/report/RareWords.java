@@ -1,8 +1,12 @@
 package org.ionohaul.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ionohaul.rare.RareChance;
 import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.Cell;
@@ -30,7 +34,7 @@ public final class RareWords {
 
     /** Returns the lines, none longer than asked unless a column is. */
     public static List<String> lines(Scenario scenario, List<RareMiss> misses, int width) {
-        List<String> lines = new ArrayList<>(List.of("", "Rare misses", "==========="));
+        List<String> lines = new ArrayList<>(List.of("", "Rare misses", "===========", ""));
         if (misses.isEmpty()) {
             lines.addAll(TextWrap.lines(
                     "Every mode misses every deadline on more than 1 in 20 trials: that is counted, not rare.",
@@ -38,49 +42,58 @@ public final class RareWords {
                     width));
             return lines;
         }
-        lines.addAll(new TextTable(table(scenario, misses)).lines(width));
-        lines.add("");
+        misses.stream()
+                .collect(Collectors.groupingBy(
+                        it -> it.transfer().name() + " within " + TimeText.given(it.deadlineSeconds()) + ", "
+                                + CaseWords.route(scenario, it.direction()),
+                        LinkedHashMap::new,
+                        Collectors.toList()))
+                .forEach((what, ofModes) -> {
+                    lines.addAll(TextWrap.lines(what, "", width));
+                    lines.addAll(new TextTable(table(ofModes)).lines(width));
+                    lines.add("");
+                });
         lines.addAll(TextWrap.lines(METHOD, "", width));
         lines.addAll(TextWrap.lines(WHOSE, "", width));
         return lines;
     }
 
-    private static Table table(Scenario scenario, List<RareMiss> misses) {
-        List<Cell> heads = List.of("What", "Mode", "Misses", "Found", "Counted").stream()
+    private static Table table(List<RareMiss> misses) {
+        List<Cell> heads = Stream.of("mode", "misses at most", "about", "counted")
                 .map(Cell::of)
                 .toList();
         List<List<Cell>> rows = misses.stream()
                 .map(it -> List.of(
-                        new Cell(
-                                it.transfer().name() + " within " + TimeText.given(it.deadlineSeconds()),
-                                CaseWords.route(scenario, it.direction())),
                         Cell.of(it.mode().title()),
-                        Cell.of(bound(it)),
-                        Cell.of(found(it)),
+                        bound(it),
+                        found(it),
                         Cell.of(SizeText.grouped(it.counted().hits()) + " of "
                                 + SizeText.grouped(it.counted().total()))))
                 .toList();
         return new Table("", heads, rows);
     }
 
-    private static String bound(RareMiss miss) {
-        return miss.found()
-                .filter(RareChance::isTold)
-                .map(it -> "at most " + oneIn(it.chance().high()))
-                .orElseGet(() -> "at most "
-                        + oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()) + ", as counted");
+    private static Cell bound(RareMiss miss) {
+        return told(miss)
+                .map(it -> Cell.of(oneIn(it.chance().high())))
+                .orElseGet(() ->
+                        new Cell(oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()), "as counted"));
     }
 
-    private static String found(RareMiss miss) {
-        if (miss.found().isEmpty()) {
-            return "no way to a miss";
-        }
-        RareChance found = miss.found().get();
-        return found.isTold()
-                ? "about " + oneIn(found.chance().value()) + " ("
-                        + oneIn(found.chance().low()) + " to "
-                        + oneIn(found.chance().high()) + ")"
-                : found.arrived() + " of " + SizeText.grouped(found.begun()) + " tries came there";
+    private static Cell found(RareMiss miss) {
+        return told(miss)
+                .map(it -> new Cell(
+                        oneIn(it.chance().value()),
+                        oneIn(it.chance().low()) + " to " + oneIn(it.chance().high())))
+                .orElseGet(() -> new Cell(
+                        "not told",
+                        miss.found()
+                                .map(it -> it.arrived() + " of " + SizeText.grouped(it.begun()) + " led there")
+                                .orElse("nothing led there")));
+    }
+
+    private static Optional<RareChance> told(RareMiss miss) {
+        return miss.found().filter(RareChance::isTold);
     }
 
     /** Returns a chance as one in so many, to two figures. */

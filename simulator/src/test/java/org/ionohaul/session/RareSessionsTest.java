@@ -59,8 +59,7 @@ final class RareSessionsTest {
 
     @Test
     void thePublishedTable() throws IOException {
-        List<Tail> tails =
-                List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14));
+        List<Tail> tails = List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14));
         if (RENEWS) {
             List<String> lines = new ArrayList<>(List.of(
                     "# Chances of known tails by splitting, whole procedures (levels included) repeated; " + TREES
