@@ -51,7 +51,7 @@ public record GridQuestion(
                 SameCases cases = SameCases.of(scenarioOf(row));
                 if (!first.orElse(cases).equals(cases)) {
                     problems.add(new Problem(
-                            table.name(),
+                            table.file(),
                             row.line(),
                             1,
                             "",
@@ -72,9 +72,9 @@ public record GridQuestion(
     private static Problem inTable(Problem problem, CaseTable table, CaseRow row) {
         return problem.line() == 0 && row.changes().containsKey(problem.key())
                 ? new Problem(
-                        table.name(),
+                        table.file(),
                         row.line(),
-                        1 + table.heads().indexOf(problem.key()),
+                        row.columns().get(table.heads().indexOf(problem.key())),
                         problem.key(),
                         problem.message(),
                         problem.remedy())
