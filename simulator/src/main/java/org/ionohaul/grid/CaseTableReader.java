@@ -34,7 +34,7 @@ public final class CaseTableReader {
      */
     public static CaseTable read(SourceFiles files, Path file) throws ScenarioProblems {
         CaseTableReader reader = new CaseTableReader(file.toString());
-        List<CellTable.Row> rows = CellTable.read(files, file, reader.problems::add)
+        List<CellTable.Row> rows = CellTable.readLong(files, file, reader.problems::add)
                 .map(reader::rows)
                 .orElse(List.of());
         if (reader.problems.isEmpty()) {

@@ -33,8 +33,9 @@ import org.ionohaul.trial.Trials;
  */
 public record GridQuestion(
         SourceFiles files, Path scenario, Map<String, String> changes, Optional<PrecisionGoal> goal, int mostTrials) {
-    /** Copies the map. */
+    /** Copies the map, and sees to it that all rows come from the same texts. */
     public GridQuestion {
+        files = files.remembered();
         changes = Map.copyOf(changes);
     }
 

@@ -1,8 +1,10 @@
 package org.ionohaul.spark;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.StreamSupport;
 import org.apache.spark.api.java.JavaRDD;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.apache.spark.sql.Row;
@@ -13,6 +15,7 @@ import org.apache.spark.sql.types.DataTypes;
 import org.ionohaul.grid.CaseRow;
 import org.ionohaul.grid.CaseTable;
 import org.ionohaul.grid.GridColumns;
+import org.ionohaul.grid.GridQuestion;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -55,8 +58,15 @@ final class ClusterGrid {
                 .mapToPair(row -> new Tuple2<>(row.line(), row))
                 .repartitionAndSortWithinPartitions(shares)
                 .values()
-                .flatMap(row -> question.question().answer(row, () -> false).iterator());
+                .mapPartitions(rows -> answers(question.question(), rows));
         return new ClusterGrid(spark, table, question.question().scenarioOf(first), answers);
+    }
+
+    private static Iterator<String> answers(GridQuestion question, Iterator<CaseRow> rows) {
+        Iterable<CaseRow> each = () -> rows;
+        return StreamSupport.stream(each.spliterator(), false)
+                .flatMap(row -> question.answer(row, () -> false).stream())
+                .iterator();
     }
 
     private static List<RowScan> scans(ShippedQuestion question, CaseRows table, CaseRow first) {
