@@ -12,13 +12,15 @@ import org.ionohaul.random.TrialStreams;
 final class FadingGain implements PathGain {
     private static final int BLOCK_BITS = 9;
     private static final int BLOCK_POINTS = 1 << BLOCK_BITS;
-    private static final int KEPT_BLOCKS = 512;
+    /** Hours of a session, which several modes go through one after the other. */
+    static final int MANY_BLOCKS = 512;
+
     private static final int POINTS_BEFORE = GaussianKernel.POINTS / 2 - 1;
 
     private final TrialStreams streams;
     private final int path;
     private final double pointsPerNano;
-    private final BlockTable<double[]> blocks = new BlockTable<>(KEPT_BLOCKS, this::block);
+    private final BlockTable<double[]> blocks;
     private long blockNumber;
     private double[] noise;
 
@@ -29,8 +31,18 @@ final class FadingGain implements PathGain {
      * @param path the path's number, its part of the stream's address
      */
     FadingGain(double dopplerSpreadHz, TrialStreams streams, int path) {
+        this(dopplerSpreadHz, streams, path, MANY_BLOCKS);
+    }
+
+    /**
+     * Prepares the gain of one path.
+     *
+     * @param keptBlocks how many blocks of noise are kept, a power of two; each takes 8 kB
+     */
+    FadingGain(double dopplerSpreadHz, TrialStreams streams, int path, int keptBlocks) {
         this.streams = streams;
         this.path = path;
+        this.blocks = new BlockTable<>(keptBlocks, this::block);
         this.pointsPerNano = 1e-9 / GaussianKernel.stepSeconds(dopplerSpreadHz);
         this.noise = blocks.get(blockNumber);
     }

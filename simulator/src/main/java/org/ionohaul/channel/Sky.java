@@ -13,6 +13,9 @@ import org.ionohaul.random.TrialStreams;
  * measured at an end; noise and interference belong to each end. What was drawn is kept, so an instance belongs to one thread. It schedules nothing.
  */
 public final class Sky {
+    /** Of many skies whose stations go forward in time together each needs to remember the last minutes only. */
+    private static final int FEW_BLOCKS = 16;
+
     private final SkyConditions conditions;
     private final PathGain[] gains;
     private final SkyWaveLevel nearLevel;
@@ -22,7 +25,7 @@ public final class Sky {
 
     /** Prepares the sky of one trial. */
     public Sky(SkyConditions conditions, TrialStreams streams) {
-        this(conditions, streams, streams);
+        this(conditions, streams, streams, FadingGain.MANY_BLOCKS);
     }
 
     /**
@@ -32,12 +35,16 @@ public final class Sky {
      * @param farStreams chance of what disturbs the far end, the same for all
      */
     public Sky(SkyConditions conditions, TrialStreams streams, TrialStreams farStreams) {
+        this(conditions, streams, farStreams, FEW_BLOCKS);
+    }
+
+    private Sky(SkyConditions conditions, TrialStreams streams, TrialStreams farStreams, int keptBlocks) {
         this.conditions = conditions;
         List<PropagationPath> paths = conditions.paths();
         int first = conditions.groundWave().isPresent() ? 1 : 0;
         this.gains = new PathGain[first + paths.size()];
         for (int i = 0; i < paths.size(); i++) {
-            gains[first + i] = gain(paths.get(i), streams, i);
+            gains[first + i] = gain(paths.get(i), streams, i, keptBlocks);
         }
         if (first > 0) {
             gains[0] = new SteadyGain(streams.open(Purpose.GROUND_WAVE, 0));
@@ -96,8 +103,12 @@ public final class Sky {
 
     /** Returns the gain of the path with the given number. */
     static PathGain gain(PropagationPath path, TrialStreams streams, int number) {
+        return gain(path, streams, number, FadingGain.MANY_BLOCKS);
+    }
+
+    private static PathGain gain(PropagationPath path, TrialStreams streams, int number, int keptBlocks) {
         PathGain gain = path.dopplerSpreadHz() > 0
-                ? new FadingGain(path.dopplerSpreadHz(), streams, number)
+                ? new FadingGain(path.dopplerSpreadHz(), streams, number, keptBlocks)
                 : new SteadyGain(streams.open(Purpose.FADING, number));
         return path.dopplerShiftHz() == 0 ? gain : new ShiftedGain(gain, path.dopplerShiftHz());
     }

@@ -16,11 +16,13 @@ import org.ionohaul.foresight.AnswerReader;
 import org.ionohaul.foresight.Calibration;
 import org.ionohaul.foresight.CalibrationText;
 import org.ionohaul.foresight.Guess;
+import org.ionohaul.foresight.Lesson;
 import org.ionohaul.foresight.Played;
 import org.ionohaul.foresight.Race;
 import org.ionohaul.foresight.RaceText;
 import org.ionohaul.foresight.RoundsFile;
 import org.ionohaul.foresight.Situation;
+import org.ionohaul.livepage.LessonPage;
 import org.ionohaul.random.Purpose;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.rendering.TextWrap;
@@ -50,11 +52,12 @@ import picocli.CommandLine.Spec;
             "",
             "Situations are invented, or those of a scenario file. What you foretell is remembered in foreseen.jsonl, each"
                     + " round as soon as it is over; only the first time that a round is played counts. Same file and seed, same"
-                    + " rounds. An empty line or Ctrl-D ends; Ctrl-C too, and the next start tells the score.",
+                    + " rounds. An empty line or Ctrl-D ends; Ctrl-C too, and the next start tells the score. With --page"
+                    + " it is asked and played in the browser, with the same rounds and the same score.",
             ""
         },
         mixinStandardHelpOptions = true)
-final class ForeseeCommand implements Callable<Integer> {
+final class ForeseeCommand implements Callable<Integer>, Lesson {
     private static final String INVENTED = "invented";
     private static final String MODES = "modes";
 
@@ -112,6 +115,15 @@ final class ForeseeCommand implements Callable<Integer> {
     private boolean isStepped;
 
     @Option(
+            names = "--page",
+            description =
+                    "Asks and plays in the browser instead, on a page served on this machine alone; Ctrl-C ends it.")
+    private boolean isOnPage;
+
+    @Mixin
+    private final PagePlace place = new PagePlace();
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Where the rounds are remembered; ${DEFAULT-VALUE} if not given.",
@@ -123,31 +135,69 @@ final class ForeseeCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws ScenarioProblems, NotWritten, WrongValue {
+    public Integer call() throws ScenarioProblems, NotWritten, WrongValue, IOException {
         require(rounds >= 1 && rounds <= MOST_ROUNDS, "--rounds must be from 1 to " + MOST_ROUNDS + ": " + rounds);
         require(from.orElse(1) >= 1, "--from must be at least 1");
-        RoundsFile remembered = new RoundsFile(out.resolve("foreseen.jsonl"));
-        List<Played> all = all(remembered);
+        if (isOnPage) {
+            return place.serve(port -> LessonPage.serve(this, port), simulation::awaitInterruption);
+        }
+        try {
+            return play();
+        } catch (IOException e) {
+            throw new NotWritten(remembered().path(), e);
+        }
+    }
+
+    private int play() throws IOException, ScenarioProblems, WrongValue {
         Answers answers = simulation.answers(System.in);
-        int first = from.isPresent()
-                ? from.get()
-                : nextRound(all, situation(1).scenario().seed());
+        int first = from.isPresent() ? from.get() : next();
         List<Played> now = new ArrayList<>();
         for (int round = first; round < first + rounds; round++) {
             Optional<Played> played = played(round, answers);
             if (played.isEmpty()) {
                 break;
             }
-            if (isNew(all, played.get())) {
-                add(remembered, played.get());
-                all.add(played.get());
+            if (keep(played.get())) {
                 now.add(played.get());
             } else {
                 print("  You played this round before, so that it does not count.");
             }
         }
-        tell(now, all);
+        tell(now, all());
         return ExitCode.DONE;
+    }
+
+    private RoundsFile remembered() {
+        return new RoundsFile(out.resolve("foreseen.jsonl"));
+    }
+
+    @Override
+    public List<Played> all() throws IOException {
+        return remembered().all();
+    }
+
+    @Override
+    public boolean keep(Played played) throws IOException {
+        boolean isNew = isNew(all(), played);
+        if (isNew) {
+            remembered().add(played);
+        }
+        return isNew;
+    }
+
+    @Override
+    public int next() throws IOException, ScenarioProblems, WrongValue {
+        return nextRound(all(), situation(1).scenario().seed());
+    }
+
+    @Override
+    public Optional<Race> race(Situation situation) {
+        return simulation.inPool("Racing", situation.scenario().trials(), pool -> Race.of(situation, pool));
+    }
+
+    @Override
+    public Played played(Race race, Guess guess) {
+        return Played.of(source(), race.situation().scenario().seed(), race, guess);
     }
 
     private Optional<Played> played(int round, Answers answers) throws ScenarioProblems, WrongValue {
@@ -167,8 +217,7 @@ final class ForeseeCommand implements Callable<Integer> {
         if (guess.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Race> race =
-                simulation.inPool("Racing", situation.scenario().trials(), pool -> Race.of(situation, pool));
+        Optional<Race> race = race(situation);
         if (race.isEmpty()) {
             return Optional.empty();
         }
@@ -179,7 +228,7 @@ final class ForeseeCommand implements Callable<Integer> {
                 answers.next();
             }
         }
-        Played played = Played.of(source(), situation.scenario().seed(), race.get(), guess.get());
+        Played played = played(race.get(), guess.get());
         text.verdict(played).forEach(this::print);
         return Optional.of(played);
     }
@@ -234,7 +283,8 @@ final class ForeseeCommand implements Callable<Integer> {
         return modes.isEmpty() ? whole : whole + " with " + String.join(", ", new TreeSet<>(modes));
     }
 
-    private Situation situation(int round) throws ScenarioProblems, WrongValue {
+    @Override
+    public Situation situation(int round) throws ScenarioProblems, WrongValue {
         Map<String, String> changes = new LinkedHashMap<>(Map.of("trials", Integer.toString(USUAL_TRIALS)));
         changes.putAll(simulation.changes());
         if (file.isPresent()) {
@@ -324,22 +374,6 @@ final class ForeseeCommand implements Callable<Integer> {
         }
         print(all.size() == 1 ? "One round so far:" : "All " + all.size() + " rounds so far:");
         new CalibrationText(new Calibration(all)).lines(screen.width()).forEach(this::print);
-    }
-
-    private static List<Played> all(RoundsFile remembered) throws NotWritten {
-        try {
-            return remembered.all();
-        } catch (IOException e) {
-            throw new NotWritten(remembered.path(), e);
-        }
-    }
-
-    private static void add(RoundsFile remembered, Played played) throws NotWritten {
-        try {
-            remembered.add(played);
-        } catch (IOException e) {
-            throw new NotWritten(remembered.path(), e);
-        }
     }
 
     private void wrap(String text) {

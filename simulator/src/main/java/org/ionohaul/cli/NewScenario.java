@@ -128,6 +128,11 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
     /** By the clock, a deadline is the next such time of day after pressing send. */
     private double deadlineSeconds() throws WrongValue {
         Deadline by = Deadline.of(answer(Question.BY));
+        if (!by.isClock() && by.seconds() > DAY_SECONDS) {
+            throw new WrongValue(
+                    "\"" + answer(Question.BY) + "\" is more than a day, and nothing is watched for longer",
+                    "write a time of at most \"24 h\"");
+        }
         return by.isClock() ? by.afterSend(Deadline.of(answer(Question.CLOCK)).seconds()) : by.seconds();
     }
 

@@ -87,7 +87,7 @@ final class NextCommand implements Callable<Integer> {
             paramLabel = "SHARE",
             description =
                     "From which difference on a mode is a wrong choice: another one keeps the deadline on so many more"
-                            + " evenings; ${DEFAULT-VALUE} if not given.",
+                            + " trials; ${DEFAULT-VALUE} if not given.",
             converter = ShareConverter.class,
             defaultValue = "5 %")
     private double worthIt = 0.05;

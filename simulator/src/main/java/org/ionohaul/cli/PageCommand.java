@@ -1,19 +1,15 @@
 package org.ionohaul.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.net.BindException;
-import java.net.URI;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.livepage.LivePage;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,9 +27,6 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class PageCommand implements Callable<Integer> {
-    private static final int USUAL_PORT = 8714;
-    private static final int LARGEST_PORT = 65_535;
-
     private final Interruption interruption;
 
     @Spec
@@ -42,17 +35,8 @@ final class PageCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The scenario file; its modes lie in the folder modes beside it.")
     private Path file = Path.of("");
 
-    @Option(
-            names = "--port",
-            paramLabel = "N",
-            description =
-                    "Where to serve the page on 127.0.0.1, 0 for any free port; if not given, 8714, so that bookmarks"
-                            + " last, or any if that is taken.",
-            converter = CountConverter.class)
-    private Optional<Integer> port = Optional.empty();
-
-    @Option(names = "--no-browser", description = "Opens no browser; type the address that is printed.")
-    private boolean isWithoutBrowser;
+    @Mixin
+    private final PagePlace place = new PagePlace();
 
     @Option(
             names = "--threads",
@@ -67,38 +51,8 @@ final class PageCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems, IOException {
-        port.filter(it -> it < 0 || it > LARGEST_PORT).ifPresent(it -> {
-            throw new ParameterException(spec.commandLine(), "--port must be from 0 to " + LARGEST_PORT + ": " + it);
-        });
         Simulation.requireThreads(threads, spec);
-        try (LivePage page = page()) {
-            tell(page.address());
-            if (!isWithoutBrowser) {
-                Browser.open(page.address());
-            }
-            interruption.await();
-        }
-        return ExitCode.DONE;
-    }
-
-    private LivePage page() throws ScenarioProblems, IOException {
         Path scenario = ScenarioReader.named(file);
-        try {
-            return LivePage.serve(scenario, port.orElse(USUAL_PORT), threads);
-        } catch (BindException e) {
-            if (port.isEmpty()) {
-                return LivePage.serve(scenario, 0, threads);
-            }
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--port " + port.get() + " can't be had: " + e.getMessage() + "; --port 0 takes any that is free",
-                    e);
-        }
-    }
-
-    private void tell(URI address) {
-        PrintWriter terminal = spec.commandLine().getOut();
-        terminal.println("The page is at " + address + " for this machine alone. Ctrl-C ends it.");
-        terminal.flush();
+        return place.serve(port -> LivePage.serve(scenario, port, threads), interruption::await);
     }
 }

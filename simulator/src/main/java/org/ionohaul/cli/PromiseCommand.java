@@ -1,12 +1,14 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
+import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.ResultFolder;
@@ -15,6 +17,8 @@ import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.PromisePage;
 import org.ionohaul.report.PromiseReport;
+import org.ionohaul.report.RareCsv;
+import org.ionohaul.report.RareWords;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.PayloadFile;
@@ -85,6 +89,9 @@ final class PromiseCommand implements Callable<Integer> {
     private Optional<Long> bytes = Optional.empty();
 
     @Mixin
+    private final RareQuestion rare = new RareQuestion();
+
+    @Mixin
     private ResultsPlace out = new ResultsPlace();
 
     PromiseCommand(Simulation simulation) {
@@ -93,6 +100,10 @@ final class PromiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws ScenarioProblems, NotWritten {
+        rare.require(spec);
+        require(
+                !rare.isAsked() || (bytes.isPresent() && deadline.isPresent()),
+                "--rare needs a --size and a --by: how seldom that file misses that deadline");
         long largest = SizeGrid.BYTES.get(SizeGrid.BYTES.size() - 1);
         require(bytes.orElse(1L) >= 1 && bytes.orElse(1L) <= largest, "--size must be from 1 B to 1 MB");
         Understood understood = choice.understand(simulation.changes());
@@ -123,9 +134,20 @@ final class PromiseCommand implements Callable<Integer> {
         if (result.isPartial()) {
             return ExitCode.PARTIAL;
         }
+        List<ResultFolder.Text> files = new ArrayList<>(List.of(page));
+        if (rare.isAsked()) {
+            List<RareMiss> misses = rare.misses(result, simulation);
+            print(RareWords.lines(result.scenario(), misses, PromiseReport.WIDTH));
+            files.add(new RareCsv(misses));
+        }
         ResultFolder folder = out.folder(choice.folderName(asked, question(deadlineSeconds)));
-        NotWritten.write(folder, List.of(page));
-        print(List.of("", "Written to " + folder.path() + ": " + page.fileName()));
+        NotWritten.write(folder, files);
+        print(List.of(
+                "",
+                "Written to " + folder.path() + ": "
+                        + String.join(
+                                ", ",
+                                files.stream().map(ResultFolder.Text::fileName).toList())));
         return ExitCode.DONE;
     }
 

@@ -73,9 +73,8 @@ final class RunsCommand implements Callable<Integer> {
     @Option(
             names = "--start",
             paramLabel = "TIME",
-            description =
-                    "When the first run of an evening begins: a time of day such as \"18:30\", or so long after the"
-                            + " scenario's pressing send, such as \"20 min\". At once if not given.",
+            description = "When the first run of a day begins: a time of day such as \"18:30\", or so long after the"
+                    + " scenario's pressing send, such as \"20 min\". At once if not given.",
             converter = DeadlineConverter.class)
     private Optional<Deadline> start = Optional.empty();
 
@@ -99,9 +98,9 @@ final class RunsCommand implements Callable<Integer> {
     private Optional<Double> deadlineSeconds = Optional.empty();
 
     @Option(
-            names = "--evening",
+            names = {"--sitting", "--evening"},
             paramLabel = "M",
-            description = "How long an evening may be, in minutes or with a unit: longer plans are left out;"
+            description = "How long the runs of one day may take, in minutes or with a unit: longer plans are left out;"
                     + " ${DEFAULT-VALUE} if not given.",
             converter = MinutesConverter.class,
             defaultValue = "3 h")

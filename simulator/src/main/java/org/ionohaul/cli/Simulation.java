@@ -87,6 +87,11 @@ final class Simulation {
         return new Answers(in, interruption);
     }
 
+    /** Waits until an interruption comes. */
+    void awaitInterruption() {
+        interruption.await();
+    }
+
     /** Returns where a simulation stops that goes on until its answers are exact enough. */
     int mostTrials() {
         return trials.orElse(MOST_TRIALS);

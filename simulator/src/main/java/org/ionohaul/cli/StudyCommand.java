@@ -1,13 +1,17 @@
 package org.ionohaul.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.report.FirstScreen;
+import org.ionohaul.report.RareCsv;
+import org.ionohaul.report.RareWords;
 import org.ionohaul.report.ReportHtml;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
@@ -72,6 +76,9 @@ final class StudyCommand implements Callable<Integer> {
     @Mixin
     private ResultsPlace out = new ResultsPlace();
 
+    @Mixin
+    private final RareQuestion rare = new RareQuestion();
+
     @Option(
             names = "--precision",
             paramLabel = "GOAL",
@@ -93,6 +100,7 @@ final class StudyCommand implements Callable<Integer> {
         if (sizeTrials < 0) {
             throw new ParameterException(spec.commandLine(), "--size-trials must not be negative: " + sizeTrials);
         }
+        rare.require(spec);
         int width = screen.width();
         Scenario scenario = choice.read(simulation.changes());
         precision.ifPresent(goal -> requireDeadlines(goal, scenario));
@@ -187,13 +195,20 @@ final class StudyCommand implements Callable<Integer> {
                     .ifPresent(goal -> tellMissed(terminal, findings));
         }
         terminal.flush();
-        NotWritten.write(
-                folder, List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+        List<ResultFolder.Text> files = new ArrayList<>(
+                List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+        if (rare.isAsked() && !findings.isPartial()) {
+            List<RareMiss> misses = rare.misses(findings.result(), simulation);
+            RareWords.lines(findings.result().scenario(), misses, width).forEach(terminal::println);
+            files.add(new RareCsv(misses));
+        }
+        NotWritten.write(folder, files);
         print("");
         if (!isFull) {
             print("--full prints all tables; report.html has pictures.");
         }
-        print("Written to " + folder.path() + ": report.html, summary.json, trials.csv");
+        print("Written to " + folder.path() + ": report.html, summary.json, trials.csv"
+                + (files.size() > 3 ? ", rare.csv" : ""));
     }
 
     private void print(String line) {

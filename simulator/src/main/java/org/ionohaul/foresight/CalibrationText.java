@@ -46,7 +46,7 @@ public record CalibrationText(Calibration calibration) {
                 share.low() <= Guess.HOLDING && share.high() >= Guess.HOLDING && share.high() - share.low() < 0.3;
         return String.format(
                 Locale.ROOT,
-                "Your ranges for 8 of 10 held %d of %d times (%s of rounds like these, by these %s). %s",
+                "Your ranges for 8 of 10 held %d of %d times (%s of rounds like these, by %s). %s",
                 calibration.held(),
                 calibration.ranges(),
                 OddsText.percentRange(share.low(), share.high()),

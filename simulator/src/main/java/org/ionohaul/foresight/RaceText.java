@@ -47,7 +47,7 @@ public record RaceText(Race race, int width) {
     /** Modes go by their numbers here, so that a line fits a narrow terminal. */
     private List<String> step(double seconds, double before) {
         return IntStream.range(0, race.runs().size())
-                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.clock(seconds) : "", it + 1)
+                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.compact(seconds) : "", it + 1)
                         + bar(it, seconds)
                         + news(it, before, seconds))
                 .toList();
@@ -65,7 +65,7 @@ public record RaceText(Race race, int width) {
     private String news(int mode, double before, double seconds) {
         double through = race.seconds(mode);
         if (through > before && through <= seconds) {
-            return "  in " + TimeText.clock(through);
+            return "  in " + TimeText.length(through);
         }
         double ended = race.runs().get(mode).endedNanos() * 1e-9;
         return Double.isInfinite(through) && ended > before && ended <= seconds ? "  stopped" : "";
@@ -77,10 +77,20 @@ public record RaceText(Race race, int width) {
 
     /** Returns what came of what was foretold, and what further trials say. */
     public List<String> verdict(Played played) {
-        List<String> lines = new ArrayList<>();
+        return verdict(race, played).stream()
+                .flatMap(it -> TextWrap.lines(it, "  ", width).stream())
+                .toList();
+    }
+
+    /** Returns the same, a sentence or two each. */
+    public static List<String> verdict(Race race, Played played) {
+        return new RaceText(race, Integer.MAX_VALUE).sentences(played);
+    }
+
+    private List<String> sentences(Played played) {
+        List<String> told = new ArrayList<>();
         String named = title(played.named());
-        add(
-                lines,
+        told.add(
                 switch (played.verdict()) {
                     case RIGHT -> named + " is first, as you said (" + OddsText.percent(played.sureness()) + " sure).";
                     case WRONG ->
@@ -90,13 +100,11 @@ public record RaceText(Race race, int width) {
                 });
         for (int mode = 0; mode < race.runs().size(); mode++) {
             Played.Run run = played.runs().get(mode);
-            add(
-                    lines,
-                    name(mode) + ": " + time(run.deliveredSeconds()) + "; you said " + span(run.guess()) + ", which "
-                            + (played.isHeld(run) ? "holds" : "does not hold") + ".");
+            told.add(name(mode) + ": " + time(run.deliveredSeconds()) + "; you said " + span(run.guess()) + ", which "
+                    + (played.isHeld(run) ? "holds" : "does not hold") + ".");
         }
-        add(lines, others());
-        return lines;
+        told.add(others());
+        return told;
     }
 
     private String title(String mode) {
@@ -112,12 +120,18 @@ public record RaceText(Race race, int width) {
         List<String> told = new ArrayList<>();
         for (int mode = 0; mode < race.runs().size(); mode++) {
             told.add(name(mode) + " is first in "
-                    + OddsText.odds(race.firsts().get(mode).share()) + ", and 8 of 10 times lie within "
-                    + span(new Span(
+                    + race.firsts().get(mode).hits() + ", and "
+                    + eight(new Span(
                             race.others().get(mode).quantile(0.1),
                             race.others().get(mode).quantile(0.9))));
         }
-        return "Under " + race.others().get(0).size() + " other skies of this kind: " + String.join("; ", told) + ".";
+        return "Under " + race.others().get(0).size() + " other skies of this kind " + String.join("; ", told) + ".";
+    }
+
+    private static String eight(Span span) {
+        return span.lowSeconds() == Double.POSITIVE_INFINITY
+                ? "hardly ever through"
+                : "8 of 10 times lie within " + span(span);
     }
 
     static String span(Span span) {
@@ -127,10 +141,6 @@ public record RaceText(Race race, int width) {
     }
 
     static String time(double seconds) {
-        return Double.isInfinite(seconds) ? "never" : TimeText.clock(seconds);
-    }
-
-    private void add(List<String> lines, String text) {
-        lines.addAll(TextWrap.lines(text, "  ", width));
+        return Double.isInfinite(seconds) ? "never" : TimeText.length(seconds);
     }
 }

@@ -216,6 +216,6 @@ public final class LearnedText {
     }
 
     static String time(double seconds) {
-        return Double.isInfinite(seconds) ? "never" : TimeText.clock(Math.max(0, seconds));
+        return Double.isInfinite(seconds) ? "never" : TimeText.compact(Math.max(0, seconds));
     }
 }

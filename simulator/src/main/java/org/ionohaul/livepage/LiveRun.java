@@ -107,9 +107,12 @@ final class LiveRun {
 
     private int goal() {
         int done = trialsDone();
-        return done == 0
-                ? Math.min(FIRST, understood.scenario().trials())
-                : Math.min(most(), (done / STEP + Math.max(1, done / FIFTH / STEP)) * STEP);
+        return Math.min(done == 0 ? understood.scenario().trials() : most(), next(done));
+    }
+
+    /** Returns how many trials the picture after one of so many has. */
+    static int next(int done) {
+        return done == 0 ? FIRST : (done / STEP + Math.max(1, done / FIFTH / STEP)) * STEP;
     }
 
     /** Returns how many trials it may have: what the scenario says, as far as they stay in memory. */

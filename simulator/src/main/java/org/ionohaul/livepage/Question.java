@@ -72,7 +72,7 @@ record Question(List<Map<String, String>> settings, int place, Set<String> unkno
     }
 
     /** Returns a query's names and values, of equal names the last. */
-    private static Map<String, String> pairs(String query) {
+    static Map<String, String> pairs(String query) {
         Map<String, String> pairs = new LinkedHashMap<>();
         for (String pair : query.split("&", -1)) {
             if (!pair.isEmpty()) {

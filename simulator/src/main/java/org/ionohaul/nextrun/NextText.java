@@ -24,7 +24,7 @@ public final class NextText {
     private static final int WIDTH = 80;
 
     static final String READING =
-            "Fewer wrong: by how much the chance of a wrong choice falls, as a share of evenings, and its 95 % range; a minute:"
+            "Fewer wrong: by how much the chance of a wrong choice falls, in points of 100, and its 95 % range; a minute:"
                     + " for each minute on the air; *: no other is better per minute beyond chance. Other choice: how often another mode is chosen after it. Ranges hold the chance"
                     + " in simulating, not what the model leaves out. What is learned counts for a day that is not in the log.";
 
@@ -103,7 +103,7 @@ public final class NextText {
                 + OddsText.odds(found.wrongNow().value()) + " ("
                 + OddsText.percentRange(found.wrongNow().low(), found.wrongNow().high())
                 + "): another mode keeps the deadline on at least "
-                + Math.round(100 * question.worthIt()) + " more of 100 evenings. Kept on average: " + chances
+                + Math.round(100 * question.worthIt()) + " more of 100 trials. Kept on average: " + chances
                 + ".");
     }
 
@@ -168,7 +168,7 @@ public final class NextText {
     private List<Cell> row(Worth worth) {
         return List.of(
                 title(worth),
-                Cell.of(TimeText.clock(worth.airSeconds())),
+                Cell.of(TimeText.compact(worth.airSeconds())),
                 cell(worth.fewerWrong()),
                 cell(worth.fewerWrongPerMinute()),
                 Cell.of(OddsText.percent(worth.changedShare())),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.learning.Belief;
@@ -23,6 +24,8 @@ import org.ionohaul.study.TrialPool;
  * those of simulating and of learning from it.
  */
 public final class Valuation {
+    private static final double SECONDS_PER_MINUTE = 60;
+
     /** More do not fit into an evening's patience, and hardly tell more. */
     private static final int MOST_TIMES = 20;
 
@@ -80,6 +83,7 @@ public final class Valuation {
      * @param after chance of a wrong choice after each candidate
      * @param changed how often another mode is chosen after each
      * @param afterInTime the same as {@code after} when each is done as often as it fits
+     * @param airSeconds how long each takes on the air
      */
     record Numbers(
             int choice,
@@ -87,13 +91,20 @@ public final class Valuation {
             List<Double> chances,
             List<Double> after,
             List<Double> changed,
-            List<Double> afterInTime) {
+            List<Double> afterInTime,
+            List<Double> airSeconds) {
         /** Copies the lists. */
         Numbers {
             chances = List.copyOf(chances);
             after = List.copyOf(after);
             changed = List.copyOf(changed);
             afterInTime = List.copyOf(afterInTime);
+            airSeconds = List.copyOf(airSeconds);
+        }
+
+        /** Returns by how much a candidate lowers the chance of a wrong choice, for each minute on the air. */
+        double fewerWrongPerMinute(int candidate) {
+            return (wrongNow - after.get(candidate)) * SECONDS_PER_MINUTE / airSeconds.get(candidate);
         }
     }
 
@@ -223,7 +234,8 @@ public final class Valuation {
                     Stream.of(chances).map(it -> mean(it, kept)).toList(),
                     after,
                     changed,
-                    afterInTime);
+                    afterInTime,
+                    DoubleStream.of(airSeconds).boxed().toList());
         }
 
         private double[] chances(int mode) {
@@ -251,7 +263,7 @@ public final class Valuation {
         List<Jackknifed> fewer = perCandidate(
                 candidate -> now.minus(jackknifed(analyses, it -> it.after().get(candidate))));
         List<Jackknifed> perMinute =
-                perCandidate(candidate -> fewer.get(candidate).times(Jackknifed.constant(60 / airSeconds[candidate])));
+                perCandidate(candidate -> jackknifed(analyses, it -> it.fewerWrongPerMinute(candidate)));
         List<Worth> worths = new ArrayList<>();
         for (int candidate = 0; candidate < airSeconds.length; candidate++) {
             int place = candidate;

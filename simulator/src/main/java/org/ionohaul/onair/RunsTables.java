@@ -52,8 +52,8 @@ final class RunsTables {
         return new Table(
                 "Right, wrong, false alarms with " + RunQuestion.MOST_RUNS_EACH + " runs each: "
                         + words.rule(Rule.PAIRED) + " (paired), " + words.rule(Rule.UNPAIRED)
-                        + " (unpaired); how long the longest evening is",
-                cells(Stream.of("order", "paired", "wrong", "false", "unpaired", "wrong", "false", "evening")),
+                        + " (unpaired); how long the longest sitting is",
+                cells(Stream.of("order", "paired", "wrong", "false", "unpaired", "wrong", "false", "sitting")),
                 Stream.of(RunOrder.values())
                         .flatMap(order -> findings.find(new Design(0, order, RunQuestion.MOST_RUNS_EACH)).stream())
                         .map(it -> Stream.of(
@@ -61,7 +61,7 @@ final class RunsTables {
                                                 Cell.of(words.order(it.design().order()))),
                                         verdicts(it.by(Rule.PAIRED)),
                                         verdicts(it.by(Rule.UNPAIRED)),
-                                        Stream.of(Cell.of(TimeText.clock(it.eveningSeconds()))))
+                                        Stream.of(Cell.of(TimeText.compact(it.eveningSeconds()))))
                                 .flatMap(cell -> cell)
                                 .toList())
                         .toList());
@@ -103,7 +103,7 @@ final class RunsTables {
         return new Table(
                 "Plans that name " + words.name(better) + " with a chance of at least "
                         + OddsText.odds(RunAnswer.POWERS.get(power)) + ", by time on the air",
-                cells(Stream.of("plan", "runs each", "evenings", "air time", "right", "false")),
+                cells(Stream.of("plan", "runs each", "days", "air time", "right", "false")),
                 answer.plans().get(power).stream().limit(most).map(this::row).toList());
     }
 
@@ -113,8 +113,8 @@ final class RunsTables {
                 plan.way() == Plan.Way.STOPPING
                         ? new Cell(decimal(plan.meanRunsEach()), "at most " + plan.runsEach())
                         : Cell.of(Integer.toString(plan.runsEach())),
-                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.clock(plan.eveningSeconds())),
-                Cell.of(TimeText.clock(plan.airSeconds())),
+                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.compact(plan.eveningSeconds())),
+                Cell.of(TimeText.compact(plan.airSeconds())),
                 Cells.chance(plan.right()),
                 Cell.of(percent(plan.falseAlarm().value())));
     }

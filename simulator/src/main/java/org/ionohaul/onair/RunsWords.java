@@ -21,14 +21,14 @@ final class RunsWords {
             "Right: the truly better mode is named. Wrong: another is. False alarms: a mode is named that was compared with"
                     + " itself under two names, each mode in its turn; by chance alone a test may do so on 5 of 100."
                     + " A run that never gets through counts as longer than any other. A round is one run of each mode. Runs later"
-                    + " on an evening meet a later sky and answer for that: where the sky changes, they may be right about the"
+                    + " in a sitting meet a later sky and answer for that: where the sky changes, they may be right about the"
                     + " start by accident.";
 
     /** What the ranges mean, and what they do not know. */
     static final String RANGES =
             "Ranges are made to hold the true value in about 95 of 100 such computations (Wilson's for chances, order"
                     + " statistics for medians), as far as chance in the simulation goes; of a wrong guess in the scenario they"
-                    + " know nothing. Evenings differ as its trials do: what the scenario states as uncertain is drawn anew for"
+                    + " know nothing. Days differ as its trials do: what the scenario states as uncertain is drawn anew for"
                     + " each.";
 
     private static final double MINUTE = 60;
@@ -148,7 +148,7 @@ final class RunsWords {
         RuleResult reversed = findings.result(RunOrder.TURNS_REVERSED, 1).by(Rule.BARE);
         int last = question.modes().size() - 1;
         return "One run each, " + name(0) + " first: " + outcome(inOrder) + ". With " + name(last) + " first: "
-                + outcome(reversed) + ". Each at " + clock() + " on an evening of its own: "
+                + outcome(reversed) + ". Each at " + clock() + " on a day of its own: "
                 + outcome(findings.result(RunOrder.RUN_AN_EVENING, 1).by(Rule.BARE)) + ".";
     }
 
@@ -207,17 +207,15 @@ final class RunsWords {
         String aim = "To name it with a chance of at least " + OddsText.odds(power);
         if (plans.isEmpty()) {
             return aim + ", no plan will do that has at most " + Plans.FEASIBLE_RUNS_EACH
-                    + " runs of each mode, evenings of at most " + TimeText.given(answer.longestEveningSeconds())
+                    + " runs of each mode, sittings of at most " + TimeText.given(answer.longestEveningSeconds())
                     + " and few false alarms: that is an answer, too. The difference is too small, or too much mixed with"
-                    + " the evening's own course, to be settled on the air; decide by something else.";
+                    + " the sitting's own course, to be settled on the air; decide by something else.";
         }
         Plan plan = plans.get(0);
         return aim + ": " + runs(plan) + " of " + sent(plan) + " with each mode (" + order(plan.order()) + "), told by "
                 + way(plan.way()) + ": " + TimeText.given(MINUTE * Math.ceil(plan.airSeconds() / MINUTE))
                 + " on the air on "
-                + (plan.evenings() == 1
-                        ? "one evening, whose later runs meet a later sky."
-                        : plan.evenings() + " evenings.");
+                + (plan.evenings() == 1 ? "one day, whose later runs meet a later sky." : plan.evenings() + " days.");
     }
 
     static String runs(Plan plan) {
@@ -266,8 +264,8 @@ final class RunsWords {
         return switch (order) {
             case IN_A_ROW, TAKING_TURNS, TURNS_REVERSED, MIRRORED -> letters(order);
             case BY_LOT -> "rounds by lot";
-            case ROUND_AN_EVENING -> "round an evening";
-            case RUN_AN_EVENING -> "run an evening";
+            case ROUND_AN_EVENING -> "round a day";
+            case RUN_AN_EVENING -> "run a day";
         };
     }
 

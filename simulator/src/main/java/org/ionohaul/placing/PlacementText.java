@@ -222,11 +222,11 @@ public final class PlacementText {
     }
 
     private static String clock(NotedTime time) {
-        return TimeText.clock(time.seconds());
+        return TimeText.compact(time.seconds());
     }
 
     private static String time(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.clock(seconds) : "never";
+        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "never";
     }
 
     static String rank(RankSpan rank) {

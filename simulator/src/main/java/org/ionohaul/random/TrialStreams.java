@@ -1,5 +1,6 @@
 package org.ionohaul.random;
 
+import java.util.Optional;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.core.source64.Philox4x64;
 import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
@@ -15,16 +16,44 @@ import org.apache.commons.rng.core.source64.XoShiRo256PlusPlus;
  *
  * @param seed the study's seed
  * @param trial the trial's number, zero or more
+ * @param redraws which pieces of chance were drawn anew since; empty if the streams are not cut into pieces
  */
-public record TrialStreams(long seed, long trial) {
+public record TrialStreams(long seed, long trial, Optional<Redraws> redraws) {
     private static final long OPENED = 0;
     private static final long SEEDS_BLOCK = 1;
+    private static final long PICKED = 2;
+    private static final long FIRST_PIECE = 3;
 
     /** Checks the trial's number. */
     public TrialStreams {
         if (trial < 0) {
             throw new IllegalArgumentException("trial must not be negative: " + trial);
         }
+    }
+
+    /** Returns the streams of a trial as they are first drawn. */
+    public TrialStreams(long seed, long trial) {
+        this(seed, trial, Optional.empty());
+    }
+
+    /**
+     * Returns streams whose chance is cut into pieces that can be drawn anew one by one: blocks as they are, streams opened
+     * from their beginning after every {@value PieceStream#DRAWS} draws. The pieces are independent, and as likely as the streams of any trial, but
+     * not those of the trial of this number.
+     */
+    public TrialStreams inPieces() {
+        return new TrialStreams(seed, trial, Optional.of(Redraws.NONE));
+    }
+
+    /**
+     * Returns these streams with some of their pieces drawn anew, each picked by chance, whatever has been drawn.
+     *
+     * @param number a number of its own for this draw under this seed, zero or more
+     * @param share chance that a piece is picked, above 0, at most 1
+     * @throws java.util.NoSuchElementException unless the streams are cut into pieces
+     */
+    public TrialStreams redrawn(long number, double share) {
+        return new TrialStreams(seed, trial, Optional.of(redraws.orElseThrow().then(number, share)));
     }
 
     /** Returns the stream of a purpose and element, from its beginning; equal addresses give equal streams. */
@@ -38,6 +67,9 @@ public record TrialStreams(long seed, long trial) {
      * @param repeat which of them; number 0 is what {@link #open(Purpose, int)} returns
      */
     public UniformRandomProvider open(Purpose purpose, int element, long repeat) {
+        if (redraws.isPresent()) {
+            return new PieceStream(piece -> addressed(purpose, element, repeat, FIRST_PIECE + piece));
+        }
         return addressed(purpose, element, repeat, OPENED);
     }
 
@@ -54,7 +86,19 @@ public record TrialStreams(long seed, long trial) {
 
     private Philox4x64 addressed(Purpose purpose, int element, long block, long use) {
         long key = ((long) purpose.number() << Integer.SIZE) | Integer.toUnsignedLong(element);
-        // The generator takes its key first, then its counter from the lowest word.
-        return new Philox4x64(new long[] {seed, key, 0, use, block, trial});
+        long drawn = redraws.flatMap(it -> it.last((number, share) -> isPicked(number, share, key, block, use)))
+                .map(number -> ~number)
+                .orElse(trial);
+        return new Philox4x64(words(key, 0, use, block, drawn));
+    }
+
+    /** Returns whether a draw picks a piece, by a number of its own for each draw and piece. */
+    private boolean isPicked(long number, double share, long key, long block, long use) {
+        return new Philox4x64(words(key, use << Integer.SIZE, PICKED, block, ~number)).nextDouble() < share;
+    }
+
+    /** The generator takes its key first, then its counter from the lowest word. */
+    private long[] words(long key, long lowest, long use, long block, long drawn) {
+        return new long[] {seed, key, lowest, use, block, drawn};
     }
 }

@@ -13,10 +13,10 @@ public final class Cells {
         return new Cell(OddsText.percent(chance.value()), OddsText.percentRange(chance.low(), chance.high()));
     }
 
-    /** Returns a time in seconds as a clock shows it. */
+    /** Returns a time in seconds as tables write it. */
     public static Cell time(Estimate seconds) {
         return new Cell(
-                Double.isFinite(seconds.value()) ? TimeText.clock(seconds.value()) : NOT_REACHED, timeRange(seconds));
+                Double.isFinite(seconds.value()) ? TimeText.compact(seconds.value()) : NOT_REACHED, timeRange(seconds));
     }
 
     /** Returns a pace as a grouped number. */
@@ -28,15 +28,23 @@ public final class Cells {
                 SizeText.grouped(pace.value()),
                 Double.isInfinite(pace.high())
                         ? "over " + SizeText.grouped(pace.low())
-                        : SizeText.grouped(pace.low()) + "-" + SizeText.grouped(pace.high()));
+                        : range(SizeText.grouped(pace.low()), SizeText.grouped(pace.high())));
     }
 
     private static String timeRange(Estimate seconds) {
         if (Double.isInfinite(seconds.low())) {
             return "";
         }
-        return Double.isInfinite(seconds.high())
-                ? "over " + TimeText.clock(seconds.low())
-                : TimeText.clock(seconds.low()) + "-" + TimeText.clock(seconds.high());
+        String low = TimeText.compact(seconds.low());
+        if (Double.isInfinite(seconds.high())) {
+            return "over " + low;
+        }
+        String high = TimeText.compact(seconds.high());
+        return range(low, high);
+    }
+
+    /** Nothing where both ends are written alike. */
+    private static String range(String low, String high) {
+        return low.equals(high) ? "" : low + "-" + high;
     }
 }

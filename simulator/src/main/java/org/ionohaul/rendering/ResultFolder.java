@@ -47,6 +47,7 @@ public final class ResultFolder {
             "place.html",
             "place.json",
             "report.html",
+            "rare.csv",
             "runs.csv",
             "next.csv",
             "next.html",

@@ -18,8 +18,9 @@ public final class TimeText {
     private TimeText() {}
 
     /**
-     * Returns a length as a clock shows it, such as {@code 4:20} (minutes and seconds) or {@code 1:04:20} (from an hour
-     * on), rounded to the nearest second.
+     * Returns an instant as a stopwatch shows it that is started when send is pressed, such as {@code 4:20} (minutes and
+     * seconds) or {@code 1:04:20} (from an hour on), rounded to the nearest second. Lengths are told by other words: this could be
+     * a time of day.
      *
      * @param seconds zero or more, finite
      */
@@ -31,12 +32,39 @@ public final class TimeText {
     }
 
     /**
-     * Returns a difference as a clock shows it, such as {@code 4:20} or {@code -0:12}.
+     * Returns a length as tables have room for it, such as {@code 42s}, {@code 4m20s} or {@code 1h04m20s}, rounded to the nearest
+     * second.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String compact(double seconds) {
+        long whole = Math.round(requireLength(seconds));
+        if (whole < MINUTE) {
+            return whole + "s";
+        }
+        return whole < HOUR
+                ? String.format(Locale.ROOT, "%dm%02ds", whole / MINUTE, whole % MINUTE)
+                : String.format(Locale.ROOT, "%dh%02dm%02ds", whole / HOUR, whole % HOUR / MINUTE, whole % MINUTE);
+    }
+
+    /**
+     * Returns a difference of such lengths, such as {@code 4m20s} or {@code -12s}.
      *
      * @param seconds finite
      */
     public static String signed(double seconds) {
-        return (Math.round(seconds) < 0 ? "-" : "") + clock(Math.abs(seconds));
+        return (Math.round(seconds) < 0 ? "-" : "") + compact(Math.abs(seconds));
+    }
+
+    /**
+     * Returns a range of differences in brackets, with a space before, such as {@code  (-12s to 4m20s)}; empty if an end is open or
+     * both are written alike.
+     */
+    public static String range(double low, double high) {
+        if (!Double.isFinite(low) || !Double.isFinite(high) || signed(low).equals(signed(high))) {
+            return "";
+        }
+        return " (" + signed(low) + " to " + signed(high) + ")";
     }
 
     /**
@@ -68,7 +96,7 @@ public final class TimeText {
     public static String given(double seconds) {
         long whole = Math.round(requireLength(seconds));
         if (whole % MINUTE != 0) {
-            return whole < HOUR ? whole + " s" : clock(seconds);
+            return whole < HOUR ? whole + " s" : length(seconds);
         }
         if (whole < 2 * HOUR && whole % HOUR != 0) {
             return whole / MINUTE + " min";

@@ -147,8 +147,8 @@ final class CaseTables {
         return prepended(
                 name(mode),
                 Stream.concat(
-                        mode.causes().stream().map(it -> Cell.of(TimeText.clock(it.meanSeconds()))),
-                        Stream.of(Cell.of(TimeText.clock(mode.meanElapsedSeconds())))));
+                        mode.causes().stream().map(it -> Cell.of(TimeText.compact(it.meanSeconds()))),
+                        Stream.of(Cell.of(TimeText.compact(mode.meanElapsedSeconds())))));
     }
 
     /** Returns how much each data rate is used; data rates that a mode has not are left blank. */
@@ -194,7 +194,7 @@ final class CaseTables {
                         new Cell("second sooner", "trials"),
                         new Cell("neither", "gets through"),
                         new Cell("typical lead", "of the first"),
-                        new Cell("furthest apart", "trial, first ahead or behind"),
+                        new Cell("furthest ahead", "and behind, the first"),
                         new Cell("worth", "if skies were not common")),
                 summary.pairs().stream().map(it -> comparisonRow(it, titles)).toList());
     }
@@ -213,14 +213,12 @@ final class CaseTables {
     }
 
     private static String trial(OptionalInt trial) {
-        return trial.isPresent() ? "no. " + trial.getAsInt() : "none";
+        return trial.isPresent() ? "trial " + trial.getAsInt() : "on no trial";
     }
 
     private static Cell worth(double varianceRatio) {
         return varianceRatio > 0
-                ? new Cell(
-                        String.format(Locale.ROOT, "%.1f trials", 1 / varianceRatio),
-                        String.format(Locale.ROOT, "variance ratio %.2f", varianceRatio))
+                ? new Cell(String.format(Locale.ROOT, "%.1f trials", 1 / varianceRatio), "")
                 : Cell.of("open");
     }
 

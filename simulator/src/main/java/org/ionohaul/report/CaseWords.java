@@ -225,9 +225,8 @@ final class CaseWords {
                 ? String.format(
                         Locale.ROOT,
                         " Where both get through, one trial under a common sky tells as much of their difference as"
-                                + " %.1f under skies of their own (variance ratio %.2f).",
-                        1 / varianceRatio,
-                        varianceRatio)
+                                + " %.1f under skies of their own.",
+                        1 / varianceRatio)
                 : "";
     }
 
@@ -238,10 +237,7 @@ final class CaseWords {
             return "";
         }
         int neither = pair.neither().hits();
-        String range = Double.isFinite(lead.low()) && Double.isFinite(lead.high())
-                ? " (" + TimeText.signed(lead.low()) + " to " + TimeText.signed(lead.high()) + ")"
-                : "";
-        return " Its median lead is " + TimeText.signed(lead.value()) + range
+        return " Its median lead is " + TimeText.signed(lead.value()) + TimeText.range(lead.low(), lead.high())
                 + (neither == 0
                         ? "."
                         : "; left out " + (neither == 1 ? "is" : "are") + " the " + SizeText.grouped(neither)

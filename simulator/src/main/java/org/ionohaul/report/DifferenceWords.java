@@ -34,16 +34,16 @@ final class DifferenceWords {
     }
 
     /**
-     * Returns the sentence, such as {@code They differ most on the fifth of trials with the lowest middle SNR at Flood
-     * desk over the first 12 minutes (up to 6 dB): there Hare is first on 97 % of 40 (81-99 %), on the median one by 5:10
-     * (4:02 to 6:11). They differ least on the fifth with the highest (from 14 dB): there Hare is first on 61 % of 40
-     * (40-78 %), on the median one by 0:20 (0:02 to 0:41).} The time is told, as a sky that gets worse has other values over a whole trial.
+     * Returns the sentence, such as {@code They differ most where the middle SNR at Flood desk over the first 12 minutes is
+     * lowest (up to 6 dB): there Hare is first on 97 % of 40 (81-99 %), on the median one by 5 min 10 s (4m02s to 6m11s). They
+     * differ least where it is highest (from 14 dB): there Hare is first on 61 % of 40 (40-78 %), on the median one by 20 s (2s to
+     * 41s).} Lowest to highest are fifths of the trials. The time is told, as a sky that gets worse has other values over a whole trial.
      */
     String sentence() {
-        return "They differ most on the fifth of trials with " + place(difference.most()) + " " + measure() + " at "
-                + station() + " over the first " + TimeText.plan(difference.watchedSeconds()) + " ("
+        return "They differ most where the " + measure() + " at " + station() + " over the first "
+                + TimeText.plan(difference.watchedSeconds()) + " is " + place(difference.most()) + " ("
                 + range(difference.most()) + "): there " + lead(difference.most())
-                + ". They differ least on the fifth with " + place(difference.least()) + " ("
+                + ". They differ least where it is " + place(difference.least()) + " ("
                 + range(difference.least()) + "): there " + lead(difference.least()) + ".";
     }
 
@@ -62,11 +62,11 @@ final class DifferenceWords {
 
     private static String place(Fifth fifth) {
         return switch (fifth.place()) {
-            case 0 -> "the lowest";
-            case 1 -> "the second lowest";
-            case 2 -> "the third lowest";
-            case 3 -> "the second highest";
-            default -> "the highest";
+            case 0 -> "lowest";
+            case 1 -> "low";
+            case 2 -> "middling";
+            case 3 -> "high";
+            default -> "highest";
         };
     }
 
@@ -90,17 +90,14 @@ final class DifferenceWords {
         Estimate share = isFirstAhead ? fifth.firstBefore() : fifth.secondBefore();
         String by = Double.isInfinite(lead.value())
                 ? "mostly as the only one to get through" + neither(fifth)
-                : "on the median one by " + TimeText.clock(Math.abs(lead.value())) + range(lead, isFirstAhead);
+                : "on the median one by " + TimeText.length(Math.abs(lead.value())) + range(lead, isFirstAhead);
         return (isFirstAhead ? first : second) + " is first on "
                 + (share.value() == 1 ? "all " : OddsText.percent(share.value()) + " of ") + fifth.trials() + " ("
                 + OddsText.percentRange(share.low(), share.high()) + "), " + by;
     }
 
     private static String range(Estimate lead, boolean isFirstAhead) {
-        return Double.isFinite(lead.low()) && Double.isFinite(lead.high())
-                ? " (" + TimeText.signed(isFirstAhead ? lead.low() : -lead.high()) + " to "
-                        + TimeText.signed(isFirstAhead ? lead.high() : -lead.low()) + ")"
-                : "";
+        return TimeText.range(isFirstAhead ? lead.low() : -lead.high(), isFirstAhead ? lead.high() : -lead.low());
     }
 
     private static String neither(Fifth fifth) {

@@ -31,7 +31,7 @@ record DotPlot(TimeAxis axis, List<Row> rows) implements Picture {
             return new Row(
                     mode.mode().title(),
                     within.stream().map(scale::inUnit).toList(),
-                    within.stream().map(TimeText::clock).toList(),
+                    within.stream().map(TimeText::length).toList(),
                     LikelyTrials.COUNT - likely.never() - within.size(),
                     likely.never());
         }

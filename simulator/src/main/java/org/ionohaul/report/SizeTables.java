@@ -56,8 +56,14 @@ final class SizeTables {
         Estimate bytes = crossing.bytes();
         return titles.getOrDefault(crossing.firstBelow(), crossing.firstBelow()) + ", then "
                 + titles.getOrDefault(crossing.firstAbove(), crossing.firstAbove()) + "\nfrom " + size(bytes.value())
-                + " ("
-                + size(bytes.low()) + " to " + size(bytes.high()) + ")";
+                + range(bytes.low(), bytes.high());
+    }
+
+    /** Nothing where both ends are written alike. */
+    private static String range(double low, double high) {
+        String from = size(low);
+        String to = size(high);
+        return from.equals(to) ? "" : " (" + from + " to " + to + ")";
     }
 
     private static Map<String, String> titles(SizeAnswers answers) {
@@ -86,7 +92,7 @@ final class SizeTables {
                 .collect(Collectors.joining(", "));
         String places = LeaderWords.and(pair.crossings().stream()
                 .map(Crossing::bytes)
-                .map(it -> "at about " + size(it.value()) + " (" + size(it.low()) + " to " + size(it.high()) + ")")
+                .map(it -> "at about " + size(it.value()) + range(it.low(), it.high()))
                 .toList());
         return leads + "; they change places " + places + "." + open(pair);
     }
@@ -94,7 +100,7 @@ final class SizeTables {
     private static String lead(ProvenLead lead, int place, Map<String, String> titles) {
         String title = titles.getOrDefault(lead.mode(), lead.mode());
         return title + (place == 0 ? " is usually through first" : place == 1 ? "" : " again") + " with files of "
-                + (lead.fromBytes() == lead.toBytes()
+                + (SizeText.size(lead.fromBytes()).equals(SizeText.size(lead.toBytes()))
                         ? SizeText.size(lead.fromBytes())
                         : SizeText.size(lead.fromBytes()) + " to " + SizeText.size(lead.toBytes()));
     }
@@ -164,7 +170,7 @@ final class SizeTables {
     }
 
     private static String timeOrDash(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.clock(seconds) : "-";
+        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "-";
     }
 
     private static String size(double bytes) {

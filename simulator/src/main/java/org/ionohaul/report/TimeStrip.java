@@ -74,7 +74,7 @@ final class TimeStrip {
     }
 
     private static String beyond(String mark, double seconds) {
-        return "> " + mark + " " + (Double.isFinite(seconds) ? TimeText.clock(seconds) : "never");
+        return "> " + mark + " " + (Double.isFinite(seconds) ? TimeText.length(seconds) : "never");
     }
 
     private String labels() {

@@ -42,8 +42,8 @@ final class VerdictWords {
                 ? "No mode delivers everything within the time watched; most of "
                 : "Most of ";
         CauseTime most = verdict.most().orElseThrow();
-        return opening + mode.mode().title() + "'s time, " + TimeText.clock(most.meanSeconds()) + " of "
-                + TimeText.clock(mode.meanElapsedSeconds()) + ", goes into "
+        return opening + mode.mode().title() + "'s time, " + TimeText.length(most.meanSeconds()) + " of "
+                + TimeText.length(mode.meanElapsedSeconds()) + ", goes into "
                 + CauseLegend.of(most.cause()).name() + "."
                 + failure(mode);
     }
@@ -83,12 +83,12 @@ final class VerdictWords {
     /** Most of a lead is more than half of it; whichever it is, both numbers are told. */
     private static String saving(String standing, SavedTime saved) {
         String cause = CauseLegend.of(saved.cause().cause()).name();
-        String less = TimeText.clock(saved.cause().meanSeconds());
+        String less = TimeText.length(saved.cause().meanSeconds());
         String where = "mean of the " + SizeText.grouped(saved.trials()) + " trials on which both deliver";
         if (Math.round(saved.cause().meanSeconds()) == 0 || Math.round(saved.leadSeconds()) <= 0) {
             return stop(standing) + " Where both deliver, its sessions are no shorter.";
         }
-        String lead = TimeText.clock(saved.leadSeconds());
+        String lead = TimeText.length(saved.leadSeconds());
         if (!saved.isMostOfLead()) {
             return stop(standing) + " Its sessions are shorter by " + lead + " (" + where
                     + "), and no single thing makes most of that: the largest is " + less + " less on " + cause + ".";

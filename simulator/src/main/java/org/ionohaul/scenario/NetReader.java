@@ -25,6 +25,9 @@ public final class NetReader {
     private static final double MOST_BYTES = 1e6;
     private static final double MOST_MESSAGES = 20_000;
 
+    /** Some 70 bytes each are kept until the answer is worked out. */
+    private static final double MOST_OF_ALL_TRIALS = 5_000_000;
+
     private final Notes notes = new Notes();
     private final SourceFiles files;
     private final Path file;
@@ -353,6 +356,12 @@ public final class NetReader {
                     "gives some " + String.format(Locale.ROOT, "%,d", Math.round(messages))
                             + " messages a trial; at most 20,000 can be simulated",
                     "lower the rates, the counts or the horizon");
+        } else if (messages * scenario.trials() > MOST_OF_ALL_TRIALS) {
+            top.problem(
+                    ScenarioFormat.TRIALS,
+                    "gives some " + String.format(Locale.ROOT, "%,d", Math.round(messages * scenario.trials()))
+                            + " messages over all trials; at most 5,000,000 can be kept",
+                    "run fewer trials: of so many messages fewer tell as much");
         }
     }
 

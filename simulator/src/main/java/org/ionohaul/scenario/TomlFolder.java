@@ -2,8 +2,10 @@ package org.ionohaul.scenario;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -15,6 +17,10 @@ import java.util.stream.Collectors;
  */
 record TomlFolder(Path path, SourceFiles files) {
     private static final String ENDING = ".toml";
+    private static final String SCENARIOS = "scenarios";
+
+    /** The property in which the launcher says where the program, and with it its own scenarios, lies. */
+    private static final String HOME = "ionohaul.home";
 
     /** Returns the folder in which a file lies. */
     static TomlFolder of(Path file, SourceFiles files) {
@@ -60,12 +66,18 @@ record TomlFolder(Path path, SourceFiles files) {
         return !files.exists(file) && files.exists(whole) ? whole : file;
     }
 
+    private TomlFolder shipped(Path home) {
+        return new TomlFolder(home.resolve(SCENARIOS), files);
+    }
+
     /** Returns advice for someone who named a file that is not there: what to type instead. */
     String advice(Path missing) {
-        TomlFolder ofScenarios = new TomlFolder(path.resolve("scenarios"), files);
+        List<TomlFolder> nearer = new ArrayList<>();
+        Optional.ofNullable(System.getProperty(HOME)).ifPresent(it -> nearer.add(shipped(Path.of(it))));
+        nearer.add(new TomlFolder(path.resolve(SCENARIOS), files));
+        nearer.add(this);
         Map<String, Path> fileOf = new TreeMap<>();
-        ofScenarios.names().forEach(name -> fileOf.put(name, ofScenarios.file(name)));
-        names().forEach(name -> fileOf.put(name, file(name)));
+        nearer.forEach(folder -> folder.names().forEach(name -> fileOf.put(name, folder.file(name))));
         return Spelling.nearest(nameOf(missing), fileOf.keySet())
                 .map(name -> "did you mean \"" + fileOf.get(name) + "\"?")
                 .orElseGet(() -> fileOf.isEmpty()

@@ -191,7 +191,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
     }
 
     private static String clock(double seconds) {
-        return Double.isInfinite(seconds) ? "not in a day" : TimeText.clock(seconds);
+        return Double.isInfinite(seconds) ? "not in a day" : TimeText.compact(seconds);
     }
 
     private static String seconds(double seconds) {

@@ -53,7 +53,7 @@ public record TraceStory(
         String outcome = result.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         String delivered = result.deliveredNanos().isPresent()
                 ? "delivered after "
-                        + TimeText.clock(1e-9 * result.deliveredNanos().getAsLong())
+                        + TimeText.length(1e-9 * result.deliveredNanos().getAsLong())
                 : "not delivered: " + heldBytes() + " of " + transfer.totalBytes() + " bytes arrived"
                         + (result.wrongFrames() > 0 ? " before the first wrong one" : "");
         return String.format(
@@ -61,7 +61,7 @@ public record TraceStory(
                 "Outcome: %s; %s, ended after %s (%s); link lost %d times, %d overs, %d acknowledgements lost.",
                 outcome,
                 delivered,
-                TimeText.clock(1e-9 * result.endedNanos()),
+                TimeText.length(1e-9 * result.endedNanos()),
                 EndingText.of(result.ending()),
                 result.linksLost(),
                 result.oversSent(),

@@ -58,7 +58,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Text {
                 TextWrap.lines("Where the time went: " + shares(story.result().budget()), "", WIDTH));
         lines.addAll(TextWrap.lines(
                 "Of the airtime of its overs, "
-                        + TimeText.clock(1e-9 * story.wrongRateNanos())
+                        + TimeText.length(1e-9 * story.wrongRateNanos())
                         + " were lost by not having the best data rate of the moment, which no station can know.",
                 "",
                 WIDTH));

@@ -78,10 +78,11 @@ record Ranking(List<NetPoint> points) {
     private static Entry byTime(String value, Estimate seconds) {
         String words = Double.isInfinite(seconds.value())
                 ? "not while watched"
-                : "within " + TimeText.clock(seconds.value())
+                : "within " + TimeText.length(seconds.value())
                         + (Double.isInfinite(seconds.high())
                                 ? ""
-                                : " (" + TimeText.clock(seconds.low()) + "-" + TimeText.clock(seconds.high()) + ")");
+                                : " (" + TimeText.compact(seconds.low()) + "-" + TimeText.compact(seconds.high())
+                                        + ")");
         return new Entry(value, new Estimate(-seconds.value(), -seconds.high(), -seconds.low()), words);
     }
 

@@ -2,6 +2,7 @@ package org.ionohaul.trial;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.End;
 import org.ionohaul.channel.Passband;
@@ -51,6 +52,11 @@ final class NetSkies implements Audibility {
     /** Returns the sky between a station and the gateway. */
     Sky of(int station) {
         return path(station).sky();
+    }
+
+    /** Returns how many skies somebody has listened to. */
+    int made() {
+        return (int) Arrays.stream(paths).filter(Objects::nonNull).count();
     }
 
     /** Returns a station's own chance. */

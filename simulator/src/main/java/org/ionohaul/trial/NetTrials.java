@@ -52,9 +52,13 @@ public final class NetTrials {
      * @param keepsAir whether every burst is kept, for a picture
      */
     public NetTrial run(long trial, boolean keepsAir) {
+        return run(trial, keepsAir, new NetSkies(scenario, new TrialStreams(scenario.seed(), trial), passband()));
+    }
+
+    /** Runs a trial under its skies. */
+    NetTrial run(long trial, boolean keepsAir, NetSkies skies) {
         TrialStreams streams = new TrialStreams(scenario.seed(), trial);
         Engine engine = new Engine();
-        NetSkies skies = new NetSkies(scenario, streams, passband());
         List<ModeSpec> specs = wirings.stream().map(ModeWiring::spec).toList();
         int[] sessions = new int[groups.size()];
         RadioConversations conversations = new RadioConversations(

@@ -15,8 +15,8 @@ package org.ionohaul.waveform;
  */
 record AccumulatedInformation(InformationDensity density, NormalApproximation code) implements FrameModel {
     @Override
-    public double rating(double esN0) {
-        return density.bits().at(esN0);
+    public RatioTable ratings() {
+        return density.bits();
     }
 
     @Override

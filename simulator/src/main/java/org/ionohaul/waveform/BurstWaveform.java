@@ -26,6 +26,11 @@ final class BurstWaveform implements Waveform {
     private static final int MOST_SAMPLES = 40;
     private static final double ROUNDING = 1e-9;
 
+    /** What is left of so little is nothing; above it, logarithms of one and a little more are right. */
+    private static final double FAINTEST = 1e-12;
+
+    private static final double LARGE = 1e100;
+
     private final BurstShape shape;
     private final Hearing hearing;
     private final Mistuning mistuning;
@@ -34,6 +39,7 @@ final class BurstWaveform implements Waveform {
     private final long preambleNanos;
     private final double frameNanos;
     private final double blockNanos;
+    private final RatioTable ratings;
     private final BlindMetric metric;
     private final SinrMeter meter = new SinrMeter();
 
@@ -44,7 +50,8 @@ final class BurstWaveform implements Waveform {
         this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
         this.listening = listening;
         this.frameModel = frameModel;
-        this.metric = new BlindMetric(hearing.separation());
+        this.ratings = frameModel.ratings();
+        this.metric = new BlindMetric(hearing.separation(), ratings);
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -128,50 +135,110 @@ final class BurstWaveform implements Waveform {
     private double meanRating(Reception reception, long fromNanos, Hearing.OnPath onPath) {
         listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
         double sum = 0;
-        metric.begin();
-        for (int i = 0; i < listening.instants(); i++) {
-            HeardInstant heard = listening.at(i);
-            if (frameModel.decidesOneByOne()) {
-                sum += ratingOneByOne(heard, onPath);
-            } else {
-                sum += ratingTogether(heard, onPath);
+        if (frameModel.decidesOneByOne()) {
+            for (int i = 0; i < listening.instants(); i++) {
+                sum += ratingOneByOne(listening.at(i), onPath);
             }
+        } else if (listening.isStruck()) {
+            sum = hearing.fillsBand() ? ratingOfWholeBand(onPath) : ratingOfParts(onPath);
+        } else {
+            sum = ratingBetweenBursts(onPath);
         }
         return sum / (listening.instants() * listening.subBands());
     }
 
     private double ratingOneByOne(HeardInstant heard, Hearing.OnPath onPath) {
-        double sum = listening.subBands() * heard.blanked() * frameModel.rating(0);
+        double sum = listening.subBands() * heard.blanked() * ratings.at(0);
         for (int level = 0; level < heard.levels(); level++) {
             double left = heard.amplitude(level) * heard.amplitude(level);
             for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
                 double signal = heard.signal(band);
                 double noise = onPath.noise(signal, heard.unfaded(), heard.noise(level, band) / left);
-                sum += heard.share(level) * frameModel.rating(onPath.esN0(signal, noise));
+                sum += heard.share(level) * ratings.at(onPath.esN0(signal, noise));
             }
         }
         return sum;
     }
 
-    private double ratingTogether(HeardInstant heard, Hearing.OnPath onPath) {
+    private double ratingBetweenBursts(Hearing.OnPath onPath) {
         double sum = 0;
-        boolean isStruck = heard.isStruck();
-        for (int band = 0; band < listening.subBands(); band++) {
-            double signal = heard.signal(band);
-            double perNoise = 1 / onPath.noise(signal, heard.unfaded(), listening.quietNoise(band));
-            double esN0 = onPath.energy() * signal * perNoise;
-            if (isStruck) {
-                metric.erase(heard.blanked());
-                double quiet = heard.noise(0, band);
-                for (int level = 0; level < heard.levels(); level++) {
-                    double added = heard.noise(level, band) - quiet;
-                    metric.add(heard.share(level), heard.amplitude(level), 1 + added * perNoise);
-                }
-                esN0 = metric.evenEsN0(esN0);
+        for (int i = 0; i < listening.instants(); i++) {
+            for (int band = 0; band < listening.subBands(); band++) {
+                sum += ratings.at(esN0(listening.at(i), 0, band, onPath));
             }
-            sum += frameModel.rating(esN0);
         }
         return sum;
+    }
+
+    /** Each symbol meets one sub-band: every sub-band of every instant is a place. */
+    private double ratingOfParts(Hearing.OnPath onPath) {
+        metric.begin();
+        for (int i = 0; i < listening.instants(); i++) {
+            HeardInstant heard = listening.at(i);
+            for (int band = 0; band < listening.subBands(); band++) {
+                double signal = heard.signal(band);
+                double perNoise = 1 / onPath.noise(signal, heard.unfaded(), listening.quietNoise(band));
+                metric.place(onPath.energy() * signal * perNoise, heard.blanked());
+                for (int level = 0; level < heard.levels(); level++) {
+                    double added = heard.noise(level, band) - heard.noise(0, band);
+                    metric.add(heard.share(level), heard.amplitude(level), 1 + added * perNoise);
+                }
+            }
+        }
+        metric.weigh();
+        return metric.information();
+    }
+
+    /**
+     * Each symbol meets the whole band, and its equaliser leaves it one ratio: every instant is a place, and bursts cost all
+     * its sub-bands the same.
+     */
+    private double ratingOfWholeBand(Hearing.OnPath onPath) {
+        metric.begin();
+        for (int i = 0; i < listening.instants(); i++) {
+            HeardInstant heard = listening.at(i);
+            double esN0 = equalised(heard, 0, onPath);
+            metric.place(esN0, heard.blanked());
+            for (int level = 0; level < heard.levels(); level++) {
+                if (heard.share(level) > 0) {
+                    double struck = Math.max(equalised(heard, level, onPath), FAINTEST);
+                    metric.add(heard.share(level), heard.amplitude(level), level > 0 ? esN0 / struck : 1);
+                }
+            }
+        }
+        metric.weigh();
+        double sum = 0;
+        for (int i = 0; i < listening.instants(); i++) {
+            double left = metric.part(i);
+            for (int band = 0; band < listening.subBands(); band++) {
+                sum += ratings.at(left * esN0(listening.at(i), 0, band, onPath));
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Returns the Es/N0 that an equaliser makes of a whole band on a level of noise: log(1 + Es/N0) is its mean over the band
+     * (Cioffi and others, see {@link Listening}).
+     */
+    private double equalised(HeardInstant heard, int level, Hearing.OnPath onPath) {
+        double logarithm = 0;
+        double product = 1;
+        for (int band = 0; band < listening.subBands(); band++) {
+            product *= 1 + esN0(heard, level, band, onPath);
+            if (product > LARGE) {
+                logarithm += Exponentials.log(product);
+                product = 1;
+            }
+        }
+        return Exponentials.exp((logarithm + Exponentials.log(product)) / listening.subBands()) - 1;
+    }
+
+    /** Returns the Es/N0 in a sub-band on a level of noise, as if all the signal's amplitude were left. */
+    private double esN0(HeardInstant heard, int level, int band, Hearing.OnPath onPath) {
+        double signal = heard.signal(band);
+        double quiet = onPath.noise(signal, heard.unfaded(), listening.quietNoise(band));
+        return onPath.esN0(signal, quiet + heard.noise(level, band) - heard.noise(0, band));
     }
 
     private double meanSnrDb(Reception reception, long fromNanos, double spanNanos) {

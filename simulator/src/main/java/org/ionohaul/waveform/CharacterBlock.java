@@ -9,8 +9,8 @@ package org.ionohaul.waveform;
  */
 record CharacterBlock(EffectiveSinr elements, int characters) implements FrameModel {
     @Override
-    public double rating(double esN0) {
-        return elements.rating(esN0);
+    public RatioTable ratings() {
+        return elements.ratings();
     }
 
     @Override
@@ -30,7 +30,7 @@ record CharacterBlock(EffectiveSinr elements, int characters) implements FrameMo
 
     @Override
     public double decodingProbability(double evidence) {
-        double bitErrorRate = -Math.expm1(elements.rating(evidence));
+        double bitErrorRate = -Math.expm1(elements.ratings().at(evidence));
         return Math.pow(ConstantRatioCode.acceptance(bitErrorRate), characters);
     }
 

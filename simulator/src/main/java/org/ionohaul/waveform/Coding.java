@@ -29,6 +29,14 @@ public record Coding(Modulation modulation, int carriers, double symbolRateBd, d
         return carriers / symbolRateBd;
     }
 
+    /**
+     * Returns whether each symbol fills the emission's band: those of a single carrier do, since its bandwidth is their
+     * rate. Of several carriers each has its own part, and a tone lies in one place.
+     */
+    public boolean fillsBand() {
+        return carriers == 1 && !modulation.isTone();
+    }
+
     /** Returns whether there is no error-correcting code. */
     public boolean isUncoded() {
         return codeRate == 1;

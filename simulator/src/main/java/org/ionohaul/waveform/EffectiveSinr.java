@@ -16,11 +16,6 @@ import java.util.function.DoubleUnaryOperator;
 record EffectiveSinr(RatioTable ratings, DoubleUnaryOperator success, boolean decidesOneByOne, boolean adds)
         implements FrameModel {
     @Override
-    public double rating(double esN0) {
-        return ratings.at(esN0);
-    }
-
-    @Override
     public double evidence(double meanRating) {
         return ratings.inverse(meanRating);
     }

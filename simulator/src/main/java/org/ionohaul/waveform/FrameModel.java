@@ -6,11 +6,10 @@ package org.ionohaul.waveform;
  */
 interface FrameModel {
     /**
-     * Returns the rating of a symbol, to be averaged over the frame's symbols.
-     *
-     * @param esN0 symbol energy over the density of noise, interference and distortion, linear, zero or more
+     * Returns the ratings of symbols, to be averaged over the frame's: by symbol energy over the density of noise,
+     * interference and distortion, linear.
      */
-    double rating(double esN0);
+    RatioTable ratings();
 
     /**
      * Returns whether symbols are decided one by one, each at the noise of its moment; otherwise a decoder weighs all

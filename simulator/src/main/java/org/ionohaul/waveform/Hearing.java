@@ -10,9 +10,16 @@ import org.ionohaul.channel.Reception;
  * @param energyPerSinr Es/N0 for each unit of SINR in 3 kHz
  * @param gap by what the receiver's gap divides Es/N0, as a factor
  * @param separation how far neighbouring symbols lie apart, see {@link Modulation#separation()}
+ * @param fillsBand whether each symbol fills the band, see {@link Coding#fillsBand()}
  * @param distortion what the receiver adds to the noise
  */
-record Hearing(double meanPower, double energyPerSinr, double gap, double separation, Distortion distortion) {
+record Hearing(
+        double meanPower,
+        double energyPerSinr,
+        double gap,
+        double separation,
+        boolean fillsBand,
+        Distortion distortion) {
     private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1e-9);
 
     static Hearing of(FrameShape frame, Emission emission) {
@@ -27,10 +34,11 @@ record Hearing(double meanPower, double energyPerSinr, double gap, double separa
                     energy,
                     Decibels.toRatio(-receiver.gapDb()),
                     modelled.coding().modulation().separation(),
+                    modelled.coding().fillsBand(),
                     distortion);
         }
         // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
-        return new Hearing(meanPower, meanPower, 1, Modulation.QPSK.separation(), NO_DISTORTION);
+        return new Hearing(meanPower, meanPower, 1, Modulation.QPSK.separation(), true, NO_DISTORTION);
     }
 
     /**

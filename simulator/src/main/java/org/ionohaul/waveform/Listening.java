@@ -73,6 +73,16 @@ final class Listening {
         return instants;
     }
 
+    /** Returns whether bursts strike any symbols. */
+    boolean isStruck() {
+        for (int i = 0; i < instants; i++) {
+            if (heard[i].isStruck()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     int subBands() {
         return quietNoise.length;
     }

@@ -42,6 +42,14 @@ public enum Modulation {
         return points;
     }
 
+    /** Returns whether a symbol is one of several tones. */
+    boolean isTone() {
+        return switch (this) {
+            case FSK2_COHERENT, FSK2, FSK4, FSK8, FSK16 -> true;
+            case BPSK, QPSK, PSK8, QAM16, QAM32, QAM64, DBPSK, DQPSK -> false;
+        };
+    }
+
     /** Returns how many bits a symbol carries, 1 or more. */
     public int bitsPerSymbol() {
         return Integer.numberOfTrailingZeros(points);

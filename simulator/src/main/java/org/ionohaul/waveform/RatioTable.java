@@ -13,6 +13,7 @@ final class RatioTable {
     private static final int CELL_BITS = 7;
     private static final int SHIFT = 52 - CELL_BITS;
     private static final double CELLS_PER_MANTISSA = 0x1p-45;
+    private static final long ONE_EXPONENT = 1023;
     private static final double LOWEST = 0x1p-14;
     private static final long FIRST_CELL = Double.doubleToRawLongBits(LOWEST) >>> SHIFT;
     private static final int CELLS = 31 << CELL_BITS;
@@ -59,7 +60,10 @@ final class RatioTable {
         return Double.longBitsToDouble((FIRST_CELL + cell) << SHIFT);
     }
 
-    /** Returns the function's value at a linear ratio, zero or more; beyond the table the last value. */
+    /**
+     * Returns the function's value at a linear ratio; beyond the table the last value, below zero on a straight line as between
+     * zero and the table.
+     */
     double at(double ratio) {
         if (!(ratio >= LOWEST)) {
             return atZero + (values[0] - atZero) * (ratio / LOWEST);
@@ -68,10 +72,41 @@ final class RatioTable {
             return values[CELLS];
         }
         long bits = Double.doubleToRawLongBits(ratio);
-        int cell = (int) ((bits >>> SHIFT) - FIRST_CELL);
+        int cell = cell(ratio);
         double fraction = (bits & ((1L << SHIFT) - 1)) * CELLS_PER_MANTISSA;
         double low = values[cell];
         return low + fraction * (values[cell + 1] - low);
+    }
+
+    /** Returns how steeply the function rises at a ratio; beyond the table not at all. */
+    double slope(double ratio) {
+        if (!(ratio >= LOWEST)) {
+            return (values[0] - atZero) / LOWEST;
+        }
+        return ratio >= HIGHEST ? 0 : cellSlope(cell(ratio));
+    }
+
+    /** Returns how much steeper the function gets at a ratio; outside the table not at all. */
+    double bend(double ratio) {
+        if (!(ratio >= LOWEST && ratio < HIGHEST)) {
+            return 0;
+        }
+        int cell = Math.min(cell(ratio), CELLS - 2);
+        return (cellSlope(cell + 1) - cellSlope(cell)) * cellsPerRatio(cell);
+    }
+
+    private double cellSlope(int cell) {
+        return (values[cell + 1] - values[cell]) * cellsPerRatio(cell);
+    }
+
+    private static int cell(double ratio) {
+        return (int) ((Double.doubleToRawLongBits(ratio) >>> SHIFT) - FIRST_CELL);
+    }
+
+    /** Returns one over the width of a cell: a power of two. */
+    private static double cellsPerRatio(int cell) {
+        long exponent = (FIRST_CELL + cell) >>> CELL_BITS;
+        return Double.longBitsToDouble((2 * ONE_EXPONENT + CELL_BITS - exponent) << 52);
     }
 
     /** Returns the smallest ratio at which the function reaches a value: zero below its range, the table's end above. */

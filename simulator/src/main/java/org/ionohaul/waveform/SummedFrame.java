@@ -8,8 +8,8 @@ package org.ionohaul.waveform;
  */
 record SummedFrame(FrameModel perfect, double passedShare) implements FrameModel {
     @Override
-    public double rating(double esN0) {
-        return perfect.rating(esN0);
+    public RatioTable ratings() {
+        return perfect.ratings();
     }
 
     @Override

@@ -43,7 +43,7 @@ final class EffectWords {
         if (!effect.isBeyondChance()) {
             return "is neither sooner nor later beyond chance" + range(effect);
         }
-        String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.clock(Math.abs(seconds));
+        String amount = Math.round(Math.abs(seconds)) == 0 ? "less than a second" : TimeText.length(Math.abs(seconds));
         return "is through " + amount + (effect.isSooner() ? " sooner" : " later") + " on the median trial"
                 + range(effect);
     }
@@ -54,15 +54,16 @@ final class EffectWords {
             return "";
         }
         boolean isOneWay = change.low() >= 0 || change.high() <= 0;
-        return " ("
-                + (isOneWay
-                        ? ordered(
-                                TimeText.clock(Math.abs(change.low())), TimeText.clock(Math.abs(change.high())), change)
-                        : PointWords.changeRange(effect))
-                + ")";
+        String range = isOneWay
+                ? ordered(TimeText.length(Math.abs(change.low())), TimeText.length(Math.abs(change.high())), change)
+                : PointWords.changeRange(effect);
+        return range.isEmpty() ? "" : " (" + range + ")";
     }
 
     private static String ordered(String low, String high, Estimate change) {
+        if (low.equals(high)) {
+            return "";
+        }
         return change.low() >= 0 ? low + " to " + high : high + " to " + low;
     }
 

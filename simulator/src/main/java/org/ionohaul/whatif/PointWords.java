@@ -39,7 +39,7 @@ final class PointWords {
 
     /** Returns a time as a clock shows it. */
     static String time(Estimate seconds) {
-        return Double.isInfinite(seconds.value()) ? "never" : TimeText.clock(seconds.value());
+        return Double.isInfinite(seconds.value()) ? "never" : TimeText.compact(seconds.value());
     }
 
     /** Returns the change of a mode's time. */
@@ -58,7 +58,9 @@ final class PointWords {
 
     private static String range(Estimate change) {
         if (Double.isFinite(change.low()) && Double.isFinite(change.high())) {
-            return signed(change.low()) + " to " + signed(change.high());
+            String low = signed(change.low());
+            String high = signed(change.high());
+            return low.equals(high) ? "" : low + " to " + high;
         }
         if (change.high() < 0 && Double.isFinite(change.high())) {
             return signed(change.high()) + " or more";
@@ -75,13 +77,14 @@ final class PointWords {
             return seconds < 0 ? "arrives" : "fails";
         }
         long whole = Math.round(seconds);
-        return (whole == 0 ? "" : whole < 0 ? "-" : "+") + TimeText.clock(Math.abs(seconds));
+        return (whole == 0 ? "" : whole < 0 ? "-" : "+") + TimeText.compact(Math.abs(seconds));
     }
 
     /** Returns a difference of chances in points of a hundred. */
     static Cell points(Estimate change) {
-        return new Cell(
-                signedPoints(change.value()), signedPoints(change.low()) + " to " + signedPoints(change.high()));
+        String low = signedPoints(change.low());
+        String high = signedPoints(change.high());
+        return new Cell(signedPoints(change.value()), low.equals(high) ? "" : low + " to " + high);
     }
 
     static String signedPoints(double share) {

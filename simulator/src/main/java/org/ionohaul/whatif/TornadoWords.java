@@ -80,7 +80,8 @@ final class TornadoWords {
 
     private static String within(ModePoint point) {
         return Double.isFinite(point.ninthSeconds().value())
-                ? "9 of 10 trials within " + TimeText.clock(point.ninthSeconds().value()) + "."
+                ? "9 of 10 trials within "
+                        + TimeText.length(point.ninthSeconds().value()) + "."
                 : "on " + OddsText.simulated(point.delivered()) + " trials it gets through.";
     }
 

@@ -18,7 +18,6 @@ import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.scenario.Direction;
-import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -55,7 +54,13 @@ final class SizeCoverageTest {
     private static final int STUDIES = 100;
     private static final int FEW_STUDIES = 40;
     private static final int TRIALS = 40;
-    private static final List<Long> SENT_FOR_THE_TRUTH = List.of(10_600L, 11_800L, 13_200L, 50_000L);
+
+    /** Beside those about the crossing, whose place a small study tells. */
+    private static final long SENT_FOR_THE_TRUTH = 50_000;
+
+    private static final int PILOT_TRIALS = 150;
+    private static final List<Double> ABOUT_THE_CROSSING = List.of(0.85, 0.95, 1.05, 1.15);
+    private List<Long> forTheTruth = List.of();
 
     private final List<String> table = new ArrayList<>(
             List.of("answer,mode,truth,studies,trials each,nominal coverage,observed coverage,mean low,mean high"));
@@ -112,12 +117,32 @@ final class SizeCoverageTest {
         }
     }
 
-    private static StudyResult simulated() throws ScenarioProblems {
-        Scenario demo = ScenarioReader.read(
-                Path.of("..", "scenarios", "river-watch.toml"),
-                Map.of("trials", Integer.toString(STUDIES * TRIALS), "seed", "2026"));
-        Scenario scenario = sendingAll(demo, demo.modes().subList(0, 2));
+    private StudyResult simulated() throws ScenarioProblems {
+        Scenario pilot = sendingAll(demo(PILOT_TRIALS, "2025"));
+        forTheTruth = about(trueCrossing(run(pilot, new Trials(pilot)::run, 2)));
+        Scenario scenario = sendingAll(demo(STUDIES * TRIALS, "2026"));
         return run(scenario, new Trials(scenario)::run, 2);
+    }
+
+    private static Scenario demo(int trials, String seed) throws ScenarioProblems {
+        return ScenarioReader.read(
+                Path.of("..", "scenarios", "river-watch.toml"),
+                Map.of(
+                        "trials",
+                        Integer.toString(trials),
+                        "seed",
+                        seed,
+                        "modes",
+                        "[\"brisk-comb\", \"patient-climber\"]"));
+    }
+
+    /** Sizes that no study sends: to whole tens of bytes. */
+    private static List<Long> about(double crossing) {
+        return Stream.concat(
+                        ABOUT_THE_CROSSING.stream().map(it -> 10 * Math.round(it * crossing / 10)),
+                        Stream.of(SENT_FOR_THE_TRUTH))
+                .filter(it -> it == SENT_FOR_THE_TRUTH || !SizeGrid.BYTES.contains(it))
+                .toList();
     }
 
     private static final double ENTRY_SECONDS = 20;
@@ -127,11 +152,12 @@ final class SizeCoverageTest {
      * One mode needs 20 s and a second for 50 bytes, the other 130 s and a second for 200: they cross at 8067 bytes. Each
      * trial makes a mode up to half quicker or slower whatever it sends, and each of its sessions by up to 2 % besides.
      */
-    private static StudyResult madeUp() {
+    private StudyResult madeUp() {
+        forTheTruth = about(8067);
         Transfer any =
                 new Transfer("file", List.of(new PayloadFile("file", 1000)), List.of(Direction.UPLOAD), List.of());
         Scenario invented = InventedStudy.scenario(FEW_STUDIES * TRIALS, any, "hare", "tortoise");
-        Scenario scenario = sendingAll(invented, invented.modes());
+        Scenario scenario = sendingAll(invented);
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(31L);
         TrialSource sessions = trial -> {
             double hare = 0.5 + random.nextDouble();
@@ -153,10 +179,10 @@ final class SizeCoverageTest {
     }
 
     /** Files of all sizes that a study sends, and of those for the truth. */
-    private static Scenario sendingAll(Scenario of, List<Mode> modes) {
+    private Scenario sendingAll(Scenario of) {
         Stream<Long> usual = SizeTransfers.in(of, 200_000, HORIZON_SECONDS).transfers().stream()
                 .map(Transfer::totalBytes);
-        List<Transfer> upload = Stream.concat(usual, SENT_FOR_THE_TRUTH.stream())
+        List<Transfer> upload = Stream.concat(usual, forTheTruth.stream())
                 .map(bytes -> new Transfer(
                         bytes + " B", List.of(new PayloadFile("file", bytes)), List.of(Direction.UPLOAD), List.of()))
                 .toList();
@@ -168,7 +194,7 @@ final class SizeCoverageTest {
                 HORIZON_SECONDS,
                 of.distanceMetres(),
                 upload,
-                modes,
+                of.modes(),
                 of.near(),
                 of.far(),
                 of.sky());
@@ -179,12 +205,12 @@ final class SizeCoverageTest {
     }
 
     /** What a study of some of the trials would have found, which sends none of the sizes sent for the truth. */
-    private static StudyResult study(StudyResult pool, int index) {
+    private StudyResult study(StudyResult pool, int index) {
         return part(
                 pool,
                 index * TRIALS,
                 TRIALS,
-                it -> !SENT_FOR_THE_TRUTH.contains(it.transfer().totalBytes()));
+                it -> !forTheTruth.contains(it.transfer().totalBytes()));
     }
 
     private static StudyResult part(StudyResult pool, int from, int trials, Predicate<CaseTrials> which) {
@@ -227,7 +253,7 @@ final class SizeCoverageTest {
             double bytes = trials.transfer().totalBytes();
             DiscordantPairs firsts = PairedTimes.of(first, second).signs();
             double lead = (firsts.first() - firsts.second()) / Math.sqrt(firsts.total());
-            if (bytes > 2000 && lead < 0) {
+            if (before[1] > 0 && lead <= 0) {
                 double share = before[1] / (before[1] - lead);
                 return before[0] * Math.pow(bytes / before[0], share);
             }
@@ -279,7 +305,7 @@ final class SizeCoverageTest {
                 pool,
                 0,
                 studies.size() * TRIALS,
-                it -> !SENT_FOR_THE_TRUTH.contains(it.transfer().totalBytes())));
+                it -> !forTheTruth.contains(it.transfer().totalBytes())));
         Map<String, Function<Pace, Estimate>> answers = Map.of(
                 "early bytes a minute", Pace::earlyBytesPerMinute,
                 "sustained bytes a minute", Pace::sustainedBytesPerMinute,

@@ -11,12 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,17 +44,18 @@ final class KilledStudyTest {
         Path journal = killed.resolve(NAME + ".journal");
         for (int kill = 0; kill < KILLS; kill++) {
             long target = size(journal) + BYTES_A_LIFE + 1117L * kill;
-            Process process = start(killed, kill > 0);
-            await(process, () -> size(journal) >= target);
-            process.destroyForcibly().waitFor();
+            ProgramProcess process = start(killed, kill > 0);
+            process.await(() -> size(journal) >= target);
+            process.kill();
             assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
         }
-        Process process = start(killed, true);
-        await(process, () -> isInLastPass(journal));
-        process.destroyForcibly().waitFor();
+        ProgramProcess last = start(killed, true);
+        last.await(() -> isInLastPass(journal));
+        last.kill();
         long held = size(journal);
-        Process interrupted = start(killed, true);
-        await(interrupted, () -> size(journal) > held);
+        ProgramProcess process = start(killed, true);
+        process.await(() -> size(journal) > held);
+        Process interrupted = process.process();
         // As Ctrl-C does, but for SIGINT being deaf below a shell's background job, and its children's too.
         interrupted.destroy();
         assertTrue(interrupted.waitFor(1, TimeUnit.MINUTES));
@@ -66,18 +63,10 @@ final class KilledStudyTest {
         assertTrue(isInLastPass(journal));
         assertTrue(Files.exists(killed.resolve(NAME + "-partial").resolve("summary.json")));
         assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
-        finish(start(killed, true));
+        start(killed, true).finish();
         Path whole = folder.resolve("whole");
-        finish(start(whole, false));
-        assertEquals(contents(whole), contents(killed));
-    }
-
-    /** Waits until something holds of a process that is at work. */
-    private static void await(Process process, BooleanSupplier holds) throws InterruptedException {
-        while (process.isAlive() && !holds.getAsBoolean()) {
-            Thread.sleep(1);
-        }
-        assertTrue(process.isAlive(), "the study was over before it came to that");
+        start(whole, false).finish();
+        assertEquals(ProgramProcess.contents(whole), ProgramProcess.contents(killed));
     }
 
     private static long size(Path journal) {
@@ -95,13 +84,8 @@ final class KilledStudyTest {
         }
     }
 
-    private static Process start(Path out, boolean isResumed) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx300m",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
+    private static ProgramProcess start(Path out, boolean isResumed) throws IOException {
+        List<String> arguments = new ArrayList<>(List.of(
                 "study",
                 "../scenarios/river-watch.toml",
                 "--trials",
@@ -115,27 +99,8 @@ final class KilledStudyTest {
                 "--out",
                 out.toString()));
         if (isResumed) {
-            command.add("--resume");
+            arguments.add("--resume");
         }
-        return new ProcessBuilder(command)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-    }
-
-    private static void finish(Process process) throws InterruptedException {
-        assertTrue(process.waitFor(10, TimeUnit.MINUTES));
-        assertEquals(ExitCode.DONE, process.exitValue());
-    }
-
-    /** Every file below a folder, so that nothing left behind goes unseen. */
-    private static Map<String, String> contents(Path folder) throws IOException {
-        Map<String, String> contents = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                contents.put(folder.relativize(file).toString(), Files.readString(file));
-            }
-        }
-        return contents;
+        return ProgramProcess.of(arguments);
     }
 }

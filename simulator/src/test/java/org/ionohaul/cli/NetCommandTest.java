@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.ionohaul.trial.Trials;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class NetCommandTest {
     private static final String VALLEY = "../scenarios/nets/bridge-valley.toml";
@@ -127,5 +129,43 @@ final class NetCommandTest {
         assertEquals(ExitCode.BAD_INPUT, check("--set", "group.1.cont=3", "--set", "operators.listens=soon"));
         assertTrue(err.toString().contains("did you mean \"group.1.count\"?"), err::toString);
         assertTrue(err.toString().contains("\"soon\" is not a time"), err::toString);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "group.1.count | 2 , 4 , 6 | knee",
+                "load | 0.5 , 1 , 2 | knee",
+                "group.1.message.2.rate | 1 /h , 3 /h | knee",
+                "gateway.channels | 1 , 2 | best",
+                "discipline.access | free , roster , in-turn | best",
+                "discipline.order | first-come , short-first | best",
+                "operators.hold-off | 5 s .. 40 s , 60 s | best"
+            })
+    void anyKeyCanBeVaried(String key, String values, String answered) throws IOException {
+        String asked = key + "=" + values.replace(",", "|");
+        assertEquals(
+                ExitCode.DONE,
+                run("--trials", "26", "--set", "horizon=45 min", "--vary", asked, "--out", folder.toString()),
+                err::toString);
+        String told = out.toString().replaceAll("\\s+", " ");
+        assertTrue(
+                answered.equals("knee") ? told.contains("knee lies") : told.contains("first report in 15 min: "), told);
+        assertTrue(
+                out.toString().lines().filter(it -> !it.startsWith("Written")).allMatch(it -> it.length() <= 80));
+        String page = Files.readString(only("net.html"));
+        assertEquals(values.matches("[\\d., /h]+"), page.contains("id=\"knee\""), "a curve over numbers");
+        List<String> lines = Files.readAllLines(only("net.csv"));
+        for (String value : values.split(" , ", -1)) {
+            assertTrue(lines.stream().anyMatch(it -> it.startsWith(key + "," + value + ",")), value);
+        }
+    }
+
+    private Path only(String name) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(it -> it.endsWith(name)).findFirst().orElseThrow();
+        }
     }
 }

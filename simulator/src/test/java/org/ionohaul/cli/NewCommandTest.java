@@ -103,6 +103,18 @@ final class NewCommandTest {
     }
 
     @Test
+    void aDeadlineBeyondADayIsToldInTheWordsOfTheQuestion() {
+        assertEquals(ExitCode.BAD_INPUT, run("--by", "25 h"));
+        assertTrue(
+                err.toString()
+                        .startsWith(
+                                "--by: \"25 h\" is more than a day, and nothing is watched for longer; write a time of at"
+                                        + " most \"24 h\""),
+                err::toString);
+        assertEquals(ExitCode.DONE, run("--by", "24 h"), err::toString);
+    }
+
+    @Test
     void aFileThatIsThereIsNotReplaced() throws IOException {
         Files.writeString(file(), "mine");
         assertEquals(ExitCode.BAD_INPUT, run("--size", "40 kB"));

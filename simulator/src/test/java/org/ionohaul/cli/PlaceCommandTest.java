@@ -28,13 +28,17 @@ final class PlaceCommandTest {
     private Path folder = Path.of("");
 
     private int place(String log, String... more) {
+        return placeIn(SCENARIO, log, more);
+    }
+
+    private int placeIn(String scenarioFile, String log, String... more) {
         out = new StringWriter();
         err = new StringWriter();
         return Main.commandLine(scenario -> new Trials(scenario)::run, interruption)
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
                 .execute(Stream.concat(
-                                Stream.of("place", SCENARIO, "--log", log, "--out", folder.toString()),
+                                Stream.of("place", scenarioFile, "--log", log, "--out", folder.toString()),
                                 Arrays.stream(more))
                         .toArray(String[]::new));
     }
@@ -61,10 +65,10 @@ final class PlaceCommandTest {
                   stated (-10.2 to -3.8 dB), which the scenario holds for possible: more noise
                 """), alone);
         assertTrue(alone.contains("1 reading puts the SNR 5.0 dB above the middle of what is"), alone);
-        assertTrue(alone.contains("5 brisk-comb *        off at 12:00"), alone);
-        assertTrue(alone.contains("15 kB up 19:40       14 kB through"), alone);
-        assertTrue(alone.contains("6 patient-climber *           4:00"), alone);
-        assertTrue(alone.contains("8 brisk-comb                 10:00"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("5 brisk-comb * off at 12m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("15 kB up 19:40 14 kB through"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("6 patient-climber * 4m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("8 brisk-comb 10m00s"), alone);
         assertTrue(
                 Files.exists(folder.resolve("orchard-net-12-place-orchard-net").resolve("place.json")));
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "3"), err::toString);
@@ -79,6 +83,22 @@ final class PlaceCommandTest {
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "100", "--set", "far.snr=0 dB", "--set", "near.snr=5 dB"));
         assertTrue(
                 out.toString().contains("The model is too gloomy: the runs are quicker than simulated"), out::toString);
+    }
+
+    @Test
+    void signalAndNoiseAreToldApartWhereBothAreStated() throws IOException {
+        // S2 is stated as noise and S3 as signal; four S-units are 24 dB, and 2.24 deviations of 3 dB are 6.7 dB.
+        String runs = log("""
+                mode;direction;size;outcome;session-time;far-signal;far-noise
+                slow-whistle;upload;200 B;delivered;3 min;S3;S6
+                """);
+        assertEquals(ExitCode.DONE, placeIn("../scenarios/polar-hut.toml", runs, "--trials", "10"), err::toString);
+        String text = out.toString().replaceAll("\\s+", " ");
+        assertTrue(
+                text.contains("At Survey ship, 1 reading puts the noise 24.0 dB above what is stated (17.3 to 30.7 dB):"
+                        + " more noise there than the scenario says."),
+                text);
+        assertTrue(text.contains("At Survey ship, 1 reading does not contradict the stated signal"), text);
     }
 
     @Test

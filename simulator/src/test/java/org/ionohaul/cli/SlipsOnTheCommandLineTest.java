@@ -83,6 +83,20 @@ final class SlipsOnTheCommandLineTest {
         assertEquals("", out.toString());
     }
 
+    /** The launcher says where the program lies; this test says so in its place. */
+    @Test
+    void aScenarioThatCameAlongIsFoundFromAnotherFolder(@TempDir Path elsewhere) {
+        System.setProperty("ionohaul.home", "..");
+        try {
+            assertEquals(
+                    ExitCode.BAD_INPUT,
+                    run("study", elsewhere.resolve("river-watch").toString()));
+        } finally {
+            System.clearProperty("ionohaul.home");
+        }
+        assertTrue(told().endsWith("did you mean \"../scenarios/river-watch.toml\"?"), told());
+    }
+
     @ParameterizedTest
     @CsvSource({"30, 30", "30 min, 30", "1h30, 90", "'0,5 h', 30"})
     void howLongToWatchIsMinutesOrATime(String written, int minutes) {

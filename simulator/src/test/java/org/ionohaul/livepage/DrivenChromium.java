@@ -23,7 +23,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A browser without a window that is clicked and typed into as by a hand (Chrome DevTools Protocol). */
-final class DrivenChromium implements AutoCloseable {
+public final class DrivenChromium implements AutoCloseable {
     /** After so long something hangs; no statement on how fast anything is. */
     private static final int PATIENCE_SECONDS = 120;
 
@@ -39,7 +39,7 @@ final class DrivenChromium implements AutoCloseable {
     }
 
     /** Returns the browser if this machine has one. */
-    static Optional<DrivenChromium> start(Path scratch) throws IOException, InterruptedException {
+    public static Optional<DrivenChromium> start(Path scratch) throws IOException, InterruptedException {
         Optional<Path> program = Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -80,7 +80,7 @@ final class DrivenChromium implements AutoCloseable {
     }
 
     /** Opens a tab of so many pixels. */
-    Tab tab(int width, int height) throws IOException, InterruptedException {
+    public Tab tab(int width, int height) throws IOException, InterruptedException {
         HttpRequest request = HttpRequest.newBuilder(URI.create(tools + "/json/new?about:blank"))
                 .PUT(HttpRequest.BodyPublishers.noBody())
                 .build();
@@ -88,6 +88,7 @@ final class DrivenChromium implements AutoCloseable {
                 client.send(request, HttpResponse.BodyHandlers.ofString()).body());
         Tab tab = new Tab(client, URI.create(made.get("webSocketDebuggerUrl").asString()));
         tab.size(width, height);
+        tab.command("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
         return tab;
     }
 
@@ -101,7 +102,7 @@ final class DrivenChromium implements AutoCloseable {
     }
 
     /** A tab. */
-    static final class Tab {
+    public static final class Tab {
         private final WebSocket socket;
         private final BlockingQueue<JsonNode> replies = new LinkedBlockingQueue<>();
         private final List<String> noticed = new ArrayList<>();
@@ -147,13 +148,13 @@ final class DrivenChromium implements AutoCloseable {
         }
 
         /** Returns what the page complained of and asked for. */
-        List<String> noticed() {
+        public List<String> noticed() {
             synchronized (noticed) {
                 return List.copyOf(noticed);
             }
         }
 
-        JsonNode command(String method, Map<String, ?> parameters) {
+        public JsonNode command(String method, Map<String, ?> parameters) {
             lastId++;
             socket.sendText(JSON.writeValueAsString(Map.of("id", lastId, "method", method, "params", parameters)), true)
                     .join();
@@ -176,13 +177,13 @@ final class DrivenChromium implements AutoCloseable {
             }
         }
 
-        void size(int width, int height) {
+        public void size(int width, int height) {
             command(
                     "Emulation.setDeviceMetricsOverride",
                     Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
         }
 
-        void dark(boolean isDark) {
+        public void dark(boolean isDark) {
             command(
                     "Emulation.setEmulatedMedia",
                     Map.of(
@@ -190,19 +191,19 @@ final class DrivenChromium implements AutoCloseable {
                             List.of(Map.of("name", "prefers-color-scheme", "value", isDark ? "dark" : "light"))));
         }
 
-        void open(URI address) {
+        public void open(URI address) {
             command("Page.navigate", Map.of("url", address.toString()));
             await("document.readyState === 'complete' && location.href !== 'about:blank'");
         }
 
-        void reload() {
+        public void reload() {
             eval("window.isOld = true");
             command("Page.reload", Map.of());
             await("!window.isOld && document.readyState === 'complete'");
         }
 
         /** Returns what an expression of the page's script comes to, as text. */
-        String eval(String expression) {
+        public String eval(String expression) {
             JsonNode result = command(
                     "Runtime.evaluate",
                     Map.of("expression", "String(" + expression + ")", "returnByValue", true, "awaitPromise", true));
@@ -210,7 +211,7 @@ final class DrivenChromium implements AutoCloseable {
         }
 
         /** Waits until an expression of the page's script is true. */
-        void await(String expression) {
+        public void await(String expression) {
             for (int i = 0; i < 10 * PATIENCE_SECONDS; i++) {
                 if (eval(expression).equals("true")) {
                     return;
@@ -227,7 +228,7 @@ final class DrivenChromium implements AutoCloseable {
         }
 
         /** Clicks in the middle of an element. */
-        void click(String selector) {
+        public void click(String selector) {
             String[] place =
                     eval("(it => { it.scrollIntoView({ block: 'center' }); const box = it.getBoundingClientRect();"
                                     + " return (box.x + box.width / 2) + ' ' + (box.y + box.height / 2); })(document.querySelector(\""
@@ -251,14 +252,14 @@ final class DrivenChromium implements AutoCloseable {
         }
 
         /** Types into a field in place of what stands there. */
-        void type(String selector, String text) {
+        public void type(String selector, String text) {
             click(selector);
             eval("document.activeElement.select()");
             command("Input.insertText", Map.of("text", text));
         }
 
         /** Presses a key that has no letter. */
-        void press(String key, int code) {
+        public void press(String key, int code) {
             for (String type : List.of("keyDown", "keyUp")) {
                 command(
                         "Input.dispatchKeyEvent",
@@ -267,7 +268,7 @@ final class DrivenChromium implements AutoCloseable {
         }
 
         /** Keeps what is seen, the whole page or the window, as a picture. */
-        void picture(Path file, boolean isWhole) {
+        public void picture(Path file, boolean isWhole) {
             JsonNode result =
                     command("Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", isWhole));
             try {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ionohaul.livepage.DrivenChromium.Tab;
+import org.ionohaul.report.BrowserPage;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.junit.jupiter.api.AfterEach;
@@ -62,6 +63,18 @@ final class LivePageInBrowserTest {
 
     private static String grid(Tab tab) {
         return tab.eval("document.querySelector('.sides .grid').innerText");
+    }
+
+    @Test
+    void nobodyIsKeptOutInLightOrDarkOnADeskOrAPhone() throws IOException, InterruptedException {
+        Tab tab = opened("?compare=yes");
+        for (boolean isDark : List.of(false, true)) {
+            tab.dark(isDark);
+            for (int width : List.of(1280, 390)) {
+                tab.size(width, 900);
+                assertEquals("", tab.eval(BrowserPage.barriers()), "at " + width);
+            }
+        }
     }
 
     @Test

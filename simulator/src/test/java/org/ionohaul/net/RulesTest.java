@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import org.ionohaul.engine.Engine;
@@ -162,5 +163,24 @@ final class RulesTest {
                 events.stream().mapToInt(it -> it.charAt(it.length() - 1) - '0').sum());
         assertTrue(events.get(0).startsWith("1 calls 0 on 0 at 0"), events.get(0));
         assertTrue(events.get(1).startsWith("2 calls 0 on 0 at 1 with 2"), events.get(1));
+    }
+
+    @Test
+    void theMostUrgentOrTheShortestOfAStationsMessagesGoesFirst() {
+        MessageKind urgent =
+                new MessageKind("urgent", false, 1, it -> 900, new Arrivals.Schedule(List.of(0.0)), List.of());
+        MessageKind other =
+                new MessageKind("other", false, 2, it -> 100, new Arrivals.Schedule(List.of(0.0)), List.of());
+        for (Order order : List.of(Order.PRIORITY, Order.SHORT_FIRST, Order.FIRST_COME)) {
+            RulesTest test = new RulesTest();
+            test.discipline = new Discipline(Access.FREE, order, MINUTE, 1);
+            List<Letter> letters = test.run(1, other, urgent);
+            String first = letters.stream()
+                    .min(Comparator.comparingLong(Letter::deliveredNanos))
+                    .orElseThrow()
+                    .kind()
+                    .name();
+            assertEquals(order == Order.PRIORITY ? "urgent" : "other", first, order::toString);
+        }
     }
 }

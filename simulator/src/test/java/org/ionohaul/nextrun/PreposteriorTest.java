@@ -60,7 +60,7 @@ final class PreposteriorTest {
     }
 
     /** The mean over the posterior mean of the chance that it lies on the wrong side: by the trapezoidal rule. */
-    private static double wrongAfter(double mean, double error) {
+    static double wrongAfter(double mean, double error) {
         double posterior = Math.sqrt(error * error / (1 + error * error));
         double ofMean = Math.sqrt(1 / (1 + error * error));
         double sum = 0;

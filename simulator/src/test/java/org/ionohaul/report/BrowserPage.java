@@ -54,43 +54,7 @@ public record BrowserPage(Chromium browser, Path file) {
               });
               return report;
             }
-            const frameOf = page => page.defaultView;
-            // Text whose colour stands out less than 4.5 to 1 from what is behind it (WCAG 2.2, 1.4.3).
-            function faint(page) {
-              const canvas = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
-              const channels = colour => {
-                canvas.fillStyle = colour;
-                canvas.clearRect(0, 0, 1, 1);
-                canvas.fillRect(0, 0, 1, 1);
-                return [...canvas.getImageData(0, 0, 1, 1).data];
-              };
-              const light = rgb => rgb.slice(0, 3).map(it => it / 255)
-                .map(it => it <= 0.04045 ? it / 12.92 : ((it + 0.055) / 1.055) ** 2.4)
-                .reduce((sum, it, i) => sum + it * [0.2126, 0.7152, 0.0722][i], 0);
-              const style = element => frameOf(page).getComputedStyle(element);
-              const behind = element => {
-                for (let it = element; it; it = it.parentElement) {
-                  const colour = channels(style(it).backgroundColor);
-                  if (colour[3] === 255) { return colour; }
-                }
-                return [255, 255, 255, 255];
-              };
-              const seen = new Set();
-              page.querySelectorAll('body *').forEach(it => {
-                const isDrawn = it instanceof frameOf(page).SVGElement;
-                const words = [...it.childNodes].some(node => node.nodeType === 3 && node.data.trim());
-                if (!words || it.getBoundingClientRect().width === 0 || it.matches('title, script, style')) { return; }
-                const under = isDrawn && it.classList.contains('on') ? style(it.previousElementSibling) : null;
-                const ground = under
-                  ? channels(under.fill).map((c, i) => behind(it)[i] + (c - behind(it)[i]) * under.fillOpacity) : behind(it);
-                const ink = channels(isDrawn ? style(it).fill : style(it).color);
-                const [low, high] = [light(ink), light(ground)].sort((a, b) => a - b);
-                if ((high + 0.05) / (low + 0.05) < 4.5) {
-                  seen.add('faint: ' + it.tagName + ' ' + it.getAttribute('class') + ' ' + ink + ' on ' + ground + '\\n');
-                }
-              });
-              return [...seen].join('');
-            }
+            ACCESSIBILITY
             // What a pointer on a picture's first surface that says something is told.
             function told(page) {
               let report = '';
@@ -170,7 +134,7 @@ public record BrowserPage(Chromium browser, Path file) {
 
     private String probed(String... more) throws IOException {
         Path probe = file.resolveSibling("probe.html");
-        Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()));
+        Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()).replace("ACCESSIBILITY", accessibility()));
         List<String> flags = new ArrayList<>(List.of(more));
         flags.add("--dump-dom");
         String dom = browser.open(probe, flags.toArray(String[]::new)).get(0);
@@ -182,5 +146,21 @@ public record BrowserPage(Chromium browser, Path file) {
         Path pdf = file.resolveSibling("page.pdf");
         browser.open(file, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
         return Files.readString(pdf, StandardCharsets.ISO_8859_1);
+    }
+
+    /** Returns an expression of a page's own language that unfolds it and tells what keeps people out; empty if nothing does. */
+    public static String barriers() throws IOException {
+        return """
+                (() => {
+                  %s
+                  document.querySelectorAll('details').forEach(it => { it.open = true; });
+                  const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
+                  return [faint(document), barriers(document), wide > 1 ? wide + ' px too wide' : ''].filter(it => it).join('\\n');
+                })()""".formatted(accessibility());
+    }
+
+    /** Returns functions in a page's own language that look for what keeps people out: {@code faint} and {@code barriers}. */
+    private static String accessibility() throws IOException {
+        return Files.readString(Path.of("src/test/resources/accessibility.js"));
     }
 }

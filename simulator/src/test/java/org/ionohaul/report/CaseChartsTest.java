@@ -37,7 +37,7 @@ final class CaseChartsTest {
         assertEquals("Quick", quick.mode());
         assertEquals(20, quick.at().size(), "10 to 390 s");
         assertEquals(10 / 60.0, quick.at().get(0), 1e-12);
-        assertEquals("6:30", quick.clock().get(19));
+        assertEquals("6 min 30 s", quick.clock().get(19));
         assertEquals(28, quick.later(), "410 to 950 s");
         assertEquals(2, quick.never());
         assertEquals(List.of(new TimeAxis.Deadline("5 min", 5)), plot.axis().deadlines());
@@ -89,7 +89,7 @@ final class CaseChartsTest {
                 int at = completion.at().indexOf(deadline.deadlineSeconds() / 60);
                 Estimate chance = deadline.chance();
                 assertEquals(
-                        TimeText.clock(deadline.deadlineSeconds()),
+                        TimeText.compact(deadline.deadlineSeconds()),
                         completion.clock().get(at));
                 assertEquals(100 * chance.value(), line.share().get(at));
                 assertEquals(100 * chance.low(), line.low().get(at));
@@ -196,7 +196,7 @@ final class CaseChartsTest {
     }
 
     private static String clock(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.clock(seconds) : "-";
+        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "-";
     }
 
     @Test

@@ -50,7 +50,7 @@ final class VerdictWordsTest {
     @Test
     void whatSavesMostOfTheLeadIsNamedWithItsPart() {
         assertEquals(
-                "Tortoise beats Hare mostly because it spends 3:20 less a trial on new payload, 100 % of the 3:20 by which"
+                "Tortoise beats Hare mostly because it spends 3 min 20 s less a trial on new payload, 100 % of the 3 min 20 s by which"
                         + " its sessions are shorter (mean of the 100 trials on which both deliver).",
                 sentences(List.of(300.0), all(400), all(200)));
     }
@@ -60,8 +60,8 @@ final class VerdictWordsTest {
     void whatSavesLessThanHalfOfTheLeadIsNotCalledMostOfIt() {
         assertEquals(
                 "By how surely they deliver Tortoise and Hare can't be told apart; Tortoise is usually through first. Its"
-                        + " sessions are shorter by 0:35 (mean of the 100 trials on which both deliver), and no single thing"
-                        + " makes most of that: the largest is 0:15 less on dialling.",
+                        + " sessions are shorter by 35 s (mean of the 100 trials on which both deliver), and no single thing"
+                        + " makes most of that: the largest is 15 s less on dialling.",
                 sentences(
                         List.of(),
                         trials(100, i -> InventedStudy.steady(60, 50, 2000)),
@@ -73,7 +73,7 @@ final class VerdictWordsTest {
     void modesThatAreAlikeAreSaidToBeAlikeWithinSoMuch() {
         assertEquals(
                 "Hare and Tortoise can't be told apart: by each deadline they are alike within 4 of 100 trials, and within"
-                        + " 0:00 on the median.",
+                        + " 1 s on the median.",
                 sentences(List.of(300.0), all(200), all(200)));
     }
 
@@ -81,7 +81,7 @@ final class VerdictWordsTest {
     void fewTrialsMayHideADifferenceAndThatIsSaid() {
         assertEquals(
                 "Hare and Tortoise can't be told apart on so few trials: by each deadline they may differ by up to 27 of"
-                        + " 100, and within 0:00 on the median.",
+                        + " 100, and within 1 s on the median.",
                 sentences(
                         List.of(300.0),
                         trials(10, i -> InventedStudy.delivered(200)),

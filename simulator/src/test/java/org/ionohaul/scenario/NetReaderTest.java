@@ -89,6 +89,7 @@ final class NetReaderTest {
             operators.hold-off         | 5 s ± 1 s     | operators.hold-off: is neither a time nor a range
             discipline.access          | rooster       | discipline.access: "rooster" is not a valid choice
             modes                      | ["brisk-comb", "slow-whistle"] | modes: names 2 modes, but all stations of a net work the same one
+            trials                     | 100000        | trials: gives some 5,180,000 messages over all trials; at most 5,000,000 can be kept
             load                       | 900           | load: gives some 34,034 messages a trial; at most 20,000 can be simulated
             """)
     void whatIsWrongIsToldAtItsKey(String key, String value, String told) {

@@ -66,7 +66,11 @@ final class Bench {
     }
 
     SessionResult run(long trial, long horizonNanos) {
-        Chances chances = chances(trial);
+        return run(new TrialStreams(20, trial), horizonNanos);
+    }
+
+    SessionResult run(TrialStreams streams, long horizonNanos) {
+        Chances chances = chances(streams);
         ModeSpec mode =
                 new ModeSpec(new Signals(List.copyOf(dataRates), acknowledgement, call, control), arq(), ratePolicy);
         DesignRates rates = new Timing(mode, near, far, propagation).designRates(BenchCurves.of(mode.signals()));
@@ -97,8 +101,7 @@ final class Bench {
                 cycle);
     }
 
-    private static Chances chances(long trial) {
-        TrialStreams streams = new TrialStreams(20, trial);
+    private static Chances chances(TrialStreams streams) {
         return new Chances(
                 streams.open(Purpose.DETECTION, 0),
                 streams.open(Purpose.DECODING, 0),

@@ -57,11 +57,14 @@ final class FrontEndTest {
     void aPlainDecoderTakesImpulsesAsItsMetricDoesAndBitsByTheirOwn() {
         // 20 dB over the floor for 10 ms of 100, symbols of 5 / 12 ms: 10.42 ms of symbols are struck, on average for
         // 0.96 of their time. Es/N0 is 3000 / 2400 of the SNR in 3 kHz. Uncoded bits suffer where they are struck.
-        BlindMetric metric = new BlindMetric(1);
+        BlindMetric metric =
+                new BlindMetric(1, CodedInformation.of(Modulation.BPSK).bits());
         metric.begin();
+        metric.place(Decibels.toRatio(9) * 3000 / 2400, 0);
         metric.add(1 - 0.1 / 0.96, 1, 1);
         metric.add(0.1 / 0.96, 1, 1 + 0.96 * 99);
-        double even = metric.evenEsN0(Decibels.toRatio(9) * 3000 / 2400) * 2400 / 3000;
+        metric.weigh();
+        double even = metric.evenEsN0(0) * 2400 / 3000;
         Waveform coded = waveform(0.5, 0, FrontEnd.PLAIN);
         double struck = coded.evidence(steady(9).struckUntil(10_000_000, 99), 0, 0, 1);
         assertEquals(coded.evidence(steady(Decibels.ofRatio(even)), 0, 0, 1), struck, 1e-3 * struck);

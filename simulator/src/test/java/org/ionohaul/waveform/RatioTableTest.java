@@ -10,6 +10,19 @@ final class RatioTableTest {
     private final RatioTable shannon = RatioTable.ofRising(0, Math::log1p);
 
     @Test
+    void slopeAndBendAreThoseOfTheFunction() {
+        // ln(1 + x): slope 1 / (1 + x), bend -1 / (1 + x)^2. Read over one cell, a 128th of an octave, and over two.
+        RatioTable table = RatioTable.ofRising(0, Math::log1p);
+        for (double x = 1e-4; x < 1e5; x *= 1.37) {
+            assertEquals(1 / (1 + x), table.slope(x), 0.008 / (1 + x));
+            assertEquals(-1 / ((1 + x) * (1 + x)), table.bend(x), 0.02 / ((1 + x) * (1 + x)));
+        }
+        assertEquals(1, table.slope(-1), 1e-4);
+        assertEquals(-2, table.at(-2), 2e-4);
+        assertEquals(0, table.slope(1e9));
+    }
+
+    @Test
     void readingIsCloseToTheFunctionEverywhere() {
         for (double db = -60; db <= 50; db += 0.017) {
             double ratio = Decibels.toRatio(db);

@@ -1,0 +1,95 @@
+package org.ionohaul.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.ionohaul.rare.RareChance;
+import org.ionohaul.rare.RareMiss;
+import org.ionohaul.rendering.Cell;
+import org.ionohaul.rendering.SizeText;
+import org.ionohaul.rendering.Table;
+import org.ionohaul.rendering.TextTable;
+import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
+
+/** How seldom deadlines are missed, in words: the worse end first. */
+public final class RareWords {
+    private static final String METHOD =
+            "Misses too rare to be counted, from trials that come near one and are tried on from there. A range is made to hold"
+                    + " the true chance in about 95 of 100 such runs; \"at most\" is its worse end, of either method."
+                    + " Fewer than " + RareChance.FEWEST_ARRIVED
+                    + " tries that came there tell no range: a larger N may.";
+    private static final String WHOSE =
+            "These are chances of the sky and the stations as the scenario describes them. What it does not describe (a broken"
+                    + " antenna, no power, a mistaken frequency, an operator called away) happens more often than 1 in 1,000, and"
+                    + " comes on top.";
+
+    private RareWords() {}
+
+    /** Returns the lines, none longer than asked unless a column is. */
+    public static List<String> lines(Scenario scenario, List<RareMiss> misses, int width) {
+        List<String> lines = new ArrayList<>(List.of("", "Rare misses", "==========="));
+        if (misses.isEmpty()) {
+            lines.addAll(TextWrap.lines(
+                    "Every mode misses every deadline on more than 1 in 20 trials: that is counted, not rare.",
+                    "",
+                    width));
+            return lines;
+        }
+        lines.addAll(new TextTable(table(scenario, misses)).lines(width));
+        lines.add("");
+        lines.addAll(TextWrap.lines(METHOD, "", width));
+        lines.addAll(TextWrap.lines(WHOSE, "", width));
+        return lines;
+    }
+
+    private static Table table(Scenario scenario, List<RareMiss> misses) {
+        List<Cell> heads = List.of("What", "Mode", "Misses", "Found", "Counted").stream()
+                .map(Cell::of)
+                .toList();
+        List<List<Cell>> rows = misses.stream()
+                .map(it -> List.of(
+                        new Cell(
+                                it.transfer().name() + " within " + TimeText.given(it.deadlineSeconds()),
+                                CaseWords.route(scenario, it.direction())),
+                        Cell.of(it.mode().title()),
+                        Cell.of(bound(it)),
+                        Cell.of(found(it)),
+                        Cell.of(SizeText.grouped(it.counted().hits()) + " of "
+                                + SizeText.grouped(it.counted().total()))))
+                .toList();
+        return new Table("", heads, rows);
+    }
+
+    private static String bound(RareMiss miss) {
+        return miss.found()
+                .filter(RareChance::isTold)
+                .map(it -> "at most " + oneIn(it.chance().high()))
+                .orElseGet(() -> "at most "
+                        + oneIn(miss.counted().exact(Estimate.CONFIDENCE).high()) + ", as counted");
+    }
+
+    private static String found(RareMiss miss) {
+        if (miss.found().isEmpty()) {
+            return "no way to a miss";
+        }
+        RareChance found = miss.found().get();
+        return found.isTold()
+                ? "about " + oneIn(found.chance().value()) + " ("
+                        + oneIn(found.chance().low()) + " to "
+                        + oneIn(found.chance().high()) + ")"
+                : found.arrived() + " of " + SizeText.grouped(found.begun()) + " tries came there";
+    }
+
+    /** Returns a chance as one in so many, to two figures. */
+    static String oneIn(double chance) {
+        double many = 1 / chance;
+        if (many < 10) {
+            return "1 in " + String.format(Locale.ROOT, "%.1f", many).replace(".0", "");
+        }
+        double step = Math.pow(10, Math.floor(Math.log10(many)) - 1);
+        return "1 in " + SizeText.grouped(Math.round(many / step) * step);
+    }
+}
