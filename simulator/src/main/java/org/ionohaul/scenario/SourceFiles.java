@@ -36,8 +36,7 @@ public interface SourceFiles {
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(most + 1);
                 if (bytes.length > most) {
-                    throw new FileSystemException(
-                            file.toString(), null, "is larger than " + most / 1_000_000 + " MB");
+                    throw new FileSystemException(file.toString(), null, "is larger than " + most / 1_000_000 + " MB");
                 }
                 return StandardCharsets.UTF_8
                         .newDecoder()
