@@ -87,6 +87,9 @@ final class KilledWorkerTest {
                 Map.of(
                         "SPARK_HOME",
                         home().toString(),
+                        // Else it is looked for in Spark's own build.
+                        "SPARK_SCALA_VERSION",
+                        "2.13",
                         "SPARK_LOCAL_IP",
                         "127.0.0.1",
                         "SPARK_LOCAL_HOSTNAME",
