@@ -9,7 +9,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads how exact answers must be, such as {@code P(deadline) within 2 points} or {@code 90 % time within 5 %}. */
-final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
+public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
     private static final String NUMBER = "(\\d{1,2}(?:\\.\\d+)?)";
     private static final Pattern DEADLINES = Pattern.compile("p\\(deadline\\) within " + NUMBER + " points?");
     private static final Pattern QUANTILE =

@@ -4,9 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.LineStore;
 
@@ -63,15 +60,9 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
      */
     static void forEach(String heads, int tableHeads, LineStore lines, Consumer<AnsweredCase> taker)
             throws IOException {
-        Grouping grouping = new Grouping(cells(heads).toList(), tableHeads, taker);
-        lines.forEach(line -> grouping.take(cells(line)));
+        Grouping grouping = new Grouping(GridColumns.cells(heads), tableHeads, taker);
+        lines.forEach(line -> grouping.take(GridColumns.cells(line)));
         grouping.end();
-    }
-
-    private static CSVRecord cells(String line) throws IOException {
-        try (CSVParser parser = CSVParser.parse(line, CSVFormat.RFC4180)) {
-            return parser.iterator().next();
-        }
     }
 
     /** Gathers the modes of a case, whose lines follow one another. */
@@ -79,7 +70,7 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
         private final List<String> heads;
         private final int tableHeads;
         private final Consumer<AnsweredCase> taker;
-        private final List<CSVRecord> together = new ArrayList<>();
+        private final List<List<String>> together = new ArrayList<>();
 
         Grouping(List<String> heads, int tableHeads, Consumer<AnsweredCase> taker) {
             this.heads = heads;
@@ -87,14 +78,10 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
             this.taker = taker;
         }
 
-        void take(CSVRecord line) {
+        void take(List<String> line) {
             // Row, the table's own cells, transfer and direction: what is the same for all modes of a case.
             int common = tableHeads + 3;
-            if (!together.isEmpty()
-                    && !together.get(0)
-                            .toList()
-                            .subList(0, common)
-                            .equals(line.toList().subList(0, common))) {
+            if (!together.isEmpty() && !together.get(0).subList(0, common).equals(line.subList(0, common))) {
                 end();
             }
             together.add(line);
@@ -102,9 +89,9 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
 
         void end() {
             if (!together.isEmpty()) {
-                CSVRecord first = together.get(0);
+                List<String> first = together.get(0);
                 taker.accept(new AnsweredCase(
-                        List.copyOf(first.toList().subList(1, 1 + tableHeads)),
+                        List.copyOf(first.subList(1, 1 + tableHeads)),
                         first.get(1 + tableHeads),
                         first.get(2 + tableHeads),
                         together.stream().map(this::ofMode).toList()));
@@ -112,7 +99,7 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
             }
         }
 
-        private OfMode ofMode(CSVRecord line) {
+        private OfMode ofMode(List<String> line) {
             List<OfDeadline> deadlines = new ArrayList<>();
             for (int i = 1;
                     heads.contains(GridColumns.share(i))
@@ -134,13 +121,13 @@ record AnsweredCase(List<String> cells, String transfer, String direction, List<
                     deadlines);
         }
 
-        private double number(CSVRecord line, String head) {
+        private double number(List<String> line, String head) {
             String cell = cell(line, head);
             return cell.isEmpty() ? Double.POSITIVE_INFINITY : Double.parseDouble(cell);
         }
 
         /** By place after the table's own heads, one of which may be called the same. */
-        private String cell(CSVRecord line, String head) {
+        private String cell(List<String> line, String head) {
             return line.get(
                     1 + tableHeads + heads.subList(1 + tableHeads, heads.size()).indexOf(head));
         }

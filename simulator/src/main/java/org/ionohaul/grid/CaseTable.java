@@ -10,11 +10,11 @@ import org.ionohaul.study.PlannedPoint;
 /**
  * The cases to be answered, a row each.
  *
- * @param name what it is called, for people and for the folder of results
+ * @param file where it stands, as the user named it
  * @param heads what stands over its columns: full names of scenario keys, such as {@code near.snr}, or labels
  * @param rows the cases, at least one
  */
-public record CaseTable(String name, List<String> heads, List<CaseRow> rows) {
+public record CaseTable(String file, List<String> heads, List<CaseRow> rows) {
     /** What a head begins with whose cells are for people alone: the hour of a level, the name of a place. */
     static final String LABEL = "label.";
 
@@ -40,15 +40,29 @@ public record CaseTable(String name, List<String> heads, List<CaseRow> rows) {
                         .toList());
     }
 
+    /** Returns what it is called, for people and for the folder of results. */
+    public String name() {
+        return file.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.[^.]*$", "");
+    }
+
+    /** Returns a row that stands in no text: its cells are counted. */
+    public static CaseRow of(int line, List<String> heads, List<String> cells) {
+        return of(
+                line,
+                heads,
+                cells,
+                IntStream.rangeClosed(1, cells.size()).boxed().toList());
+    }
+
     /** Returns a row. */
-    static CaseRow of(int line, List<String> heads, List<String> cells) {
+    static CaseRow of(int line, List<String> heads, List<String> cells, List<Integer> columns) {
         Map<String, String> changes = new LinkedHashMap<>();
         for (int i = 0; i < heads.size(); i++) {
             if (!isLabel(heads.get(i)) && !cells.get(i).isEmpty()) {
                 changes.put(heads.get(i), cells.get(i));
             }
         }
-        return new CaseRow(line, cells, changes);
+        return new CaseRow(line, cells, columns, changes);
     }
 
     static boolean isLabel(String head) {

@@ -34,7 +34,7 @@ public final class CaseTableReader {
      */
     public static CaseTable read(SourceFiles files, Path file) throws ScenarioProblems {
         CaseTableReader reader = new CaseTableReader(file.toString());
-        List<CellTable.Row> rows = CellTable.read(files, file, reader.problems::add)
+        List<CellTable.Row> rows = CellTable.readLong(files, file, reader.problems::add)
                 .map(reader::rows)
                 .orElse(List.of());
         if (reader.problems.isEmpty()) {
@@ -46,11 +46,27 @@ public final class CaseTableReader {
             List<CaseRow> cases =
                     rows.stream().skip(1).map(row -> reader.row(row, heads)).toList();
             if (reader.problems.isEmpty()) {
-                String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
-                return new CaseTable(name, heads, cases);
+                return new CaseTable(file.toString(), heads, cases);
             }
         }
         throw new ScenarioProblems(List.copyOf(reader.problems));
+    }
+
+    /**
+     * Checks the heads of a table that is read by other means.
+     *
+     * @param file the table, as the user named it
+     * @throws ScenarioProblems if one can't be a head
+     */
+    public static void checkHeads(String file, List<String> heads) throws ScenarioProblems {
+        CaseTableReader reader = new CaseTableReader(file);
+        reader.checkHeads(
+                new CellTable.Row(
+                        1, heads, IntStream.rangeClosed(1, heads.size()).boxed().toList()),
+                heads);
+        if (!reader.problems.isEmpty()) {
+            throw new ScenarioProblems(List.copyOf(reader.problems));
+        }
     }
 
     private List<CellTable.Row> rows(CellTable table) {
@@ -90,10 +106,12 @@ public final class CaseTableReader {
     private CaseRow row(CellTable.Row row, List<String> heads) {
         row.surplus(file, heads.size()).ifPresent(problems::add);
         List<String> cells = new ArrayList<>();
+        List<Integer> columns = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
             cells.add(row.cell(i).replaceAll("\\R", " "));
+            columns.add(row.column(i));
         }
-        return CaseTable.of(row.line(), heads, cells);
+        return CaseTable.of(row.line(), heads, cells, columns);
     }
 
     private void problem(int line, int column, String key, String message, String remedy) {

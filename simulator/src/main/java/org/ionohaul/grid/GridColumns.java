@@ -3,10 +3,11 @@ package org.ionohaul.grid;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.ionohaul.analysis.CaseSummary;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.ModeSummary;
@@ -28,6 +29,26 @@ public final class GridColumns {
     static final String HIGH = "_high";
     static final String MAY_BE_BEST = "may_be_best";
 
+    /** What a column's cells are. */
+    public enum Kind {
+        /** Any text. */
+        TEXT,
+        /** Whole numbers. */
+        WHOLE,
+        /** Numbers, empty where there is none. */
+        NUMBER,
+        /** Yes or no: true or false. */
+        FLAG
+    }
+
+    /**
+     * A column.
+     *
+     * @param head what stands over it
+     * @param kind what stands in it
+     */
+    public record Column(String head, Kind kind) {}
+
     /** An end of the record would be an end of the line. */
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setRecordSeparator("").get();
@@ -41,19 +62,49 @@ public final class GridColumns {
      * @param scenario one of its scenarios
      */
     public static String heads(List<String> heads, Scenario scenario) {
-        List<Object> all = new ArrayList<>(List.of("row"));
-        all.addAll(heads);
-        all.addAll(List.of("transfer", "direction", "bytes", MODE, "seed", "trials", "is_best", MAY_BE_BEST));
+        return line(columns(heads, scenario).stream().map(Column::head).toList());
+    }
+
+    /**
+     * Returns the columns.
+     *
+     * @param heads the heads of the table of cases
+     * @param scenario one of its scenarios
+     */
+    public static List<Column> columns(List<String> heads, Scenario scenario) {
+        List<Column> all = new ArrayList<>();
+        add(all, Kind.WHOLE, "row");
+        heads.forEach(head -> add(all, Kind.TEXT, head));
+        add(all, Kind.TEXT, "transfer", "direction");
+        add(all, Kind.WHOLE, "bytes");
+        add(all, Kind.TEXT, MODE);
+        add(all, Kind.WHOLE, "seed", "trials");
+        add(all, Kind.FLAG, "is_best", MAY_BE_BEST);
         addInterval(all, DELIVERED);
         addInterval(all, "median_s");
         addInterval(all, "ninth_s");
-        all.addAll(List.of(SAFE_NINTH, "safe_19_of_20_s"));
+        add(all, Kind.NUMBER, SAFE_NINTH, "safe_19_of_20_s");
         for (int i = 1; i <= mostDeadlines(scenario); i++) {
-            all.add(deadline(i));
-            addInterval(all, share(i));
-            all.add(mayBeBest(i));
+            all.addAll(ofDeadline(i));
         }
-        return line(all);
+        return List.copyOf(all);
+    }
+
+    private static List<Column> ofDeadline(int deadline) {
+        List<Column> columns = new ArrayList<>();
+        add(columns, Kind.NUMBER, deadline(deadline));
+        addInterval(columns, share(deadline));
+        add(columns, Kind.FLAG, mayBeBest(deadline));
+        return columns;
+    }
+
+    /** Returns the cells of a line, as many as there are columns. */
+    public static List<String> cells(String line) {
+        try (CSVParser parser = CSVParser.parse(line, CSVFormat.RFC4180)) {
+            return parser.iterator().next().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Returns the head of a deadline, from 1. */
@@ -79,8 +130,14 @@ public final class GridColumns {
                 .orElse(0);
     }
 
-    private static void addInterval(List<Object> heads, String name) {
-        heads.addAll(List.of(name, name + LOW, name + HIGH));
+    private static void add(List<Column> columns, Kind kind, String... heads) {
+        for (String head : heads) {
+            columns.add(new Column(head, kind));
+        }
+    }
+
+    private static void addInterval(List<Column> columns, String head) {
+        add(columns, Kind.NUMBER, head, head + LOW, head + HIGH);
     }
 
     /** Returns the lines of a row. */
@@ -100,11 +157,9 @@ public final class GridColumns {
                         it.leaders().first() == mode,
                         it.leaders().modes().contains(mode)));
                 addMode(cells, it, mode);
-                Stream.generate(() -> "")
-                        .limit(5L
-                                * (mostDeadlines(scenario)
-                                        - it.transfer().deadlinesSeconds().size()))
-                        .forEach(cells::add);
+                for (int i = it.transfer().deadlinesSeconds().size() + 1; i <= mostDeadlines(scenario); i++) {
+                    cells.addAll(Collections.nCopies(ofDeadline(i).size(), ""));
+                }
                 lines.add(line(cells));
             }
         }
@@ -140,7 +195,7 @@ public final class GridColumns {
         return Double.isFinite(value) ? value : "";
     }
 
-    private static String line(List<Object> cells) {
+    private static String line(List<?> cells) {
         try {
             StringBuilder line = new StringBuilder();
             FORMAT.printRecord(line, cells.toArray());

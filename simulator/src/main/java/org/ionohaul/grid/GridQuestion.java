@@ -33,8 +33,9 @@ import org.ionohaul.trial.Trials;
  */
 public record GridQuestion(
         SourceFiles files, Path scenario, Map<String, String> changes, Optional<PrecisionGoal> goal, int mostTrials) {
-    /** Copies the map. */
+    /** Copies the map, and sees to it that all rows come from the same texts. */
     public GridQuestion {
+        files = files.remembered();
         changes = Map.copyOf(changes);
     }
 
@@ -51,7 +52,7 @@ public record GridQuestion(
                 SameCases cases = SameCases.of(scenarioOf(row));
                 if (!first.orElse(cases).equals(cases)) {
                     problems.add(new Problem(
-                            table.name(),
+                            table.file(),
                             row.line(),
                             1,
                             "",
@@ -72,9 +73,9 @@ public record GridQuestion(
     private static Problem inTable(Problem problem, CaseTable table, CaseRow row) {
         return problem.line() == 0 && row.changes().containsKey(problem.key())
                 ? new Problem(
-                        table.name(),
+                        table.file(),
                         row.line(),
-                        1 + table.heads().indexOf(problem.key()),
+                        row.columns().get(table.heads().indexOf(problem.key())),
                         problem.key(),
                         problem.message(),
                         problem.remedy())

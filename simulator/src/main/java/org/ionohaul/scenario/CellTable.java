@@ -85,8 +85,23 @@ public record CellTable(List<Row> rows) {
      * @return empty if something is
      */
     public static Optional<CellTable> read(SourceFiles files, Path file, Consumer<Problem> problems) {
+        return read(files, file, files::text, problems);
+    }
+
+    /** Reads a table that may be long, as a program writes it; otherwise like {@link #read}. */
+    public static Optional<CellTable> readLong(SourceFiles files, Path file, Consumer<Problem> problems) {
+        return read(files, file, files::table, problems);
+    }
+
+    /** Where a text comes from. */
+    @FunctionalInterface
+    private interface Texts {
+        String of(Path file) throws IOException;
+    }
+
+    private static Optional<CellTable> read(SourceFiles files, Path file, Texts texts, Consumer<Problem> problems) {
         try {
-            return Optional.of(of(files.text(file)));
+            return Optional.of(of(texts.of(file)));
         } catch (CharacterCodingException e) {
             problems.accept(
                     unreadable(file, "is not a text file in UTF-8", "save it from the spreadsheet as CSV in UTF-8"));

@@ -59,7 +59,7 @@ final class Document {
         overrides.forEach((key, text) -> values.put(key, valueOf(text)));
         try {
             String text = withoutByteOrderMark(files.text(file));
-            TomlParseResult content = BrokenSyntax.parse(text);
+            TomlParseResult content = RememberedFiles.parsed(files, text);
             Document document = new Document(file.toString(), content, values, overridePrefix, notes);
             List<String> lines = text.lines().toList();
             content.errors().stream().map(error -> SyntaxSlip.of(error, lines)).forEach(document::add);

@@ -1,5 +1,6 @@
 package org.ionohaul.scenario;
 
+import java.io.Serializable;
 import java.util.Comparator;
 
 /**
@@ -13,7 +14,7 @@ import java.util.Comparator;
  * @param remedy what would be right; may be empty
  */
 public record Problem(String file, int line, int column, String key, String message, String remedy)
-        implements Comparable<Problem> {
+        implements Comparable<Problem>, Serializable {
     private static final Comparator<Problem> BY_PLACE = Comparator.comparing(Problem::file)
             .thenComparingInt(Problem::line)
             .thenComparingInt(Problem::column)

@@ -17,14 +17,26 @@ public interface SourceFiles {
     /** A file that is larger was not written by hand. */
     int MOST_BYTES = 1_000_000;
 
+    /** A table may be written by a program. */
+    int MOST_BYTES_OF_TABLE = 200_000_000;
+
     /** The files of the disk. */
     SourceFiles DISK = new SourceFiles() {
         @Override
         public String text(Path file) throws IOException {
+            return text(file, MOST_BYTES);
+        }
+
+        @Override
+        public String table(Path file) throws IOException {
+            return text(file, MOST_BYTES_OF_TABLE);
+        }
+
+        private String text(Path file, int most) throws IOException {
             try (InputStream in = Files.newInputStream(file)) {
-                byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-                if (bytes.length > MOST_BYTES) {
-                    throw new FileSystemException(file.toString(), null, "is larger than 1 MB");
+                byte[] bytes = in.readNBytes(most + 1);
+                if (bytes.length > most) {
+                    throw new FileSystemException(file.toString(), null, "is larger than " + most / 1_000_000 + " MB");
                 }
                 return StandardCharsets.UTF_8
                         .newDecoder()
@@ -62,6 +74,15 @@ public interface SourceFiles {
      * @throws IOException if there is no such file, or it is no text in UTF-8 or larger than {@link #MOST_BYTES}
      */
     String text(Path file) throws IOException;
+
+    /**
+     * Returns the text of a table, which may be larger than others.
+     *
+     * @throws IOException if there is no such file, or it is no text in UTF-8 or larger than {@link #MOST_BYTES_OF_TABLE}
+     */
+    default String table(Path file) throws IOException {
+        return text(file);
+    }
 
     /** Returns whether there is a file or folder of this name. */
     boolean exists(Path file);
@@ -106,6 +127,11 @@ public interface SourceFiles {
             }
 
             @Override
+            public String table(Path asked) throws IOException {
+                return asked.equals(file) ? text : others.table(asked);
+            }
+
+            @Override
             public boolean exists(Path asked) {
                 return asked.equals(file) || others.exists(asked);
             }
@@ -125,6 +151,11 @@ public interface SourceFiles {
                 return others.in(folder);
             }
         };
+    }
+
+    /** Returns these files as each was when it was first read: many scenarios are made of them soon, and all of the same texts. */
+    default SourceFiles remembered() {
+        return new RememberedFiles(this);
     }
 
     /**

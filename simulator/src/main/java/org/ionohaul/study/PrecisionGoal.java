@@ -1,5 +1,6 @@
 package org.ionohaul.study;
 
+import java.io.Serializable;
 import java.util.List;
 import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.scenario.Transfer;
@@ -13,7 +14,7 @@ import org.ionohaul.statistics.OrderedSample;
  * cover less often than it says: {@link SampleSizes} says how often it is looked at, and a table in the reference
  * results says what coverage is left.
  */
-public sealed interface PrecisionGoal {
+public sealed interface PrecisionGoal extends Serializable {
     /** Returns whether the goal asks anything of at least one of these transfers. */
     default boolean asksAnythingOf(List<Transfer> transfers) {
         return true;

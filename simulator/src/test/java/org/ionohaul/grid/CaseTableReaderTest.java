@@ -4,13 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -33,6 +38,22 @@ final class CaseTableReaderTest {
                 table.rows().get(1).changes());
         assertEquals(List.of("08", "12 dB", ""), table.rows().get(0).cells());
         assertEquals(4, table.rows().get(1).line());
+    }
+
+    @Test
+    @DisplayName("a table of a hundred thousand rows is read, though a scenario may not be that long")
+    void longTable(@TempDir Path folder) throws IOException, ScenarioProblems {
+        Path file = Files.writeString(
+                folder.resolve("long.csv"),
+                "label.place,far.snr\n"
+                        + IntStream.range(0, 100_000)
+                                .mapToObj(i -> "invented place " + i + "," + i % 30 + " dB\n")
+                                .collect(Collectors.joining()));
+        assertTrue(Files.size(file) > SourceFiles.MOST_BYTES);
+        List<CaseRow> rows = CaseTableReader.read(SourceFiles.DISK, file).rows();
+        assertEquals(100_000, rows.size());
+        assertEquals(100_001, rows.get(99_999).line());
+        assertEquals(Map.of("far.snr", "9 dB"), rows.get(99_999).changes());
     }
 
     @ParameterizedTest

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,7 +62,7 @@ final class GridQuestionTest {
                 "hours.csv",
                 heads,
                 List.of(
-                        CaseTable.of(2, heads, List.of("08", "loud", "")),
+                        CaseTable.of(2, heads, List.of("08", "loud", ""), List.of(1, 4, 9)),
                         CaseTable.of(3, heads, List.of("09", "9 dB", "12 dB")),
                         CaseTable.of(4, heads, List.of("10", "9 dB", ""))));
 
@@ -69,7 +71,7 @@ final class GridQuestionTest {
 
         List<String> told = problems.told();
         assertEquals(2, told.size(), told::toString);
-        assertTrue(told.get(0).startsWith("hours.csv:2:2: far.snr: "), told.get(0));
+        assertTrue(told.get(0).startsWith("hours.csv:2:4: far.snr: "), told.get(0));
         assertTrue(told.get(1).startsWith("hours.csv:3:3: neer.snr: "), told.get(1));
     }
 
@@ -88,5 +90,36 @@ final class GridQuestionTest {
                 assertThrows(ScenarioProblems.class, () -> question().check(table));
 
         assertTrue(problems.told().get(0).startsWith("modes.csv:3:1: has other modes"), problems.told()::toString);
+    }
+
+    @Test
+    @DisplayName("all rows come from the same texts: a file that changes meanwhile is not read again")
+    void textsAreReadOnce() throws ScenarioProblems {
+        List<Path> read = new ArrayList<>();
+        SourceFiles counted = new SourceFiles() {
+            @Override
+            public String text(Path file) throws IOException {
+                read.add(file);
+                return DISK.text(file);
+            }
+
+            @Override
+            public boolean exists(Path file) {
+                return DISK.exists(file);
+            }
+
+            @Override
+            public List<Path> in(Path folder) throws IOException {
+                return DISK.in(folder);
+            }
+        };
+        List<String> heads = List.of("far.snr");
+        GridQuestion question = new GridQuestion(counted, SCENARIO, FOR_ALL, Optional.empty(), 100);
+        question.check(new CaseTable(
+                "levels.csv",
+                heads,
+                List.of(CaseTable.of(2, heads, List.of("9 dB")), CaseTable.of(3, heads, List.of("14 dB")))));
+        assertEquals(read.stream().distinct().toList(), read);
+        assertTrue(read.contains(SCENARIO), read::toString);
     }
 }
