@@ -24,7 +24,7 @@ public final class RareWords {
             "Misses too rare to be counted, from trials that come near one and are tried on from there. A range is made to hold"
                     + " the true chance in about 95 of 100 such runs; \"at most\" is its worse end, of either method."
                     + " Fewer than " + RareChance.FEWEST_ARRIVED
-                    + " tries that came there tell no range: a larger N may.";
+                    + " trials that led there tell no range: a larger N may.";
     private static final String WHOSE =
             "These are chances of the sky and the stations as the scenario describes them. What it does not describe (a broken"
                     + " antenna, no power, a mistaken frequency, an operator called away) happens more often than 1 in 1,000, and"
