@@ -128,16 +128,11 @@ final class RareSessionsTest {
                         : 0;
             }
         }
-        double mean = sum / procedures;
-        double variance = (squares - sum * mean) / (procedures - 1);
+        double mean = sum / climbed;
+        double variance = (squares - sum * mean) / (climbed - 1);
         double counted = (1 - tail.chance()) / tail.chance() / variance;
         return new Repeats(
-                procedures,
-                told,
-                held,
-                mean,
-                Math.sqrt(variance / procedures),
-                counted / ((double) trials / procedures));
+                procedures, told, held, mean, Math.sqrt(variance / climbed), counted / ((double) trials / climbed));
     }
 
     private static String line(Tail tail, Repeats repeats) {
