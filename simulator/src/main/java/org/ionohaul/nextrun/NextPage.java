@@ -33,7 +33,7 @@ public final class NextPage {
         return new ChartPage(
                 "next.html",
                 next.question().understood().scenario().title(),
-                String.join(" ", reading),
+                String.join("\n", reading),
                 List.of(),
                 isSure ? List.of() : List.of(perMinute(), inTime()),
                 (isSure ? "" : NextText.READING + " ") + "Made by ionohaul " + provenance.version() + " with seed "

@@ -69,6 +69,9 @@ public final class OddsText {
     public static String percentRange(double low, double high) {
         String from = percentNumber(low);
         String to = percentNumber(high);
+        if (from.equals(to)) {
+            return to + " %";
+        }
         boolean areNumbers = (from + to).chars().allMatch(Character::isDigit);
         return from + (areNumbers ? "-" : " to ") + to + " %";
     }

@@ -62,7 +62,7 @@ public final class NetPage {
         return new ChartPage(
                 FILE_NAME,
                 first.scenario().title(),
-                String.join(" ", sweep.basis(), String.join(" ", sweep.sentences()), NetWords.RANGES),
+                String.join("\n", sweep.basis(), String.join("\n", sweep.sentences()), NetWords.RANGES),
                 sweep.tables(),
                 isCurve ? curves(sweep.key(), values, findings) : List.of(),
                 origin(provenance));
