@@ -136,18 +136,13 @@ final class PromiseCommand implements Callable<Integer> {
         }
         List<ResultFolder.Text> files = new ArrayList<>(List.of(page));
         if (rare.isAsked()) {
-            List<RareMiss> misses = rare.misses(result, simulation);
+            List<RareMiss> misses = rare.misses(result, simulation, spec);
             print(RareWords.lines(result.scenario(), misses, PromiseReport.WIDTH));
             files.add(new RareCsv(misses));
         }
         ResultFolder folder = out.folder(choice.folderName(asked, question(deadlineSeconds)));
         NotWritten.write(folder, files);
-        print(List.of(
-                "",
-                "Written to " + folder.path() + ": "
-                        + String.join(
-                                ", ",
-                                files.stream().map(ResultFolder.Text::fileName).toList())));
+        print(List.of("", "Written to " + folder.path() + ": " + ResultFolder.names(files)));
         return ExitCode.DONE;
     }
 

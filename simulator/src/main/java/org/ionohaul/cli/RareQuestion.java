@@ -38,9 +38,17 @@ final class RareQuestion {
         }
     }
 
-    /** Returns what is found of a study's deadlines; nothing if it is not asked. */
-    List<RareMiss> misses(StudyResult result, Simulation simulation) {
-        return trees.map(it -> simulation.inPool("Rare misses", it, pool -> RareMiss.of(result, it, pool)))
+    /** Returns what is found of a study's deadlines, as many as are done when an interruption comes; nothing if it is not asked. */
+    List<RareMiss> misses(StudyResult result, Simulation simulation, CommandSpec spec) {
+        return trees.map(it -> simulation.inPool("Rare misses", it, pool -> {
+                    List<RareMiss> misses = RareMiss.of(result, it, pool);
+                    if (pool.isCancelled().getAsBoolean()) {
+                        spec.commandLine()
+                                .getErr()
+                                .println("Interrupted: not every deadline was looked at for rare misses.");
+                    }
+                    return misses;
+                }))
                 .orElse(List.of());
     }
 }

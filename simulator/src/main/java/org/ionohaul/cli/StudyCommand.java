@@ -196,9 +196,9 @@ final class StudyCommand implements Callable<Integer> {
         }
         terminal.flush();
         List<ResultFolder.Text> files = new ArrayList<>(
-                List.of(new SummaryJson(findings), new TrialsCsv(findings.result()), new ReportHtml(findings)));
+                List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(findings.result())));
         if (rare.isAsked() && !findings.isPartial()) {
-            List<RareMiss> misses = rare.misses(findings.result(), simulation);
+            List<RareMiss> misses = rare.misses(findings.result(), simulation, spec);
             RareWords.lines(findings.result().scenario(), misses, width).forEach(terminal::println);
             files.add(new RareCsv(misses));
         }
@@ -207,8 +207,7 @@ final class StudyCommand implements Callable<Integer> {
         if (!isFull) {
             print("--full prints all tables; report.html has pictures.");
         }
-        print("Written to " + folder.path() + ": report.html, summary.json, trials.csv"
-                + (files.size() > 3 ? ", rare.csv" : ""));
+        print("Written to " + folder.path() + ": " + ResultFolder.names(files));
     }
 
     private void print(String line) {

@@ -142,7 +142,7 @@ final class VaryCommand implements Callable<Integer> {
     private void show(WhatIf.Told told, ResultFolder folder) throws NotWritten {
         print(told.lines());
         NotWritten.write(folder, told.files());
-        print(List.of("", "Written to " + folder.path() + ": " + told.fileNames()));
+        print(List.of("", "Written to " + folder.path() + ": " + ResultFolder.names(told.files())));
     }
 
     private void print(List<String> lines) {

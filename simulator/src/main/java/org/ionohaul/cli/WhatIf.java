@@ -2,7 +2,6 @@ package org.ionohaul.cli;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import org.ionohaul.analysis.Tornado;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.analysis.VariationPoint;
@@ -30,12 +29,7 @@ record WhatIf(String name, int fewestPoints, BiFunction<Scenario, List<Variation
      * @param lines for the terminal
      * @param files for the folder of results
      */
-    record Told(List<String> lines, List<ResultFolder.Entry> files) {
-        /** Returns the files' names. */
-        String fileNames() {
-            return files.stream().map(ResultFolder.Entry::fileName).collect(Collectors.joining(", "));
-        }
-    }
+    record Told(List<String> lines, List<ResultFolder.Entry> files) {}
 
     /** Asks what every combination of the keys' values comes to. */
     static WhatIf combined(List<KeySweep> sweeps, Provenance provenance) {

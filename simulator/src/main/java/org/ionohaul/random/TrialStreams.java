@@ -86,10 +86,15 @@ public record TrialStreams(long seed, long trial, Optional<Redraws> redraws) {
 
     private Philox4x64 addressed(Purpose purpose, int element, long block, long use) {
         long key = ((long) purpose.number() << Integer.SIZE) | Integer.toUnsignedLong(element);
-        long drawn = redraws.flatMap(it -> it.last((number, share) -> isPicked(number, share, key, block, use)))
+        // Nothing is made for streams that are not cut: they are opened often.
+        long drawn = redraws.isPresent() ? lastDrawn(redraws.get(), key, block, use) : trial;
+        return new Philox4x64(words(key, 0, use, block, drawn));
+    }
+
+    private long lastDrawn(Redraws draws, long key, long block, long use) {
+        return draws.last((number, share) -> isPicked(number, share, key, block, use))
                 .map(number -> ~number)
                 .orElse(trial);
-        return new Philox4x64(words(key, 0, use, block, drawn));
     }
 
     /** Returns whether a draw picks a piece, by a number of its own for each draw and piece. */

@@ -1,5 +1,6 @@
 package org.ionohaul.rare;
 
+import java.util.List;
 import org.ionohaul.random.TrialStreams;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
@@ -28,8 +29,8 @@ public final class MissedDeadline implements Score {
      */
     public MissedDeadline(
             Scenario scenario, Transfer transfer, Direction direction, Mode mode, double deadlineSeconds) {
-        // What comes after the deadline changes nothing.
-        this.scenario = scenario.sending(scenario.transfers(), deadlineSeconds);
+        // What comes after the deadline changes nothing, and other modes take long to prepare.
+        this.scenario = scenario.sending(scenario.transfers(), deadlineSeconds).racing(List.of(mode));
         this.trials = new Trials(this.scenario);
         this.transfer = transfer;
         this.direction = direction;

@@ -39,7 +39,7 @@ public record RareMiss(
      * @param result a study with at least one trial done
      * @param trees how many trials to begin with for each, 2 or more
      * @param pool runs the trials
-     * @return what was looked at, in the study's order
+     * @return what was looked at to its end, in the study's order; all unless the pool is cancelled
      */
     public static List<RareMiss> of(StudyResult result, int trees, TrialPool pool) {
         List<RareMiss> misses = new ArrayList<>();
@@ -47,15 +47,15 @@ public record RareMiss(
             for (double deadline : trials.transfer().deadlinesSeconds()) {
                 for (ModeTrials mode : trials.modes()) {
                     Proportion counted = counted(mode, deadline);
-                    if (counted.share() <= RARE && !pool.isCancelled().getAsBoolean()) {
-                        misses.add(new RareMiss(
-                                trials.transfer(),
-                                trials.direction(),
-                                mode.mode(),
-                                deadline,
-                                counted,
-                                found(result, trials, mode, deadline, trees, pool)));
+                    if (counted.share() > RARE) {
+                        continue;
                     }
+                    Optional<RareChance> found = found(result, trials, mode, deadline, trees, pool);
+                    if (pool.isCancelled().getAsBoolean()) {
+                        return misses;
+                    }
+                    misses.add(
+                            new RareMiss(trials.transfer(), trials.direction(), mode.mode(), deadline, counted, found));
                 }
             }
         }

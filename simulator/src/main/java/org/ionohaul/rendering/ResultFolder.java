@@ -18,6 +18,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -93,6 +94,11 @@ public final class ResultFolder {
                 writeTo(out);
             }
         }
+    }
+
+    /** Returns the names of files, as they are told: one after the other. */
+    public static String names(List<? extends Entry> entries) {
+        return entries.stream().map(Entry::fileName).collect(Collectors.joining(", "));
     }
 
     /** A file of text, in UTF-8. */

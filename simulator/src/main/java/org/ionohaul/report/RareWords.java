@@ -37,7 +37,7 @@ public final class RareWords {
         List<String> lines = new ArrayList<>(List.of("", "Rare misses", "===========", ""));
         if (misses.isEmpty()) {
             lines.addAll(TextWrap.lines(
-                    "Every mode misses every deadline on more than 1 in 20 trials: that is counted, not rare.",
+                    "No deadline is told here: what a mode misses on more than 1 in 20 trials is counted, not rare.",
                     "",
                     width));
             return lines;
