@@ -1,5 +1,6 @@
 package org.ionohaul.cli;
 
+import java.util.List;
 import java.util.function.Function;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.TrialSource;
@@ -8,6 +9,26 @@ import picocli.CommandLine.IFactory;
 
 /** Makes the commands, and gives those that simulate what they need for it. */
 final class Commands implements IFactory {
+    /** All of them, in the order of the help. */
+    static final List<Class<?>> ALL = List.of(
+            StudyCommand.class,
+            PromiseCommand.class,
+            SkyCommand.class,
+            VaryCommand.class,
+            PageCommand.class,
+            GridCommand.class,
+            PlaceCommand.class,
+            LearnCommand.class,
+            RunsCommand.class,
+            ForeseeCommand.class,
+            NextCommand.class,
+            NetCommand.class,
+            CheckCommand.class,
+            NewCommand.class,
+            TraceCommand.class,
+            ModeCommand.class,
+            CommandLine.HelpCommand.class);
+
     private final IFactory others = CommandLine.defaultFactory();
     private final Function<Scenario, TrialSource> trialsOf;
     private final Interruption interruption;
@@ -15,6 +36,21 @@ final class Commands implements IFactory {
     Commands(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
         this.trialsOf = trialsOf;
         this.interruption = interruption;
+    }
+
+    /**
+     * Returns the commands that a command line needs: the one that it names first, or all where it names none or asks for help.
+     *
+     * <p>Making one costs hundredths of a second, making all of them a third of what {@code check} takes.
+     */
+    static List<Class<?>> askedBy(String... arguments) {
+        return ALL.stream()
+                .filter(it -> it != CommandLine.HelpCommand.class)
+                .filter(it -> arguments.length > 0
+                        && it.getAnnotation(CommandLine.Command.class).name().equals(arguments[0]))
+                .findFirst()
+                .<List<Class<?>>>map(List::of)
+                .orElse(ALL);
     }
 
     @Override

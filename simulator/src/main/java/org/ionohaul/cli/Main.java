@@ -21,25 +21,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Simulates file transfers over HF radio: how long they take with each mode, how sure that is, and why.",
             ""
         },
-        subcommands = {
-            StudyCommand.class,
-            PromiseCommand.class,
-            SkyCommand.class,
-            VaryCommand.class,
-            PageCommand.class,
-            GridCommand.class,
-            PlaceCommand.class,
-            LearnCommand.class,
-            RunsCommand.class,
-            ForeseeCommand.class,
-            NextCommand.class,
-            NetCommand.class,
-            CheckCommand.class,
-            NewCommand.class,
-            TraceCommand.class,
-            ModeCommand.class,
-            CommandLine.HelpCommand.class
-        },
         versionProvider = ProgramVersion.class,
         mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",
@@ -70,7 +51,8 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Interruption interruption = Interruption.watched();
-        int exitCode = execute(commandLine(scenario -> new Trials(scenario)::run, interruption), arguments);
+        Commands commands = new Commands(scenario -> new Trials(scenario)::run, interruption);
+        int exitCode = execute(commandLine(commands, Commands.askedBy(arguments)), arguments);
         interruption.finish(exitCode);
         System.exit(exitCode);
     }
@@ -88,8 +70,13 @@ public final class Main {
 
     /** Returns the program as a whole, ready to execute. */
     static CommandLine commandLine(Function<Scenario, TrialSource> trialsOf, Interruption interruption) {
-        return new CommandLine(new Main(), new Commands(trialsOf, interruption))
-                .setUsageHelpWidth(WIDTH)
+        return commandLine(new Commands(trialsOf, interruption), Commands.ALL);
+    }
+
+    private static CommandLine commandLine(Commands factory, List<Class<?>> commands) {
+        CommandLine program = new CommandLine(new Main(), factory);
+        commands.forEach(program::addSubcommand);
+        return program.setUsageHelpWidth(WIDTH)
                 .setExecutionStrategy(Main::runPlainly)
                 .setParameterExceptionHandler(Main::pointToHelp)
                 .setExecutionExceptionHandler((failure, command, parsed) -> explain(failure, command));

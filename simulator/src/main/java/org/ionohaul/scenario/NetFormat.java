@@ -255,22 +255,29 @@ final class NetFormat {
     static final Key<Integer> COUNT =
             Key.of("count", "count", Kind.count(), 14L, "How many stations there are of this kind, 1 to 500.");
 
-    /** What an end of a pair has, but for how patient the operator of a pair is. */
+    /**
+     * What an end of a pair has, but for how patient the operator of a pair is.
+     *
+     * <p>Told apart by name: how to compare whole records is put together at run time, and would delay every start.
+     */
     private static final List<Key<?>> END_KEYS = ScenarioFormat.NEAR.keys().stream()
-            .filter(it -> !it.equals(ScenarioFormat.PATIENCE))
+            .filter(it -> !it.name().equals(ScenarioFormat.PATIENCE.name()))
             .toList();
 
     /** A measured series belongs to one path, and a net has many. */
     private static final List<Group> END_PARTS = ScenarioFormat.NEAR.parts().stream()
-            .filter(it -> !it.equals(ScenarioFormat.READINGS))
+            .filter(it -> !it.name().equals(ScenarioFormat.READINGS.name()))
             .toList();
 
     static final Group AT_GATEWAY = new Group(
             "gateway",
             "How the gateway hears these stations; what is left out is as under gateway at the top.",
-            END_KEYS.stream().filter(it -> !it.equals(ScenarioFormat.END_NAME)).toList(),
+            END_KEYS.stream()
+                    .filter(it -> !it.name().equals(ScenarioFormat.END_NAME.name()))
+                    .toList(),
             END_PARTS.stream()
-                    .filter(it -> !it.equals(ScenarioFormat.STATION) && !it.equals(ScenarioFormat.FOLD_BACK))
+                    .filter(it -> !it.name().equals(ScenarioFormat.STATION.name())
+                            && !it.name().equals(ScenarioFormat.FOLD_BACK.name()))
                     .toList(),
             false);
     static final Group GATEWAY = new Group(
