@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
@@ -36,7 +35,7 @@ final class LibraryExampleTest {
         Scenario scenario = ScenarioReader.read(files, file, changes);
         StudyResult result = StudyRunner.of(scenario).run();
         Provenance provenance = ScenarioReader.provenance(files, file, changes);
-        Findings findings = Findings.of(result, Optional.empty(), provenance);
+        Findings findings = Findings.of(result, provenance);
 
         ByteArrayOutputStream stream = new ByteArrayOutputStream();
         new SummaryJson(findings).writeTo(stream);

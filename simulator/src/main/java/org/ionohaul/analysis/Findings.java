@@ -16,10 +16,10 @@ import org.ionohaul.trial.TrialSkies;
  * @param summary what they come to
  * @param spreads for each case, for each mode, why its trials differ; empty if every input is known, or of too few trials
  * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
- * @param sizesArePartial whether the trials behind those answers were interrupted
+ * @param rates how fast each mode goes at each SNR; empty if that was not asked for
+ * @param besidesAreCutShort whether the trials behind sizes and rates were interrupted
  * @param skies what its skies were, and on which of them its modes differ most
  * @param sky one of its trials' skies
- * @param rates how fast each mode goes at each SNR
  * @param races how far each case gets over time, an entry a case
  * @param provenance where it all comes from
  */
@@ -28,10 +28,10 @@ public record Findings(
         StudySummary summary,
         List<List<Optional<SpreadSplit>>> spreads,
         List<SizeAnswers> sizes,
-        boolean sizesArePartial,
+        Optional<NetRates> rates,
+        boolean besidesAreCutShort,
         SkyAnswers skies,
         SkyView sky,
-        NetRates rates,
         List<Race> races,
         Provenance provenance) {
     /** How much of a trial's sky is shown at most. */
@@ -44,27 +44,35 @@ public record Findings(
         races = List.copyOf(races);
     }
 
+    /** Works out what the trials of a study, at least one, come to. */
+    public static Findings of(StudyResult result, Provenance provenance) {
+        return of(result, StudySummary.of(result), Besides.NOTHING, provenance);
+    }
+
     /**
      * Works out what the trials of a study come to.
      *
      * @param result its trials, at least one
-     * @param ofSizes trials of files of other sizes, if they were asked for
+     * @param summary their summary
+     * @param besides what else was simulated
      * @param provenance where it all comes from
      */
-    public static Findings of(StudyResult result, Optional<StudyResult> ofSizes, Provenance provenance) {
+    public static Findings of(StudyResult result, StudySummary summary, Besides besides, Provenance provenance) {
         Scenario scenario = result.scenario();
         TrialSkies skies = new TrialSkies(scenario);
-        StudySummary summary = StudySummary.of(result);
         double skySeconds = Math.min(LONGEST_SKY_SECONDS, scenario.horizonSeconds());
         return new Findings(
                 result,
                 summary,
                 spreads(result),
-                ofSizes.filter(it -> it.trialsDone() > 0).map(SizeAnswers::of).orElse(List.of()),
-                ofSizes.map(StudyResult::isPartial).orElse(false),
+                besides.sizes()
+                        .filter(it -> it.trialsDone() > 0)
+                        .map(SizeAnswers::of)
+                        .orElse(List.of()),
+                besides.rates(),
+                besides.isCutShort(),
                 SkyAnswers.of(result, summary, skies::watched),
                 SkyView.of(scenario, 0, skies.sky(0), skySeconds),
-                NetRates.of(scenario),
                 races(result, summary, skySeconds, Rerun.of(scenario)),
                 provenance);
     }
@@ -89,6 +97,6 @@ public record Findings(
 
     /** Returns whether anything was interrupted before it was complete. */
     public boolean isPartial() {
-        return result.isPartial() || sizesArePartial;
+        return result.isPartial() || besidesAreCutShort;
     }
 }

@@ -1,15 +1,16 @@
 package org.ionohaul.analysis;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Transfer;
-import org.ionohaul.study.StudyResult;
-import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.ionohaul.study.TrialRow;
+import org.ionohaul.trial.Trials;
 
 /**
  * How fast each mode goes at each steady SNR: whole sessions between the scenario's stations, over its paths as each trial
@@ -67,29 +68,47 @@ public record NetRates(int trials, double watchedSeconds, List<OfMode> modes) {
         modes = List.copyOf(modes);
     }
 
-    /** Measures the rates of a scenario's modes; takes a second or so. */
-    static NetRates of(Scenario scenario) {
-        List<StudyResult> byLevel = SNR_DB.stream()
-                .map(snrDb -> StudyRunner.of(steady(scenario, snrDb)).run())
+    /** Returns how many trials measuring takes, all levels together. */
+    public static int trialsToMeasure() {
+        return SNR_DB.size() * TRIALS;
+    }
+
+    /**
+     * Measures the rates of a scenario's modes.
+     *
+     * @param pool runs {@link #trialsToMeasure()} trials
+     * @return the rates; empty if the pool was cancelled before all were measured
+     */
+    public static Optional<NetRates> of(Scenario scenario, TrialPool pool) {
+        List<Trials> levels = SNR_DB.stream()
+                .map(snrDb -> new Trials(steady(scenario, snrDb)))
                 .toList();
-        return new NetRates(
+        List<List<Double>> rates =
+                pool.run(trialsToMeasure(), it -> bitsPerSecond(levels.get(it / TRIALS), it % TRIALS));
+        if (rates.size() < trialsToMeasure()) {
+            return Optional.empty();
+        }
+        return Optional.of(new NetRates(
                 TRIALS,
                 WATCHED_SECONDS,
                 IntStream.range(0, scenario.modes().size())
-                        .mapToObj(mode -> new OfMode(
-                                scenario.modes().get(mode),
-                                byLevel.stream().map(it -> point(it, mode)).toList()))
-                        .toList());
+                        .mapToObj(mode -> new OfMode(scenario.modes().get(mode), points(rates, mode)))
+                        .toList()));
     }
 
-    private static Point point(StudyResult result, int mode) {
-        return new Point(result.cases().get(0).modes().get(mode).rows().stream()
-                .map(NetRates::bitsPerSecond)
-                .toList());
+    private static List<Double> bitsPerSecond(Trials trials, int trial) {
+        return trials.run(trial).stream()
+                .map(it -> TrialRow.of(trial, it))
+                .map(it -> 8 * it.bytesHeld() / Math.min(WATCHED_SECONDS, it.deliveredSeconds()))
+                .toList();
     }
 
-    private static double bitsPerSecond(TrialRow row) {
-        return 8 * row.bytesHeld() / Math.min(WATCHED_SECONDS, row.deliveredSeconds());
+    private static List<Point> points(List<List<Double>> rates, int mode) {
+        return IntStream.range(0, SNR_DB.size())
+                .mapToObj(level -> new Point(rates.subList(level * TRIALS, (level + 1) * TRIALS).stream()
+                        .map(it -> it.get(mode))
+                        .toList()))
+                .toList();
     }
 
     private static Scenario steady(Scenario scenario, double snrDb) {

@@ -5,14 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ionohaul.analysis.Besides;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.NetRates;
 import org.ionohaul.analysis.SizeAnswers;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.report.FirstScreen;
 import org.ionohaul.report.RareCsv;
 import org.ionohaul.report.RareWords;
 import org.ionohaul.report.ReportHtml;
+import org.ionohaul.report.StudyWords;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.report.TextReport;
 import org.ionohaul.report.TrialsCsv;
@@ -117,9 +122,10 @@ final class StudyCommand implements Callable<Integer> {
                         .println("Interrupted before the first trial was done; nothing was written.");
                 return ExitCode.PARTIAL;
             }
-            Optional<StudyResult> sizes =
-                    sizeTrials > 0 && !result.isPartial() ? Optional.of(sizes(ofSizes, run)) : Optional.empty();
-            Findings findings = Findings.of(result, sizes, provenance);
+            StudySummary summary = StudySummary.of(result);
+            screen.print(new FirstScreen(result, summary, width).lines());
+            Besides besides = result.isPartial() ? Besides.NOTHING : besides(scenario, ofSizes, run);
+            Findings findings = Findings.of(result, summary, besides, provenance);
             show(findings, findings.isPartial() ? run.partial() : folder, width);
             if (findings.isPartial()) {
                 print("Go on with the same command and --resume.");
@@ -134,6 +140,16 @@ final class StudyCommand implements Callable<Integer> {
         return precision.isPresent()
                 ? simulation.runUntil(scenario, rows, precision.get(), "Simulating")
                 : simulation.run(scenario, rows, "Simulating");
+    }
+
+    private Besides besides(Scenario scenario, Scenario ofSizes, UnfinishedRun run) throws NotWritten {
+        Optional<StudyResult> sizes = sizeTrials > 0 ? Optional.of(sizes(ofSizes, run)) : Optional.empty();
+        if (sizes.filter(StudyResult::isPartial).isPresent()) {
+            return new Besides(sizes, Optional.empty(), true);
+        }
+        Optional<NetRates> rates =
+                simulation.inPool("Steady levels", NetRates.trialsToMeasure(), pool -> NetRates.of(scenario, pool));
+        return new Besides(sizes, rates, rates.isEmpty());
     }
 
     /** Sends files of other sizes, then those larger ones about which modes change places. */
@@ -185,7 +201,10 @@ final class StudyCommand implements Callable<Integer> {
     /** Prints first, so that hours of work are not lost to a full disk. */
     private void show(Findings findings, ResultFolder folder, int width) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
-        screen.print(new FirstScreen(findings, width).lines());
+        if (findings.besidesAreCutShort()) {
+            terminal.println();
+            TextWrap.lines(StudyWords.partial(findings), "", width).forEach(terminal::println);
+        }
         if (isFull) {
             new TextReport(findings, width).details().forEach(terminal::println);
         }

@@ -135,8 +135,7 @@ public final class LivePage implements ServedPage {
         if (run.isEmpty() || run.get().seen().isEmpty()) {
             return new Answer(409, PageServer.PLAIN, "Not all trials are done yet: look at the page until they are.");
         }
-        Findings findings =
-                Findings.of(run.get().seen().orElseThrow().result(), Optional.empty(), scenario.provenance(setting));
+        Findings findings = Findings.of(run.get().seen().orElseThrow().result(), scenario.provenance(setting));
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         new SummaryJson(findings).writeTo(bytes);
         return new Answer(

@@ -3,37 +3,38 @@ package org.ionohaul.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.rendering.StyledLine;
 import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.study.StudyResult;
 
 /** What a study prints first, on one screen: the answer grid, and a sentence on each case. */
 public final class FirstScreen {
-    private final Findings findings;
+    private final StudyResult result;
+    private final StudySummary summary;
     private final int mostCharacters;
 
     /**
      * Prepares the screen.
      *
-     * @param findings what was found
+     * @param result the trials of a study, at least one
+     * @param summary what they come to
      * @param mostCharacters longest line allowed, 40 or more
      */
-    public FirstScreen(Findings findings, int mostCharacters) {
-        this.findings = findings;
+    public FirstScreen(StudyResult result, StudySummary summary, int mostCharacters) {
+        this.result = result;
+        this.summary = summary;
         this.mostCharacters = mostCharacters;
     }
 
     /** Returns the lines. */
     public List<StyledLine> lines() {
         List<StyledLine> lines = new ArrayList<>();
-        wrapped(findings.result().scenario().title()).map(StyledLine::strong).forEach(lines::add);
-        addText(lines, StudyWords.basis(findings));
-        lines.addAll(new AnswerText(AnswerTable.of(findings.result(), findings.summary()), mostCharacters).lines());
+        wrapped(result.scenario().title()).map(StyledLine::strong).forEach(lines::add);
+        addText(lines, StudyWords.basis(result));
+        lines.addAll(new AnswerText(AnswerTable.of(result, summary), mostCharacters).lines());
         lines.add(StyledLine.plain(""));
-        findings.summary()
-                .cases()
-                .forEach(it ->
-                        addText(lines, AnswerWords.sentence(findings.result().scenario(), it)));
+        summary.cases().forEach(it -> addText(lines, AnswerWords.sentence(result.scenario(), it)));
         lines.add(StyledLine.plain(""));
         addText(lines, AnswerTable.READING);
         addText(lines, StudyWords.CAUTION);

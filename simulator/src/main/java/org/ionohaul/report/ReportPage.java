@@ -1,6 +1,7 @@
 package org.ionohaul.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.StudySummary;
@@ -21,7 +22,7 @@ import org.ionohaul.study.StudyResult;
  * @param races the race of each case
  * @param cases a section a case
  * @param sizes files of other sizes, an entry a direction; may be empty
- * @param rates how fast each mode goes at each SNR
+ * @param rates how fast each mode goes at each SNR; empty if that was not simulated
  * @param sky one trial's sky
  * @param caution what must be said
  * @param limits what the model leaves out
@@ -40,7 +41,7 @@ public record ReportPage(
         List<Chart> races,
         List<CaseSection> cases,
         List<SizeSection> sizes,
-        Chart rates,
+        Optional<Chart> rates,
         SkySection sky,
         String caution,
         List<String> limits,
@@ -86,7 +87,7 @@ public record ReportPage(
                 findings.sizes().stream()
                         .map(it -> SizeSection.of(result.scenario(), it))
                         .toList(),
-                RateChart.chart(result.scenario(), findings.rates(), findings.skies()),
+                findings.rates().map(it -> RateChart.chart(result.scenario(), it, findings.skies())),
                 SkySection.of(findings.sky(), SkiesTables.ends(result.scenario(), findings.skies())),
                 StudyWords.CAUTION,
                 StudyWords.LIMITS,

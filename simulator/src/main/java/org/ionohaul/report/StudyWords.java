@@ -34,9 +34,9 @@ public final class StudyWords {
             "People are left out: typing, finding the frequency, tuning the antenna, flat batteries.",
             "Modes are what their files say. Real equipment that differs in timing or coding gives other results.");
 
-    private static final String SIZES_INTERRUPTED =
-            "PARTIAL: interrupted while files of other sizes were sent; what is said of them rests on fewer trials than"
-                    + " asked for, or is missing.";
+    private static final String BESIDES_INTERRUPTED =
+            "PARTIAL: interrupted while files of other sizes were sent, or files at steady levels; what is said of them rests"
+                    + " on fewer trials than asked for, or is missing.";
 
     private StudyWords() {}
 
@@ -50,17 +50,17 @@ public final class StudyWords {
 
     /** Returns what the numbers of a whole study rest on. */
     static String basis(Findings findings) {
-        return findings.sizesArePartial()
-                ? SIZES_INTERRUPTED + " " + basis(findings.result())
+        return findings.besidesAreCutShort()
+                ? BESIDES_INTERRUPTED + " " + basis(findings.result())
                 : basis(findings.result());
     }
 
     /** Returns the warning on a study that was interrupted; empty for any other. */
-    static String partial(Findings findings) {
+    public static String partial(Findings findings) {
         if (findings.result().isPartial()) {
             return interrupted(findings.result());
         }
-        return findings.sizesArePartial() ? SIZES_INTERRUPTED : "";
+        return findings.besidesAreCutShort() ? BESIDES_INTERRUPTED : "";
     }
 
     private static String interrupted(StudyResult result) {

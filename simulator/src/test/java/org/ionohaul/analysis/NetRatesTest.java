@@ -9,12 +9,15 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.study.CaseTrials;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.ionohaul.study.TrialRow;
 import org.ionohaul.trial.ModeBench;
 import org.ionohaul.trial.ModeCard;
@@ -26,6 +29,18 @@ final class NetRatesTest {
 
     private static Scenario orchard() throws ScenarioProblems {
         return ScenarioReader.read(Path.of("../scenarios/orchard-net.toml"), Map.of());
+    }
+
+    private static NetRates rates() throws ScenarioProblems {
+        return NetRates.of(orchard(), TrialPool.of(2)).orElseThrow();
+    }
+
+    @Test
+    void whatIsInterruptedComesToNothing() throws ScenarioProblems {
+        AtomicInteger asked = new AtomicInteger();
+        TrialPool pool =
+                new TrialPool(1, (done, of) -> {}, () -> asked.incrementAndGet() > NetRates.trialsToMeasure() - 1);
+        assertEquals(Optional.empty(), NetRates.of(orchard(), pool));
     }
 
     /** A study of the same paths with that level stated, no slow variation, and more to send than gets through. */
@@ -40,7 +55,7 @@ final class NetRatesTest {
                 .replace("trials = 500", "trials = 4")
                 .replace("\"1 h\"", "\"10 min\""));
         CaseTrials trials = StudyRunner.of(steady).run().cases().get(0);
-        NetRates rates = NetRates.of(orchard());
+        NetRates rates = rates();
         for (int mode = 0; mode < steady.modes().size(); mode++) {
             List<Double> studied = trials.modes().get(mode).rows().stream()
                     .map(NetRatesTest::bitsPerSecond)
@@ -66,7 +81,7 @@ final class NetRatesTest {
     /** Whatever the policy does, no mode is faster than its fastest overs back to back, and a strong signal is near them. */
     @Test
     void theyEndBelowWhatTheModesSheetSays() throws ScenarioProblems {
-        for (NetRates.OfMode rates : NetRates.of(orchard()).modes()) {
+        for (NetRates.OfMode rates : rates().modes()) {
             double most = new ModeBench(rates.mode())
                     .card().dataRates().stream()
                             .mapToDouble(ModeCard.DataRate::netBitsPerSecond)
@@ -83,7 +98,7 @@ final class NetRatesTest {
     /** Four trials of ten minutes each: a mean may fall by chance, by 15 % at the outside where fading is slow. */
     @Test
     void moreSignalIsNeverMuchSlower() throws ScenarioProblems {
-        for (NetRates.OfMode rates : NetRates.of(orchard()).modes()) {
+        for (NetRates.OfMode rates : rates().modes()) {
             for (int level = 1; level < rates.points().size(); level++) {
                 double before = rates.points().get(level - 1).mean();
                 double after = rates.points().get(level).mean();

@@ -366,6 +366,24 @@ final class MainTest {
     }
 
     @Test
+    void aStudyInterruptedAtSteadyLevelsHasSaidItsAnswerAndGoesOnToTheSameBytes() throws IOException {
+        CommandLine hasty = program(
+                scenario -> trial -> {
+                    if (trial == 14) {
+                        interruption.ask();
+                    }
+                    return trials(scenario).run(trial);
+                },
+                interruption);
+        String[] arguments = study("--trials", "15", "--size-trials", "0");
+        assertEquals(ExitCode.PARTIAL, hasty.execute(arguments), err::toString);
+        String told = out.toString();
+        assertTrue(told.indexOf("plan for") < told.indexOf("PARTIAL: interrupted while"), told);
+        assertTrue(told.contains("15 simulated trials"), told);
+        assertResumedIsWhole(arguments);
+    }
+
+    @Test
     void anInterruptedStudyOfAskedPrecisionGoesOnToTheSameBytes() throws IOException {
         String[] arguments = study("--precision", "P(deadline) within 3 points", "--size-trials", "0");
         assertEquals(ExitCode.PARTIAL, run(arguments), err::toString);

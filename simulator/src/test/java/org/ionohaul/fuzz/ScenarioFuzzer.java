@@ -130,7 +130,7 @@ public final class ScenarioFuzzer {
         }
         StudyResult result = new StudyRunner(brief, new Trials(brief)::run, 1, (done, asked) -> {}, () -> false).run();
         Provenance provenance = ScenarioReader.provenance(files, WrittenInput.SCENARIO, changes);
-        Findings findings = Findings.of(result, Optional.empty(), provenance);
+        Findings findings = Findings.of(result, provenance);
         new TextReport(findings).lines().forEach(ScenarioFuzzer::requirePlain);
         for (var entry : List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(result))) {
             entry.writeTo(OutputStream.nullOutputStream());

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -142,10 +143,10 @@ public final class FabricatedStudy {
                 summary,
                 Findings.spreads(result),
                 SizeAnswers.of(result),
+                Optional.of(rates(result.scenario())),
                 false,
                 skies,
                 sky(result.scenario()),
-                rates(result.scenario()),
                 Findings.races(result, summary, 600, new FabricatedRerun(result.scenario())),
                 provenance());
     }

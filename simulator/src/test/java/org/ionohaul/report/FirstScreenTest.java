@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.rendering.StyledLine;
@@ -29,7 +28,7 @@ final class FirstScreenTest {
     private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
 
     private static List<String> lines(Findings findings, int width) {
-        return new FirstScreen(findings, width)
+        return new FirstScreen(findings.result(), findings.summary(), width)
                 .lines().stream().map(StyledLine::text).toList();
     }
 
@@ -52,8 +51,8 @@ final class FirstScreenTest {
     void theDemosAnswerFitsOnFortyLines() throws ScenarioProblems, IOException {
         SourceFiles files = SourceFiles.DISK;
         Scenario scenario = ScenarioReader.read(files, DEMO, Map.of("trials", "60"));
-        Findings findings = Findings.of(
-                StudyRunner.of(scenario).run(), Optional.empty(), ScenarioReader.provenance(files, DEMO, Map.of()));
+        Findings findings =
+                Findings.of(StudyRunner.of(scenario).run(), ScenarioReader.provenance(files, DEMO, Map.of()));
         for (int width : new int[] {80, 100, 120, 200}) {
             List<String> lines = lines(findings, width);
             lines.forEach(it -> assertTrue(it.length() <= width, it));
@@ -144,7 +143,8 @@ final class FirstScreenTest {
 
     @Test
     void modesAreColouredByTheirPlaceAmongTheNames() {
-        List<StyledLine.Piece> pieces = new FirstScreen(FabricatedStudy.findings(FabricatedStudy.TRIALS), 80)
+        Findings findings = FabricatedStudy.findings(FabricatedStudy.TRIALS);
+        List<StyledLine.Piece> pieces = new FirstScreen(findings.result(), findings.summary(), 80)
                 .lines().stream().flatMap(it -> it.pieces().stream()).toList();
         assertTrue(pieces.stream().anyMatch(it -> it.text().equals("Tough")));
         pieces.stream()

@@ -11,12 +11,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ionohaul.analysis.Besides;
 import org.ionohaul.analysis.Findings;
+import org.ionohaul.analysis.NetRates;
+import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
+import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -65,10 +70,10 @@ final class HostileNamesInBrowserTest {
                 "modes.patient-climber.title",
                 "<script>nonsense()</script>&lt;");
         Scenario scenario = ScenarioReader.read(files, FILE, hostile);
+        StudyResult result = StudyRunner.of(scenario).run();
+        Besides rates = new Besides(Optional.empty(), NetRates.of(scenario, TrialPool.of(2)), false);
         new ReportHtml(Findings.of(
-                        StudyRunner.of(scenario).run(),
-                        Optional.empty(),
-                        ScenarioReader.provenance(files, FILE, hostile)))
+                        result, StudySummary.of(result), rates, ScenarioReader.provenance(files, FILE, hostile)))
                 .writeTo(page);
     }
 

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
@@ -56,7 +55,7 @@ final class OneAnswerTest {
     void theShippedScenariosAreToldInOneVoice(String name) throws IOException, ScenarioProblems {
         Path file = Path.of("..", "scenarios", name + ".toml");
         Scenario scenario = ScenarioReader.read(file, Map.of("trials", "30"));
-        assertOneVoice(Findings.of(StudyRunner.of(scenario).run(), Optional.empty(), FabricatedStudy.provenance()));
+        assertOneVoice(Findings.of(StudyRunner.of(scenario).run(), FabricatedStudy.provenance()));
     }
 
     private StudyResult madeUp(List<Double> deadlines, int trials) {

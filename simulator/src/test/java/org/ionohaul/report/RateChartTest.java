@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 final class RateChartTest {
     private static final Findings FINDINGS = FabricatedStudy.findings(FabricatedStudy.TRIALS);
 
-    private final Chart chart = RateChart.chart(FINDINGS.result().scenario(), FINDINGS.rates(), FINDINGS.skies());
+    private final Chart chart =
+            RateChart.chart(FINDINGS.result().scenario(), FINDINGS.rates().orElseThrow(), FINDINGS.skies());
 
     /** 50 s against 20 (s + 15) bit/s: equal at 10 dB, so that the next level measured is 12 dB. */
     @Test
