@@ -1,6 +1,5 @@
 package org.ionohaul.channel;
 
-
 /**
  * How an hour's median level of a sky wave differs from one day of a month to the next, by geomagnetic latitude and by how
  * near the frequency is to the highest that the path carries (the MUF). Decile deviations as ITU-R P.533 and P.842 tabulate

@@ -70,7 +70,8 @@ final class CaseTablesTest {
     void dataRatesAreToldByAirtimeAndLossAndThoseThatAModeHasNotAreBlank() {
         ModeSummary ant = ant(InventedStudy.delivered(50));
         ModeSummary idle = ant(InventedStudy.gaveUp(50));
-        List<List<Cell>> rows = CaseTables.dataRates(List.of(SUMMARY.modes().get(0), ant, idle)).rows();
+        List<List<Cell>> rows =
+                CaseTables.dataRates(List.of(SUMMARY.modes().get(0), ant, idle)).rows();
         assertEquals(List.of("Quick", "46 %", "31 %", "23 %"), texts(rows.get(0)));
         assertEquals(
                 List.of("0 %", "5 %", "7 %"),
@@ -84,7 +85,8 @@ final class CaseTablesTest {
     @Test
     void sessionsEndAsTheyWereCounted() {
         Table table = CaseTables.outcomes(SUMMARY.modes());
-        assertEquals(List.of(
+        assertEquals(
+                List.of(
                         "mode",
                         "delivered, closed",
                         "delivered, hang-up not heard",
@@ -93,7 +95,8 @@ final class CaseTablesTest {
                         "still running at the end"),
                 texts(table.heads()));
         assertEquals(
-                List.of(List.of("Quick", "95 %", "0 %", "0 %", "5 %", "0 %"),
+                List.of(
+                        List.of("Quick", "95 %", "0 %", "0 %", "5 %", "0 %"),
                         List.of("Tough", "100 %", "0 %", "0 %", "0 %", "0 %")),
                 table.rows().stream().map(CaseTablesTest::texts).toList());
     }
@@ -106,7 +109,10 @@ final class CaseTablesTest {
         assertEquals("50s", row.get(row.size() - 1));
         assertEquals(
                 List.of("5s", "45s"),
-                row.stream().filter(it -> it.endsWith("s") && !it.equals("0s")).limit(2).toList());
+                row.stream()
+                        .filter(it -> it.endsWith("s") && !it.equals("0s"))
+                        .limit(2)
+                        .toList());
     }
 
     /** Trials differ in what the far end hears: 20 dB on the first, a tenth of a decibel less a trial. */
@@ -127,8 +133,7 @@ final class CaseTablesTest {
     void theStripShowsWhenOneFiveAndNineOfTenAreThrough() {
         List<ModeSummary> quick = List.of(SUMMARY.modes().get(0));
         String line = new TimeStrip(quick, new TimeScale(1000), 80).lines().get(0);
-        assertEquals(
-                "  Quick        1-----------|-----------5----------------------9", line);
+        assertEquals("  Quick        1-----------|-----------5----------------------9", line);
         String beyond = new TimeStrip(quick, new TimeScale(600), 80).lines().get(0);
         assertEquals("> 9 15 min", beyond.substring(beyond.indexOf('>')));
         assertEquals(
@@ -137,7 +142,9 @@ final class CaseTablesTest {
                         .map(it -> it.substring(it.indexOf('>')))
                         .findFirst()
                         .orElseThrow());
-        String never = new TimeStrip(List.of(ant(InventedStudy.gaveUp(50))), new TimeScale(100), 80).lines().get(0);
+        String never = new TimeStrip(List.of(ant(InventedStudy.gaveUp(50))), new TimeScale(100), 80)
+                .lines()
+                .get(0);
         assertEquals("> 1 never", never.substring(never.indexOf('>')));
     }
 }

@@ -36,8 +36,7 @@ final class PromiseWordsTest {
 
     private static FilePromiseWords file(List<SessionResult> ant, List<SessionResult> bee, double deadline) {
         StudyResult study = InventedStudy.study(List.of(deadline), List.of("ant", "bee"), List.of(ant, bee));
-        return new FilePromiseWords(
-                FilePromises.of(study, CONFIDENCE).get(0), new LimitWords(study.scenario()));
+        return new FilePromiseWords(FilePromises.of(study, CONFIDENCE).get(0), new LimitWords(study.scenario()));
     }
 
     /**
@@ -74,7 +73,9 @@ final class PromiseWordsTest {
                 file(36, 150).sentences().get(1));
         // 0.95^n <= 0.025 from n = 72 on.
         List<Cell> row = file(71, 150).times().rows().get(0);
-        assertEquals(List.of("Ant", "1m40s", "1m40s", "1m40s", "?"), row.stream().map(Cell::text).toList());
+        assertEquals(
+                List.of("Ant", "1m40s", "1m40s", "1m40s", "?"),
+                row.stream().map(Cell::text).toList());
         assertEquals("72 trials", row.get(4).detail());
         assertEquals("1m40s", file(72, 150).times().rows().get(0).get(4).text());
     }
@@ -87,14 +88,16 @@ final class PromiseWordsTest {
                         "2 kB within 150 s: on none of the simulated trials, with any mode.",
                         "2 kB can't be promised for 9 of 10 trials within the time watched, with any mode."),
                 file(never, never, 150).sentences());
-        assertEquals("open", file(never, never, 150).times().rows().get(1).get(1).text());
+        assertEquals(
+                "open", file(never, never, 150).times().rows().get(1).get(1).text());
     }
 
     private static SizePromiseWords sizes(Promise ant, Promise bee, Optional<Leaders> leaders) {
         List<SizePromises.OfMode> modes = List.of(ofMode("ant", ant), ofMode("bee", bee));
         SizePromises promises =
                 new SizePromises(Direction.UPLOAD, 600, CONFIDENCE, List.of(0.5, CONFIDENCE), modes, 1, leaders);
-        return new SizePromiseWords(promises, new LimitWords(FabricatedStudy.impatient(2700).scenario()));
+        return new SizePromiseWords(
+                promises, new LimitWords(FabricatedStudy.impatient(2700).scenario()));
     }
 
     private static SizePromises.OfMode ofMode(String name, Promise promise) {
@@ -132,8 +135,7 @@ final class PromiseWordsTest {
                                         true,
                                         new Limits(Map.of(Limit.PATIENCE, 3, Limit.DEADLINE, 2))),
                                 Optional.of(new Leaders(
-                                        List.of(1, 0),
-                                        Optional.of(new Alike(0.05, Double.POSITIVE_INFINITY)))))
+                                        List.of(1, 0), Optional.of(new Alike(0.05, Double.POSITIVE_INFINITY)))))
                         .headline());
     }
 
@@ -141,7 +143,8 @@ final class PromiseWordsTest {
     void whereNothingIsSafeThatIsSaid() {
         assertEquals(
                 "Within 10 min not even 1 kB can be promised for 9 of 10 trials, with any mode.",
-                sizes(upTo(0, 0, 0, true, LATE), upTo(500, 0, 2000, true, LATE), Optional.empty()).headline());
+                sizes(upTo(0, 0, 0, true, LATE), upTo(500, 0, 2000, true, LATE), Optional.empty())
+                        .headline());
         assertEquals(
                 "Within 10 min nothing can be promised safely on so few trials: 36 are needed. On 9 of 10 of those"
                         + " simulated up to 5 kB was through with one mode at least.",

@@ -77,10 +77,7 @@ final class RareWordsTest {
         new RareCsv(List.of(miss(3, chance(20)), miss(3, chance(19)), miss(3, Optional.empty()))).writeTo(text);
         String same = "letter,download,hare,120.0,3,1000,";
         assertEquals(
-                List.of(
-                        same + "2.0E-4,1.0E-4,5.0E-4,300,20,4711",
-                        same + ",,,300,19,4711",
-                        same + ",,,,,"),
+                List.of(same + "2.0E-4,1.0E-4,5.0E-4,300,20,4711", same + ",,,300,19,4711", same + ",,,,,"),
                 text.toString().lines().skip(1).toList());
     }
 }

@@ -130,14 +130,8 @@ final class FrontEndTest {
 
     private static Waveform waveform(Coding coding, double preambleSeconds, FrontEnd frontEnd) {
         // 120 bits of BPSK in 100 ms.
-        ModelledFrame frame = new ModelledFrame(
-                coding,
-                new Receiver(1, 0, 0, 900),
-                15,
-                120,
-                FrameCheck.WHOLE_FRAME,
-                0.1,
-                0);
+        ModelledFrame frame =
+                new ModelledFrame(coding, new Receiver(1, 0, 0, 900), 15, 120, FrameCheck.WHOLE_FRAME, 0.1, 0);
         return Waveforms.of(
                 new BurstShape(preambleSeconds, -5, frontEnd, frame), new Emission(2400, 0), Combining.CHASE);
     }

@@ -36,8 +36,7 @@ final class InventedPoints {
                 FabricatedStudy.result().scenario(),
                 sweeps,
                 IntStream.range(0, points.size())
-                        .mapToObj(i -> point(
-                                Variation.plan(sweeps).get(i).values(), points.get(i)))
+                        .mapToObj(i -> point(Variation.plan(sweeps).get(i).values(), points.get(i)))
                         .toList());
     }
 

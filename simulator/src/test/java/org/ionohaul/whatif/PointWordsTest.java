@@ -111,14 +111,13 @@ final class PointWordsTest {
     /** Of modes that can't be told apart the time is left out where on too many trials just one gets through. */
     @Test
     void modesOfWhichTooFewTrialsTellHaveNoTime() {
-        CasePoint point =
-                new CasePoint(open().modes(), new Leaders(List.of(0, 1), Optional.of(new Alike(0.101, NEVER))), Optional.empty());
+        CasePoint point = new CasePoint(
+                open().modes(), new Leaders(List.of(0, 1), Optional.of(new Alike(0.101, NEVER))), Optional.empty());
         assertEquals("open by up to 11 of 100 trials by each deadline", PointWords.margin(point, MODES, DEADLINES));
     }
 
     private static CasePoint with(Margin margin) {
-        return new CasePoint(
-                open().modes(), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
+        return new CasePoint(open().modes(), new Leaders(List.of(0), Optional.empty()), Optional.of(margin));
     }
 
     private static CasePoint alone() {

@@ -122,10 +122,8 @@ final class TornadoWordsTest {
                 new Estimate(NEVER, 500, NEVER),
                 often.deadlines(),
                 often.effect());
-        CasePoint stands = new CasePoint(
-                List.of(fails, silent()),
-                new Leaders(List.of(0), Optional.empty()),
-                clear(0).margin());
+        CasePoint stands =
+                new CasePoint(List.of(fails, silent()), new Leaders(List.of(0), Optional.empty()), clear(0).margin());
         assertEquals(
                 "As it stands: Quick is best; on 6 of 10 trials it gets through.",
                 sentences(tornado(stands, bar("wait", stands, stands))).get(2));
@@ -148,7 +146,12 @@ final class TornadoWordsTest {
     void tablesHaveTheKeyThatMattersMostOnTop() {
         List<List<Cell>> rows = new TornadoTables(threeKeys()).ofMode(0, 0).rows();
         assertEquals(
-                List.of("snr few +2m30s", "snr many -1m30s", "noise few none", "noise many (+20s)", "wait few none",
+                List.of(
+                        "snr few +2m30s",
+                        "snr many -1m30s",
+                        "noise few none",
+                        "noise many (+20s)",
+                        "wait few none",
                         "wait many none"),
                 rows.stream()
                         .map(it -> it.get(0).text() + " " + it.get(1).text() + " "
@@ -156,7 +159,13 @@ final class TornadoWordsTest {
                         .toList());
         assertEquals("+2m10s to +3m00s", rows.get(0).get(2).detail());
         assertEquals(
-                List.of("as it stands", "wait = few", "wait = many", "noise = few", "noise = many", "snr = few",
+                List.of(
+                        "as it stands",
+                        "wait = few",
+                        "wait = many",
+                        "noise = few",
+                        "noise = many",
+                        "snr = few",
                         "snr = many"),
                 new TornadoTables(threeKeys())
                         .best(0, List.of(300.0)).rows().stream()
@@ -167,7 +176,8 @@ final class TornadoWordsTest {
     /** Longest of all ends is 180 s, so that the axis is in minutes and reaches a tenth beyond 3. */
     @Test
     void barsAreAsLongAsTheChangesTheyStandFor() {
-        List<Chart> charts = new TornadoCharts(threeKeys(), 0, 0, new TornadoTables(threeKeys()).ofMode(0, 0)).charts("x");
+        List<Chart> charts =
+                new TornadoCharts(threeKeys(), 0, 0, new TornadoTables(threeKeys()).ofMode(0, 0)).charts("x");
         TornadoChart times = (TornadoChart) charts.get(0).picture();
         assertEquals("change, minutes", times.axis());
         assertEquals(3.3, times.end(), 1e-12);
@@ -193,10 +203,11 @@ final class TornadoWordsTest {
                             "snr",
                             changed(effect(new Estimate(NEVER, longest, NEVER), 5, 90, true)),
                             changed(effect(new Estimate(-NEVER, -NEVER, -60), 90, 5, true))));
-            TornadoChart chart = (TornadoChart) new TornadoCharts(tornado, 0, 0, new TornadoTables(tornado).ofMode(0, 0))
-                    .charts("x")
-                    .get(0)
-                    .picture();
+            TornadoChart chart =
+                    (TornadoChart) new TornadoCharts(tornado, 0, 0, new TornadoTables(tornado).ofMode(0, 0))
+                            .charts("x")
+                            .get(0)
+                            .picture();
             double unit = longest > 120 ? 60 : 1;
             assertEquals(1.1 * longest / unit, chart.end(), 1e-12);
             assertEquals(chart.end(), chart.bars().get(0).change());

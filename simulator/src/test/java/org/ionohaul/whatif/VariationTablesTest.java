@@ -44,10 +44,7 @@ final class VariationTablesTest {
     }
 
     private static CasePoint with(ModePoint quick) {
-        return new CasePoint(
-                List.of(quick, mode(InventedPoints.NO_EFFECT)),
-                clear(0).leaders(),
-                clear(0).margin());
+        return new CasePoint(List.of(quick, mode(InventedPoints.NO_EFFECT)), clear(0).leaders(), clear(0).margin());
     }
 
     /** 300 s: of trials {@code 10 (i + 1)} + 40 a value 30, 26 and 22; 900 s: 90, 86, 82; half of 100 within 500 and so on. */
@@ -62,7 +59,14 @@ final class VariationTablesTest {
                         List.of("12 dB", "22 %", "82 %", "9m40s", "16m20s", "+1m20s", "-8", "-8")),
                 rows.stream().map(VariationTablesTest::texts).toList());
         assertEquals(
-                List.of("near.snr", "by 5 min", "by 15 min", "5 of 10", "9 of 10", "change", "change by 5 min",
+                List.of(
+                        "near.snr",
+                        "by 5 min",
+                        "by 15 min",
+                        "5 of 10",
+                        "9 of 10",
+                        "change",
+                        "change by 5 min",
                         "change by 15 min"),
                 texts(tables.ofMode(0, 0).heads()));
         assertEquals(
@@ -73,13 +77,11 @@ final class VariationTablesTest {
     /** A deadline that is varied can't head a column. */
     @Test
     void deadlinesThatDifferAreNumbered() {
-        Variation same = variation(
-                List.of(SNR),
-                List.of(with(in(60, deadline(300, 0.5))), with(in(90, deadline(300, 0.4)))));
+        Variation same =
+                variation(List.of(SNR), List.of(with(in(60, deadline(300, 0.5))), with(in(90, deadline(300, 0.4)))));
         assertEquals(List.of("by 5 min"), tables(same).deadlineHeads(0).toList());
-        Variation varied = variation(
-                List.of(SNR),
-                List.of(with(in(60, deadline(300, 0.5))), with(in(90, deadline(600, 0.4)))));
+        Variation varied =
+                variation(List.of(SNR), List.of(with(in(60, deadline(300, 0.5))), with(in(90, deadline(600, 0.4)))));
         assertEquals(List.of("by deadline 1"), tables(varied).deadlineHeads(0).toList());
     }
 
@@ -94,13 +96,15 @@ final class VariationTablesTest {
                         List.of("12 dB", "not done", "not done")),
                 rows.stream().map(VariationTablesTest::texts).toList());
         assertEquals("3m20s", rows.get(0).get(1).detail());
-        assertEquals(List.of("near.snr \\ distance", "90 km", "400 km"), texts(tables(partial).bestMap(1).heads()));
+        assertEquals(
+                List.of("near.snr \\ distance", "90 km", "400 km"),
+                texts(tables(partial).bestMap(1).heads()));
     }
 
     @Test
     void aMapsCellSaysWhoIsBestAndItsColourOnlyIfThatIsClear() {
-        Variation whole = variation(
-                List.of(SNR, FAR), List.of(clear(0), clear(1), open(), nothing(), clear(1), clear(0)));
+        Variation whole =
+                variation(List.of(SNR, FAR), List.of(clear(0), clear(1), open(), nothing(), clear(1), clear(0)));
         List<Chart> maps = new SweepMaps(whole, tables(whole), 0).charts("x");
         List<SweepMap.Place> best = ((SweepMap) maps.get(0).picture()).cells();
         assertEquals(
@@ -109,7 +113,9 @@ final class VariationTablesTest {
         assertEquals(
                 List.of(true, true, false, false, true, true),
                 best.stream().map(it -> it.mode().isPresent()).toList());
-        assertEquals("3 dB, 400 km\nTough (before Quick on 69 % (59-77 %))", best.get(1).says());
+        assertEquals(
+                "3 dB, 400 km\nTough (before Quick on 69 % (59-77 %))",
+                best.get(1).says());
         List<SweepMap.Place> ninth = maps.stream()
                 .map(it -> ((SweepMap) it.picture()).cells())
                 .filter(it -> it.get(0).label().equals("3m20s"))
@@ -169,8 +175,7 @@ final class VariationTablesTest {
         assertEquals(List.of(3.0, 6.0, 9.0), even.positions());
         assertEquals("dB", even.unit());
         assertEquals(OptionalDouble.of(3), even.step());
-        assertEquals(
-                OptionalDouble.empty(), SweepAxis.of(SNR).step(), "3, 6 and 12 are not evenly spread");
+        assertEquals(OptionalDouble.empty(), SweepAxis.of(SNR).step(), "3, 6 and 12 are not evenly spread");
         SweepAxis falling = SweepAxis.of(new KeySweep("snr", List.of("9 dB", "6 dB", "3 dB")));
         assertEquals(OptionalDouble.of(3), falling.step());
         assertEquals(10, falling.scale(10, 100).at(3), 1e-9);

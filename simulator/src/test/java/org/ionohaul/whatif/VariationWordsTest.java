@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.ionohaul.analysis.CasePoint;
-import org.ionohaul.report.FabricatedStudy;
 import org.ionohaul.study.KeySweep;
 import org.junit.jupiter.api.Test;
 
@@ -57,8 +56,7 @@ final class VariationWordsTest {
                         "With near.snr = 6 dB instead of 3 dB (distance = 90 km), not one trial differs for Tough.",
                         "With distance = 400 km instead of 90 km (near.snr = 3 dB), not one trial differs for Tough.",
                         "At every value: Tough is best."),
-                new VariationWords(
-                                variation(List.of(two, OTHER), List.of(clear(1), clear(1), clear(1), clear(1))))
+                new VariationWords(variation(List.of(two, OTHER), List.of(clear(1), clear(1), clear(1), clear(1))))
                         .sentences(0));
     }
 
@@ -67,10 +65,14 @@ final class VariationWordsTest {
     void theModeToldOfIsOneThatGetsThrough() {
         assertEquals(
                 "With near.snr = 6 dB instead of 3 dB, not one trial differs for Tough.",
-                new VariationWords(variation(List.of(KEY), List.of(nothing(), clear(1)))).sentences(0).get(0));
+                new VariationWords(variation(List.of(KEY), List.of(nothing(), clear(1))))
+                        .sentences(0)
+                        .get(0));
         assertEquals(
                 "With near.snr = 6 dB instead of 3 dB, not one trial differs for Quick.",
-                new VariationWords(variation(List.of(KEY), List.of(clear(0), clear(1)))).sentences(0).get(0));
+                new VariationWords(variation(List.of(KEY), List.of(clear(0), clear(1))))
+                        .sentences(0)
+                        .get(0));
     }
 
     @Test
