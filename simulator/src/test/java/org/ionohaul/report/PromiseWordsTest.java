@@ -62,7 +62,7 @@ final class PromiseWordsTest {
                 told);
     }
 
-    /** With two modes 0.9^n <= 0.025 from n = 36 on. */
+    /** With two modes 0.9^n is at most 0.025 from n = 36 on. */
     @Test
     void onTooFewTrialsNoTimeIsPromisedButHowManyAreNeeded() {
         assertEquals(
