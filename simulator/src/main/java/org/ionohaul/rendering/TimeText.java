@@ -39,7 +39,7 @@ public final class TimeText {
      * @param seconds finite
      */
     public static String signed(double seconds) {
-        return (Math.round(seconds) < 0 ? "-" : "") + compact(Math.abs(seconds));
+        return (seconds < 0 && Math.round(-seconds) > 0 ? "-" : "") + compact(Math.abs(seconds));
     }
 
     /**
