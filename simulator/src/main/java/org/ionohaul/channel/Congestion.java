@@ -1,24 +1,18 @@
 package org.ionohaul.channel;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
  * How crowded a frequency is, in plain words. No published source gives the lengths of overs and contacts or their
  * levels on the HF bands; every number is an assumption (common practice, no source) and is there to be changed.
  */
-public enum Congestion {
+public enum Congestion implements Named {
     /** Now and then somebody calls nearby; now and then somebody tunes up. */
     QUIET_BAND,
     /** Ordinary trial traffic: conversations of ten minutes drift in, and narrow signals share the channel. */
     BUSY_EVENING,
     /** Everybody calls at once: stations that stay and call every few seconds, and passers-by without end. */
     CONTEST_WEEKEND;
-
-    /** Returns the name as a scenario writes it, such as {@code busy-evening}. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 
     /** Returns the populations of other stations that one end hears: voices first, then narrow signals. */
     public List<Interference> populations() {

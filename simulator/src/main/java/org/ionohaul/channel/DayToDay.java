@@ -1,7 +1,5 @@
 package org.ionohaul.channel;
 
-import java.util.Locale;
-
 /**
  * How an hour's median level of a sky wave differs from one day of a month to the next, by geomagnetic latitude and by how
  * near the frequency is to the highest that the path carries (the MUF). Decile deviations as ITU-R P.533 and P.842 tabulate
@@ -11,7 +9,7 @@ import java.util.Locale;
  * <p>These are medians of whole hours, in which the fading within the hour is averaged out: they hold none of it, and come on
  * top of paths that fade. The deciles within the hour of the same Recommendations must not (see {@link SlowVariation}).
  */
-public enum DayToDay {
+public enum DayToDay implements Named {
     /** Geomagnetic latitude below 60 degrees, well below the MUF. */
     MID_LATITUDE(6, 8),
     /** Geomagnetic latitude below 60 degrees, near the MUF, as where a band opens or closes. */
@@ -27,11 +25,6 @@ public enum DayToDay {
     DayToDay(double upperDb, double lowerDb) {
         this.upperDb = upperDb;
         this.lowerDb = lowerDb;
-    }
-
-    /** Returns the name as a scenario writes it, such as {@code mid-latitude-near-muf}. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Returns how a day's level scatters about the month's median. */

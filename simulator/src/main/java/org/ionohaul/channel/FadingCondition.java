@@ -1,7 +1,6 @@
 package org.ionohaul.channel;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Propagation as the standards name it: two paths of equal mean power that fade independently, without Doppler shift.
@@ -9,7 +8,7 @@ import java.util.Locale;
  * <p>Sources: ITU-R F.1487 (2000), Annex 3, for the conditions by latitude; ITU-R F.520 for good, moderate, poor and
  * flutter. In both the frequency spread is twice the standard deviation (2 sigma) of a Gaussian Doppler power spectrum.
  */
-public enum FadingCondition {
+public enum FadingCondition implements Named {
     /** One path that does not fade. */
     FLAT("no fading", 0, 0),
     /** ITU-R F.1487, low latitudes, quiet. */
@@ -49,11 +48,6 @@ public enum FadingCondition {
         this.source = source;
         this.delayMillis = delayMillis;
         this.spreadHz = spreadHz;
-    }
-
-    /** Returns the name as a scenario writes it, such as {@code mid-latitude-disturbed}. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Returns the document that defines the condition. */

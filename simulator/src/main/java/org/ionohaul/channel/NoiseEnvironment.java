@@ -1,6 +1,5 @@
 package org.ionohaul.channel;
 
-import java.util.Locale;
 import org.ionohaul.limits.OutOfRange;
 
 /**
@@ -8,7 +7,7 @@ import org.ionohaul.limits.OutOfRange;
  * its upper and lower decile deviations over time. Constants as P.372-16 gives them; man-made noise from its table of
  * c, d and deciles, galactic noise from its equation 13 (which holds above the critical frequency of the F2 layer).
  */
-public enum NoiseEnvironment {
+public enum NoiseEnvironment implements Named {
     /** Business areas of a city. */
     CITY(76.8, 27.7, 11.0, 6.7),
     /** Residential areas. */
@@ -33,11 +32,6 @@ public enum NoiseEnvironment {
         this.d = d;
         this.upperDecileDb = upperDecileDb;
         this.lowerDecileDb = lowerDecileDb;
-    }
-
-    /** Returns the name as a scenario writes it, such as {@code quiet-rural}. */
-    public String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**

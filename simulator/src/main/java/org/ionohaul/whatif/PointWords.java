@@ -76,8 +76,7 @@ final class PointWords {
         if (Double.isInfinite(seconds)) {
             return seconds < 0 ? "arrives" : "fails";
         }
-        long whole = Math.round(seconds);
-        return (whole == 0 ? "" : whole < 0 ? "-" : "+") + TimeText.compact(Math.abs(seconds));
+        return (Math.round(seconds) > 0 ? "+" : "") + TimeText.signed(seconds);
     }
 
     /** Returns a difference of chances in points of a hundred. */

@@ -11,13 +11,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 final class WordsTest {
     @ParameterizedTest
-    @CsvSource({"0, 0:00", "59.4, 0:59", "59.6, 1:00", "260, 4:20", "3599.4, 59:59", "3599.6, 1:00:00", "3860, 1:04:20"
-    })
-    void aClockShowsMinutesAndSeconds(double seconds, String expected) {
-        assertEquals(expected, TimeText.clock(seconds));
-    }
-
-    @ParameterizedTest
     @CsvSource({
         "111, 2 minutes",
         "110, 110 seconds",
@@ -40,10 +33,25 @@ final class WordsTest {
         assertEquals(expected, TimeText.given(seconds));
     }
 
+    /** Half a second is where a second begins, either way, so that nothing has lost its sign that is told. */
+    @ParameterizedTest
+    @CsvSource({"260, 4m20s", "-12, -12s", "-0.5, -1s", "-0.49, 0s", "0.5, 1s", "-59.6, -1m00s"})
+    void aDifferenceHasItsSign(double seconds, String expected) {
+        assertEquals(expected, TimeText.signed(seconds));
+    }
+
+    @Test
+    void aRangeOfDifferencesIsToldWhereItHasEndsThatDiffer() {
+        assertEquals(" (-12s to 4m20s)", TimeText.range(-12, 260));
+        assertEquals("", TimeText.range(-12.4, -11.6));
+        assertEquals("", TimeText.range(Double.NEGATIVE_INFINITY, 260));
+        assertEquals("", TimeText.range(-12, Double.POSITIVE_INFINITY));
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void aLengthOfTimeIsFiniteAndNotNegative(double seconds) {
-        assertThrows(IllegalArgumentException.class, () -> TimeText.clock(seconds));
+        assertThrows(IllegalArgumentException.class, () -> TimeText.compact(seconds));
     }
 
     @ParameterizedTest

@@ -3,9 +3,6 @@ package org.ionohaul.trial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,12 +11,9 @@ import org.ionohaul.channel.End;
 import org.ionohaul.link.Burst;
 import org.ionohaul.net.AirSpan;
 import org.ionohaul.scenario.Direction;
-import org.ionohaul.scenario.NetReader;
 import org.ionohaul.scenario.NetScenario;
 import org.ionohaul.scenario.PayloadFile;
 import org.ionohaul.scenario.Scenario;
-import org.ionohaul.scenario.ScenarioProblems;
-import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
@@ -28,14 +22,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A net of one station is the pair that it is: every burst leaves and ends at the same nanosecond as in a session alone. */
 final class LonelyNetTest {
-    private static final Path MODES = Path.of("..", "scenarios", "modes");
     private static final long BYTES = 9_000;
     private static final double HORIZON_SECONDS = 3600;
     private static final int TRIALS = 8;
 
     @ParameterizedTest
     @ValueSource(strings = {"patient-climber", "brisk-comb", "slow-whistle", "steady-wagon"})
-    void aNetOfOneStationIsASessionAlone(String mode) throws IOException, ScenarioProblems {
+    void aNetOfOneStationIsASessionAlone(String mode) {
         NetScenario net = net(mode);
         Scenario pair = net.groups().get(0).pair();
         Transfer transfer =
@@ -76,7 +69,7 @@ final class LonelyNetTest {
         }
     }
 
-    private static NetScenario net(String mode) throws IOException, ScenarioProblems {
+    private static NetScenario net(String mode) {
         String text = """
                 title = "One station, one gateway"
                 seed = 5
@@ -119,8 +112,6 @@ final class LonelyNetTest {
                 condition = "mid-latitude moderate"
                 slow-variation = { deviation = "2.5 dB", time-constant = "45 s" }
                 """.formatted(mode, BYTES);
-        SourceFiles files = SourceFiles.of(
-                Map.of("net.toml", text, "modes/" + mode + ".toml", Files.readString(MODES.resolve(mode + ".toml"))));
-        return NetReader.read(files, Path.of("net.toml"), Map.of()).scenario();
+        return QuietNet.read(text, mode, Map.of());
     }
 }

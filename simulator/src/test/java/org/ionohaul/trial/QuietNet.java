@@ -19,7 +19,7 @@ import org.ionohaul.scenario.SourceFiles;
  * @param changes values by key
  */
 record QuietNet(String mode, Map<String, String> changes) {
-    private static final Path MODES = Path.of("..", "scenarios", "modes");
+    private static final Path SCENARIOS = Path.of("..", "scenarios");
 
     /** Returns the same with another value. */
     QuietNet with(String key, String value) {
@@ -30,12 +30,15 @@ record QuietNet(String mode, Map<String, String> changes) {
 
     /** Returns the net. */
     NetScenario scenario() {
+        return read(TEXT.replace("MODE", mode), mode, changes);
+    }
+
+    /** Returns the net that a text describes, with one of the modes that come along. */
+    static NetScenario read(String text, String mode, Map<String, String> changes) {
+        String file = "modes/" + mode + ".toml";
         try {
-            SourceFiles files = SourceFiles.of(Map.of(
-                    "net.toml",
-                    TEXT.replace("MODE", mode),
-                    "modes/" + mode + ".toml",
-                    Files.readString(MODES.resolve(mode + ".toml"))));
+            SourceFiles files =
+                    SourceFiles.of(Map.of("net.toml", text, file, Files.readString(SCENARIOS.resolve(file))));
             return NetReader.read(files, Path.of("net.toml"), changes).scenario();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

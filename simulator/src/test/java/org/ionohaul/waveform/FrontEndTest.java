@@ -76,6 +76,28 @@ final class FrontEndTest {
         assertEquals(Math.exp((1 - 0.1 / 0.96) * alone + 0.1 / 0.96 * noisy), both, 1e-3 * both);
     }
 
+    /** Symbols of 5 / 6 ms on two carriers, one heard at 12 dB and one at 6: each part of the band is weighed by itself. */
+    @Test
+    void carriersAreStruckEachInItsOwnPartOfTheBand() {
+        RatioTable bits = CodedInformation.of(Modulation.BPSK).bits();
+        BlindMetric metric = new BlindMetric(1, bits);
+        double struckPart = 0.01 / (0.01 + 2 / 2400.0);
+        metric.begin();
+        for (double snrDb : new double[] {12, 6}) {
+            metric.place(Decibels.toRatio(snrDb) * 3000 / 2400, 0);
+            metric.add(1 - 0.1 / struckPart, 1, 1);
+            metric.add(0.1 / struckPart, 1, 1 + struckPart * 99);
+        }
+        metric.weigh();
+        double even = bits.inverse(metric.information() / 2) * 2400 / 3000;
+        Waveform carriers = waveform(new Coding(Modulation.BPSK, 2, 2400, 0.5), 0, FrontEnd.PLAIN);
+        ScriptedReception uneven =
+                ScriptedReception.of(2, 5_000_000, (at, band) -> Decibels.toRatio(band == 0 ? 12 : 6));
+        double struck = carriers.evidence(uneven.struckUntil(10_000_000, 99), 0, 0, 1);
+        assertEquals(carriers.evidence(steady(Decibels.ofRatio(even)), 0, 0, 1), struck, 1e-3 * struck);
+        assertTrue(struck < 0.95 * carriers.evidence(uneven, 0, 0, 1), () -> struck + " of an undisturbed frame");
+    }
+
     @Test
     void aBlankerHelpsAgainstImpulsesFarOverTheSignal() {
         // 50 dB over the floor for 10 ms of 100, signal at -2 dB. Hardly a sample of an impulse passes a blanker at 10
@@ -103,15 +125,13 @@ final class FrontEndTest {
     }
 
     private static Waveform waveform(double codeRate, double preambleSeconds, FrontEnd frontEnd) {
+        return waveform(Coding.oneByOne(Modulation.BPSK, 2400, codeRate), preambleSeconds, frontEnd);
+    }
+
+    private static Waveform waveform(Coding coding, double preambleSeconds, FrontEnd frontEnd) {
         // 120 bits of BPSK in 100 ms.
-        ModelledFrame frame = new ModelledFrame(
-                Coding.oneByOne(Modulation.BPSK, 2400, codeRate),
-                new Receiver(1, 0, 0, 900),
-                15,
-                120,
-                FrameCheck.WHOLE_FRAME,
-                0.1,
-                0);
+        ModelledFrame frame =
+                new ModelledFrame(coding, new Receiver(1, 0, 0, 900), 15, 120, FrameCheck.WHOLE_FRAME, 0.1, 0);
         return Waveforms.of(
                 new BurstShape(preambleSeconds, -5, frontEnd, frame), new Emission(2400, 0), Combining.CHASE);
     }
