@@ -127,7 +127,11 @@ final class EveryPageInBrowserTest {
                             "juts out of the page : far out",
                             "overlap in : above and below",
                             "overlap in s: one and two"),
-                    tab.eval(BrowserPage.lettering()).lines().distinct().sorted().toList());
+                    tab.eval(BrowserPage.lettering())
+                            .lines()
+                            .distinct()
+                            .sorted()
+                            .toList());
         }
     }
 

@@ -118,7 +118,10 @@ public record BrowserPage(Chromium browser, Path file) {
 
     private String probed(String... more) throws IOException {
         Path probe = file.resolveSibling("probe.html");
-        Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()).replace("ACCESSIBILITY", accessibility() + letteringScript()));
+        Files.writeString(
+                probe,
+                PROBE.formatted(WIDTHS, file.getFileName())
+                        .replace("ACCESSIBILITY", accessibility() + letteringScript()));
         List<String> flags = new ArrayList<>(List.of(more));
         flags.add("--dump-dom");
         String dom = browser.open(probe, flags.toArray(String[]::new)).get(0);
