@@ -54,7 +54,7 @@ public final class LessonPage implements ServedPage {
         PageServer server = PageServer.on(port);
         LessonPage page = new LessonPage(lesson, server);
         server.answer("/", page::page, false);
-        server.answer("/lesson.js", it -> PageServer.script("lesson.js"), false);
+        server.answer("/lesson.js", it -> PageServer.script(PageServer.resource("lesson.js")), false);
         server.start();
         return page;
     }

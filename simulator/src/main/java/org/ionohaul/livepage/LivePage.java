@@ -16,6 +16,7 @@ import java.util.TimerTask;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.livepage.PageServer.Answer;
 import org.ionohaul.rendering.FolderName;
+import org.ionohaul.rendering.PageScript;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -69,7 +70,8 @@ public final class LivePage implements ServedPage {
 
     private void start() {
         server.answer("/", this::page, false);
-        server.answer("/page.js", it -> PageServer.script("page.js"), false);
+        server.answer("/page.js", it -> PageServer.script(PageServer.resource("page.js")), false);
+        server.answer("/pictures.js", it -> PageServer.script(PageScript.pictures()), false);
         server.answer("/answer", this::answer, true);
         server.answer("/scenario.toml", this::saved, false);
         server.answer("/summary.json", this::summary, false);

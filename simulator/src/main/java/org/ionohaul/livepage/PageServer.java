@@ -154,10 +154,14 @@ final class PageServer implements AutoCloseable {
     }
 
     /** Returns a script that lies beside this class. */
-    static Answer script(String name) {
+    static Answer script(String text) {
+        return new Answer(200, "text/javascript; charset=utf-8", text);
+    }
+
+    /** Returns a text that stands in the jar beside this class. */
+    static String resource(String name) {
         try (InputStream in = Objects.requireNonNull(PageServer.class.getResourceAsStream(name))) {
-            return new Answer(
-                    200, "text/javascript; charset=utf-8", new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,7 +10,8 @@ import java.util.Base64;
 
 /** The one script of a page, which stands in the page itself. */
 public final class PageScript {
-    private static final String TEXT = resource("page.js");
+    private static final String PICTURES = resource("pictures.js");
+    private static final String TEXT = resource("page.js") + PICTURES;
     private static final String HASH = sha256(TEXT);
 
     private PageScript() {}
@@ -18,6 +19,11 @@ public final class PageScript {
     /** Returns the script, fit to stand between script tags. */
     public static String text() {
         return TEXT;
+    }
+
+    /** Returns the part of it that lets shapes of pictures say something. */
+    public static String pictures() {
+        return PICTURES;
     }
 
     /** Returns how a Content-Security-Policy names the script, so that the page runs no other. */

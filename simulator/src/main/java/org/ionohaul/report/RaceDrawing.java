@@ -1,7 +1,6 @@
 package org.ionohaul.report;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.picture.LabelRows;
@@ -37,9 +36,10 @@ final class RaceDrawing {
     }
 
     String svg() {
-        Scale levels = levels();
+        double step = Scale.roundStep(Math.max(1, (highest() - lowest()) / 3));
+        Scale levels = levels(step);
         List<Tick> bytes = Scale.linear(0, race.end(), 1, 0).ticks(isWide ? 8 : 6, Scale::number);
-        List<Tick> decibels = levels.ticks(4, it -> Scale.number(it) + " dB");
+        List<Tick> decibels = levels.marks(step, it -> Scale.number(it) + " dB");
         double left = Math.max(Plot.roomLeft(svg, bytes), Plot.roomLeft(svg, decibels));
         double right = svg.width() - svg.size();
         LabelRows labels = TimePlots.labels(svg, race.axis(), left, right, race.unit() + " held, of " + race.whole());
@@ -150,16 +150,17 @@ final class RaceDrawing {
         }
     }
 
-    private Scale levels() {
-        double[] all = Stream.of(race.sky().low(), race.sky().high())
-                .flatMap(List::stream)
-                .mapToDouble(Double::doubleValue)
-                .toArray();
-        double low = DoubleStream.of(all).min().orElse(0);
-        double high = DoubleStream.of(all).max().orElse(0);
-        double step = Scale.roundStep(Math.max(1, (high - low) / 3));
-        double floor = step * Math.floor(low / step);
-        return Scale.linear(floor, Math.max(floor + step, step * Math.ceil(high / step)), 1, 0);
+    private Scale levels(double step) {
+        double floor = step * Math.floor(lowest() / step);
+        return Scale.linear(floor, Math.max(floor + step, step * Math.ceil(highest() / step)), 1, 0);
+    }
+
+    private double lowest() {
+        return race.sky().low().stream().reduce(Math::min).orElse(0.0);
+    }
+
+    private double highest() {
+        return race.sky().high().stream().reduce(Math::max).orElse(0.0);
     }
 
     private void drawMeter(Plot plot, List<Tick> decibels) {

@@ -62,7 +62,8 @@ function tellRemarks() {
 }
 
 function show(text) {
-  const held = document.activeElement && found.contains(document.activeElement) ? document.activeElement.getAttribute('href') : null;
+  const active = found.contains(document.activeElement) ? document.activeElement : null;
+  const held = active && (active.hasAttribute('href') ? '[href="' + active.getAttribute('href') + '"]' : active.id && '#' + active.id);
   const scrolled = Array.from(found.querySelectorAll('.scroll'), it => it.scrollLeft);
   const unfolded = Array.from(found.querySelectorAll('.behind'), it => it.open);
   const fresh = document.createElement('template');
@@ -78,7 +79,7 @@ function show(text) {
   }
   found.replaceChildren(fresh.content);
   found.querySelectorAll('.scroll').forEach((it, i) => { it.scrollLeft = scrolled[i] || 0; });
-  if (held) found.querySelector('[href="' + held + '"]')?.focus();
+  if (held) found.querySelector(held)?.focus();
   tellRemarks();
   state.textContent = wrong ? 'Something above can\'t be simulated; the answers are those before.' : '';
   const answers = document.getElementById('answers');

@@ -78,6 +78,136 @@ final class EveryPageInBrowserTest {
         assertEquals("", everywhere(tab -> tab.eval(BrowserPage.lettering())));
     }
 
+    /** Which mode, how surely, and the race: what a planner takes along. */
+    @Test
+    void aStudysAnswerGridAndRaceStandOnTheFirstOfTwoSheets() throws IOException, InterruptedException {
+        assertEquals("", onPaper((tab, paper) -> {
+            if (tab.eval("document.querySelector('#race .picture') !== null").equals("false")) {
+                return "";
+            }
+            int end = Integer.parseInt(tab.eval(
+                    "Math.ceil(document.querySelector('#race .picture').getBoundingClientRect().bottom + scrollY)"));
+            int sheets = paper.sheets(tab);
+            return end <= paper.highPixels() && sheets <= 2
+                    ? ""
+                    : "the race ends at " + end + " of " + paper.highPixels() + " px; " + sheets + " sheets";
+        }));
+    }
+
+    @Test
+    void everyPageIsPrintedOnFewSheets() throws IOException, InterruptedException {
+        assertEquals("", onPaper((tab, paper) -> {
+            int sheets = paper.sheets(tab);
+            return sheets <= paper.mostSheets(tab) ? "" : sheets + " sheets";
+        }));
+    }
+
+    /** Paper, with the margins that the browser leaves. */
+    private record Paper(String name, double wideInches, double highInches) {
+        private static final double MARGIN_INCHES = 0.4;
+        private static final int PIXELS_AN_INCH = 96;
+        private static final List<Paper> BOTH = List.of(new Paper("A4", 8.27, 11.69), new Paper("Letter", 8.5, 11));
+
+        int widePixels() {
+            return (int) (PIXELS_AN_INCH * (wideInches - 2 * MARGIN_INCHES));
+        }
+
+        int highPixels() {
+            return (int) (PIXELS_AN_INCH * (highInches - 2 * MARGIN_INCHES));
+        }
+
+        int sheets(DrivenChromium.Tab tab) {
+            return tab.sheets(wideInches, highInches);
+        }
+
+        /** Six, but for the arrows of a session, which are as long as it lasts. */
+        int mostSheets(DrivenChromium.Tab tab) {
+            return tab.eval("document.querySelector('#sequence') !== null").equals("true") ? 16 : 6;
+        }
+    }
+
+    private interface PaperLook {
+        /** Returns what is wrong with a page on paper; empty for nothing. */
+        String faults(DrivenChromium.Tab tab, Paper paper) throws IOException;
+    }
+
+    private String onPaper(PaperLook look) throws IOException, InterruptedException {
+        StringBuilder all = new StringBuilder();
+        for (Paper paper : Paper.BOTH) {
+            all.append(everywhere(List.of(paper.widePixels()), tab -> {
+                tab.paper(true);
+                String told = look.faults(tab, paper);
+                tab.paper(false);
+                return told.isEmpty() ? "" : paper.name() + ": " + told;
+            }));
+        }
+        return all.toString();
+    }
+
+    /** What a shape says when pointed at is told with the arrow keys, too: every shape's words, each within the window. */
+    @Test
+    void everyNumberIsReachedByKeys() throws IOException, InterruptedException {
+        assertEquals("", everywhere(tab -> tab.eval("""
+                (() => {
+                  document.querySelectorAll('details').forEach(it => { it.open = true; });
+                  const press = (it, key) => it.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
+                  const tip = document.querySelector('.tip'), faults = [];
+                  for (const picture of document.querySelectorAll('.picture')) {
+                    const svg = [...picture.querySelectorAll('svg')].find(it => it.getBoundingClientRect().width > 0);
+                    const says = [...svg.querySelectorAll('title')].map(it => it.textContent);
+                    if (!says.length) { continue; }
+                    picture.focus({ focusVisible: true });
+                    if (document.activeElement !== picture) { faults.push(picture.id + ' is not reached'); continue; }
+                    says.forEach((words, i) => {
+                      const box = tip.getBoundingClientRect();
+                      if (tip.hidden || tip.textContent !== words || box.top < 0 || box.bottom > innerHeight || box.left < 0
+                          || box.right > document.documentElement.clientWidth) {
+                        faults.push(picture.id + ' does not tell ' + words + ' but ' + tip.textContent);
+                      }
+                      press(picture, 'ArrowRight');
+                    });
+                    press(picture, 'Home');
+                    if (tip.textContent !== says[0]) { faults.push(picture.id + ' has no way back'); }
+                    picture.blur();
+                    if (!tip.hidden) { faults.push(picture.id + ' does not stop'); }
+                    // As it was, for the next look.
+                    says.forEach((words, i) => {
+                      const title = document.createElementNS('http://www.w3.org/2000/svg', 'title');
+                      title.textContent = words;
+                      svg.querySelectorAll('[data-says]')[i].append(title);
+                    });
+                  }
+                  return faults.slice(0, 20).join('\\n');
+                })()""")));
+    }
+
+    /** As a person presses them. */
+    @Test
+    void theArrowKeysThemselvesStepThroughAPicture() throws IOException, InterruptedException {
+        Path report = every.pages().stream()
+                .filter(it -> it.endsWith("report.html"))
+                .findFirst()
+                .orElseThrow();
+        Optional<DrivenChromium> found = DrivenChromium.start(Files.createTempDirectory(folder, "browser"));
+        assumeTrue(found.isPresent(), "no Chromium on this machine: pages are not looked at in a browser");
+        try (DrivenChromium browser = found.orElseThrow()) {
+            DrivenChromium.Tab tab = browser.tab(WIDTHS.get(0), HEIGHT);
+            tab.open(report.toUri());
+            for (int i = 0; i < 40 && !tab.eval("document.activeElement.matches('.picture')").equals("true"); i++) {
+                tab.press("Tab", 9);
+            }
+            String first = tab.eval("document.querySelector('.tip').textContent");
+            tab.press("ArrowRight", 39);
+            String second = tab.eval("document.querySelector('.tip').textContent");
+            tab.press("ArrowLeft", 37);
+            assertFalse(first.isBlank());
+            assertFalse(first.equals(second), first);
+            assertEquals(first, tab.eval("document.querySelector('.tip').textContent"));
+            tab.press("Escape", 27);
+            assertEquals("true", tab.eval("document.querySelector('.tip').hidden"));
+        }
+    }
+
     private interface Look {
         /** Returns what is wrong with a page; empty for nothing. */
         String faults(DrivenChromium.Tab tab) throws IOException;
@@ -85,6 +215,10 @@ final class EveryPageInBrowserTest {
 
     /** Looks at every page at each width, and returns what is wrong. */
     private String everywhere(Look look) throws IOException, InterruptedException {
+        return everywhere(WIDTHS, look);
+    }
+
+    private String everywhere(List<Integer> widths, Look look) throws IOException, InterruptedException {
         Optional<DrivenChromium> found = DrivenChromium.start(Files.createTempDirectory(folder, "browser"));
         assumeTrue(found.isPresent(), "no Chromium on this machine: pages are not looked at in a browser");
         StringBuilder all = new StringBuilder();
@@ -92,7 +226,7 @@ final class EveryPageInBrowserTest {
             DrivenChromium.Tab tab = browser.tab(WIDTHS.get(0), HEIGHT);
             for (Path page : every.pages()) {
                 tab.open(page.toUri());
-                for (int width : WIDTHS) {
+                for (int width : widths) {
                     tab.size(width, HEIGHT);
                     String told = look.faults(tab);
                     all.append(told.isBlank() ? "" : folder.relativize(page) + " at " + width + ":\n" + told + "\n");

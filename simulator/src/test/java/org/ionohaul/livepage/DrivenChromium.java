@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -189,6 +190,19 @@ public final class DrivenChromium implements AutoCloseable {
                     Map.of(
                             "features",
                             List.of(Map.of("name", "prefers-color-scheme", "value", isDark ? "dark" : "light"))));
+        }
+
+        /** Shows the page as on paper, or again as on a screen. */
+        public void paper(boolean isPaper) {
+            command("Emulation.setEmulatedMedia", Map.of("media", isPaper ? "print" : ""));
+        }
+
+        /** Prints the page on paper of so many inches and returns how many sheets that takes. */
+        public int sheets(double wideInches, double highInches) {
+            JsonNode printed = command(
+                    "Page.printToPDF", Map.of("paperWidth", wideInches, "paperHeight", highInches));
+            byte[] pdf = Base64.getDecoder().decode(printed.get("data").asString());
+            return new String(pdf, StandardCharsets.ISO_8859_1).split("/Type /Page\\b", -1).length - 1;
         }
 
         public void open(URI address) {
