@@ -50,7 +50,10 @@ final class FallingSkyTest {
         List<String> rows = rows(falling(30));
         assertEquals(
                 List.of("15", "10", "5", "0", "-5", "-10", "-15"),
-                rows.stream().limit(7).map(it -> it.replaceAll(" *(-?\\d+) .*", "$1")).toList());
+                rows.stream()
+                        .limit(7)
+                        .map(it -> it.replaceAll(" *(-?\\d+) .*", "$1"))
+                        .toList());
         int checked = 0;
         for (int column = 0; column < COLUMNS; column++) {
             double level = 17 - 30 * (column + 0.5) / COLUMNS;
@@ -73,9 +76,15 @@ final class FallingSkyTest {
     /** Nine rows of 5 dB hold 45 dB; more takes rows of 10. */
     @Test
     void rowsGrowWithTheSpreadSoThatTheStripStaysLow() {
-        assertTrue(rows(falling(44)).get(1).startsWith("    10 |"), () -> rows(falling(44)).toString());
-        assertTrue(rows(falling(47)).get(1).startsWith("     0 |"), () -> rows(falling(47)).toString());
-        assertTrue(rows(falling(47)).get(0).startsWith("    10 |"), () -> rows(falling(47)).toString());
+        assertTrue(
+                rows(falling(44)).get(1).startsWith("    10 |"),
+                () -> rows(falling(44)).toString());
+        assertTrue(
+                rows(falling(47)).get(1).startsWith("     0 |"),
+                () -> rows(falling(47)).toString());
+        assertTrue(
+                rows(falling(47)).get(0).startsWith("    10 |"),
+                () -> rows(falling(47)).toString());
     }
 
     @Test
@@ -90,7 +99,8 @@ final class FallingSkyTest {
                 double level = top - 30 * 60 * panel.at().get(i) / SECONDS;
                 // The axis is in minutes; samples lie a second apart.
                 assertEquals(level, panel.median().get(i), 0.06);
-                assertTrue(panel.low().get(i) <= panel.median().get(i) && panel.median().get(i) <= panel.high().get(i));
+                assertTrue(panel.low().get(i) <= panel.median().get(i)
+                        && panel.median().get(i) <= panel.high().get(i));
                 assertEquals(0, panel.disturbance().get(i), 1e-9);
             });
             assertEquals(top - 30 / 2.0, panel.median().get(spans / 2), 0.3);

@@ -151,17 +151,21 @@ final class ModeSheetTest {
                 .results()
                 .toList();
         assertEquals(3, dots.size());
-        double across = Double.parseDouble(dots.get(2).group(1)) - Double.parseDouble(dots.get(0).group(1));
-        double down = Double.parseDouble(dots.get(2).group(2)) - Double.parseDouble(dots.get(0).group(2));
+        double across = Double.parseDouble(dots.get(2).group(1))
+                - Double.parseDouble(dots.get(0).group(1));
+        double down = Double.parseDouble(dots.get(2).group(2))
+                - Double.parseDouble(dots.get(0).group(2));
         assertTrue(across > 300, "it fills the picture");
         assertEquals(230, down, 0.2);
         assertEquals(
                 across / 4,
-                Double.parseDouble(dots.get(1).group(1)) - Double.parseDouble(dots.get(0).group(1)),
+                Double.parseDouble(dots.get(1).group(1))
+                        - Double.parseDouble(dots.get(0).group(1)),
                 0.2);
         assertEquals(
                 down / 3,
-                Double.parseDouble(dots.get(1).group(2)) - Double.parseDouble(dots.get(0).group(2)),
+                Double.parseDouble(dots.get(1).group(2))
+                        - Double.parseDouble(dots.get(0).group(2)),
                 0.2);
     }
 
@@ -170,8 +174,7 @@ final class ModeSheetTest {
         String text = text(card(0)).replaceAll(" +", " ").replace("\n", " ");
         assertTrue(text.contains("1 50 bytes 1.25 s 8 frames 9.50 s 312 bit/s"), text);
         assertTrue(text.contains("2 100 bytes 0.75 s 1 frame 0.75 s"), text);
-        assertTrue(
-                text.contains("An acknowledgement lasts 0.25 s, a call 0.50 s; each turnaround takes 45 ms"), text);
+        assertTrue(text.contains("An acknowledgement lasts 0.25 s, a call 0.50 s; each turnaround takes 45 ms"), text);
     }
 
     @Test

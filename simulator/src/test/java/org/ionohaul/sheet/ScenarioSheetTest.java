@@ -165,7 +165,8 @@ final class ScenarioSheetTest {
     void whatWasReadOfTheNoiseAloneIsToldAsNoise() throws ScenarioProblems {
         String told = readings("time;noise\n0 min;S3\n20 min;S4\n", "signal = \"S7\"");
         assertTrue(
-                told.contains("readings evening.csv: 2 levels of the noise, averages over 1 min, from 18:00 to 18:20,"), told);
+                told.contains("readings evening.csv: 2 levels of the noise, averages over 1 min, from 18:00 to 18:20,"),
+                told);
         assertTrue(told.contains("noise 6 dB more at the horizon than at 18:00"), told);
         assertTrue(!told.contains("lie between") && !told.contains("as it was read"), told);
     }
@@ -194,8 +195,14 @@ final class ScenarioSheetTest {
                 station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
                 """.replace("STATED", String.join("\n", stated));
         SourceFiles files = SourceFiles.of(Map.of(
-                "read.toml", text, "evening.csv", table, "modes/brisk-comb.toml", text(SCENARIOS.resolve("modes/brisk-comb.toml"))));
-        List<String> lines = new ScenarioSheet(ScenarioReader.understand(files, Path.of("read.toml"), Map.of())).lines();
+                "read.toml",
+                text,
+                "evening.csv",
+                table,
+                "modes/brisk-comb.toml",
+                text(SCENARIOS.resolve("modes/brisk-comb.toml"))));
+        List<String> lines =
+                new ScenarioSheet(ScenarioReader.understand(files, Path.of("read.toml"), Map.of())).lines();
         return String.join("\n", lines).replaceAll("\n +", " ");
     }
 

@@ -58,12 +58,19 @@ final class WhatIfDrawingsTest {
                 new BestStrip.Bar(
                         "3 dB", "Tough", "", OptionalInt.of(8), 69, OptionalDouble.of(59), OptionalDouble.of(77)),
                 new BestStrip.Bar(
-                        "6 dB", "none", "says", OptionalInt.empty(), 25, OptionalDouble.empty(), OptionalDouble.empty())));
+                        "6 dB",
+                        "none",
+                        "says",
+                        OptionalInt.empty(),
+                        25,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty())));
         List<MatchResult> bars = Pattern.compile(BAR.pattern().replace("height=\"([\\d.]+)\">", "height=\"([\\d.]+)\""))
                 .matcher(strip.svg(WIDTH))
                 .results()
                 .toList();
-        assertEquals(List.of("tint m1", "open"), bars.stream().map(it -> it.group(1)).toList());
+        assertEquals(
+                List.of("tint m1", "open"), bars.stream().map(it -> it.group(1)).toList());
         assertEquals(2, number(bars.get(0), 2), TENTH);
         assertEquals(492 * 0.69, number(bars.get(0), 4), TENTH);
         assertEquals(492 * 0.25, number(bars.get(1), 4), TENTH);
@@ -76,8 +83,7 @@ final class WhatIfDrawingsTest {
     @Test
     void aMapsCellsLieByRowsAndAreAsDarkAsTheirValue() {
         List<SweepMap.Place> cells = Stream.of(10.0, 20.0, 30.0, 25.0)
-                .map(it -> new SweepMap.Place(
-                        it.toString(), "says", OptionalInt.empty(), OptionalDouble.of(it)))
+                .map(it -> new SweepMap.Place(it.toString(), "says", OptionalInt.empty(), OptionalDouble.of(it)))
                 .toList();
         SweepMap map = new SweepMap(
                 new SweepMap.Side("snr", List.of("3 dB", "6 dB")),
@@ -127,8 +133,14 @@ final class WhatIfDrawingsTest {
                 axis,
                 new SweepCurve.Height("minutes", false, 8, 2),
                 List.of(
-                        new SweepCurve.Line("Quick", List.of(6.0, 2.0, 1.0), List.of(5.0, 1.0, 0.5), List.of(7.0, 3.0, 2.0), says),
-                        new SweepCurve.Line("Tough", List.of(4.0, 4.0, NEVER), List.of(3.0, 3.0, NEVER), List.of(5.0, 5.0, NEVER), says)));
+                        new SweepCurve.Line(
+                                "Quick", List.of(6.0, 2.0, 1.0), List.of(5.0, 1.0, 0.5), List.of(7.0, 3.0, 2.0), says),
+                        new SweepCurve.Line(
+                                "Tough",
+                                List.of(4.0, 4.0, NEVER),
+                                List.of(3.0, 3.0, NEVER),
+                                List.of(5.0, 5.0, NEVER),
+                                says)));
         List<MatchResult> dots = found(DOT, curve);
         assertEquals(5, dots.size());
         assertEquals(230 * 4 / 8.0, number(dots.get(1), 3) - number(dots.get(0), 3), 2 * TENTH);
