@@ -18,7 +18,6 @@ import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
-import org.ionohaul.trace.LadderDiagram;
 import org.ionohaul.trace.SkyGauge;
 import org.ionohaul.trace.StoryPage;
 import org.ionohaul.trace.TraceCsv;
@@ -41,8 +40,8 @@ import picocli.CommandLine.Spec;
             "Tells the story of one trial: every burst and what became of it, every change of data rate and why, where"
                     + " the time went.",
             "",
-            "Prints the story as text and writes a folder with it as a page (story.html), as story.txt, story.csv,"
-                    + " story.jsonl and as a picture with the sky beside it, ladder.svg. Watching changes no result.",
+            "Prints the story as text and writes a folder with it as a page (story.html), as story.txt, story.csv and"
+                    + " story.jsonl. Watching changes no result.",
             ""
         },
         mixinStandardHelpOptions = true)
@@ -134,16 +133,11 @@ final class TraceCommand implements Callable<Integer> {
         PrintWriter terminal = spec.commandLine().getOut();
         text.lines().forEach(terminal::println);
         terminal.flush();
-        NotWritten.write(
-                folder,
-                List.of(
-                        text,
-                        StoryPage.of(story, Provenance.programVersion()),
-                        new TraceCsv(story),
-                        new TraceJsonLines(story),
-                        new LadderDiagram(story)));
+        List<ResultFolder.Text> files = List.of(
+                StoryPage.of(story, Provenance.programVersion()), text, new TraceCsv(story), new TraceJsonLines(story));
+        NotWritten.write(folder, files);
         terminal.println();
-        terminal.println("Written to " + folder.path() + ": story.html, story.txt, story.csv, story.jsonl, ladder.svg");
+        terminal.println("Written to " + folder.path() + ": " + ResultFolder.names(files));
     }
 
     private ParameterException wrong(String message) {

@@ -38,7 +38,7 @@ public final class ResultFolder {
             "promise.html",
             "card.txt",
             "grid.csv",
-            "ladder.svg",
+            "ladder.svg", // of version 0.1.0
             "learn.html",
             "learn.json",
             "loss.csv",

@@ -18,20 +18,6 @@ public final class TimeText {
     private TimeText() {}
 
     /**
-     * Returns an instant as a stopwatch shows it that is started when send is pressed, such as {@code 4:20} (minutes and
-     * seconds) or {@code 1:04:20} (from an hour on), rounded to the nearest second. Lengths are told by other words: this could be
-     * a time of day.
-     *
-     * @param seconds zero or more, finite
-     */
-    public static String clock(double seconds) {
-        long whole = Math.round(requireLength(seconds));
-        return whole < HOUR
-                ? String.format(Locale.ROOT, "%d:%02d", whole / MINUTE, whole % MINUTE)
-                : String.format(Locale.ROOT, "%d:%02d:%02d", whole / HOUR, whole % HOUR / MINUTE, whole % MINUTE);
-    }
-
-    /**
      * Returns a length as tables have room for it, such as {@code 42s}, {@code 4m20s} or {@code 1h04m20s}, rounded to the nearest
      * second.
      *

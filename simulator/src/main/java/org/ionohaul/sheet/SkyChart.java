@@ -87,7 +87,7 @@ record SkyChart(TimeAxis axis, List<Panel> ends) implements Picture {
                     Locale.ROOT,
                     "%s after pressing send\nSNR %.0f dB, eight tenths of the time %.0f to %.0f dB\n"
                             + "Disturbed by %.0f dB over the noise floor\nOthers on the air %s of the time",
-                    TimeText.clock(seconds(span)),
+                    TimeText.length(seconds(span)),
                     span.sinrDb().median(),
                     span.sinrDb().low(),
                     span.sinrDb().high(),

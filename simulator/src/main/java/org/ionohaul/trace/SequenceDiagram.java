@@ -53,7 +53,8 @@ record SequenceDiagram(TraceStory story) implements Picture {
             this.isWide = width > WIDE / 2;
             this.story = story;
             this.svg = new Svg(width, isWide ? 15 : 13);
-            this.bytesLeft = 3.4 * svg.size();
+            String longest = TimeText.compact(story.result().endedNanos() * 1e-9);
+            this.bytesLeft = Math.max(3.4 * svg.size(), Lettering.width(longest, svg.smallSize()) + 8);
             this.bytesRight = bytesLeft + (isWide ? 130 : 40);
             this.near = bytesRight + (isWide ? 60 : 14);
             this.far = near + (isWide ? 330 : 90);
@@ -116,7 +117,7 @@ record SequenceDiagram(TraceStory story) implements Picture {
                             bytesLeft - 4,
                             y + 0.35 * svg.smallSize(),
                             svg.smallSize(),
-                            TimeText.clock(at * 1e-9));
+                            TimeText.compact(at * 1e-9));
                     free = y + svg.lineHeight();
                 }
             }

@@ -26,7 +26,7 @@ public final class StoryPage {
                         new Chart(
                                 "overview",
                                 "The whole session",
-                                "What the receiver holds over time, and when each station was on the air.",
+                                "What the receiver holds over time, what both ends hear, when each station was on the air, and what the time went to.",
                                 story.ending(),
                                 new SessionOverview(story),
                                 Table.NONE),

@@ -58,14 +58,23 @@ public record TraceStory(
                         + (result.wrongFrames() > 0 ? " before the first wrong one" : "");
         return String.format(
                 Locale.ROOT,
-                "Outcome: %s; %s, ended after %s (%s); link lost %d times, %d overs, %d acknowledgements lost.",
+                "Outcome: %s; %s, ended after %s (%s); %s, %d overs, %d acknowledgements lost.",
                 outcome,
                 delivered,
                 TimeText.length(1e-9 * result.endedNanos()),
                 EndingText.of(result.ending()),
-                result.linksLost(),
+                linkLost(result.linksLost()),
                 result.oversSent(),
                 result.acknowledgementsLost());
+    }
+
+    private static String linkLost(int times) {
+        return switch (times) {
+            case 0 -> "link never lost";
+            case 1 -> "link lost once";
+            case 2 -> "link lost twice";
+            default -> "link lost " + times + " times";
+        };
     }
 
     private long heldBytes() {

@@ -1,3 +1,3 @@
-/** Tells the story of one session, over by over: as text, CSV, JSON lines and a ladder diagram. */
+/** Tells the story of one session, over by over: as a page, text, CSV and JSON lines. */
 @org.jspecify.annotations.NullMarked
 package org.ionohaul.trace;

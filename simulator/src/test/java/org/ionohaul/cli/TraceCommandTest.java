@@ -60,7 +60,7 @@ final class TraceCommandTest {
                 err.toString());
         assertTrue(out.toString().contains("roster, upload with Brisk comb, trial 3"), out.toString());
         Path story = folder.resolve("river-watch-41-trace-roster-upload-brisk-comb-3");
-        for (String name : List.of("story.html", "story.txt", "story.csv", "story.jsonl", "ladder.svg")) {
+        for (String name : List.of("story.html", "story.txt", "story.csv", "story.jsonl")) {
             assertTrue(Files.size(story.resolve(name)) > 100, name);
         }
     }

@@ -11,13 +11,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 final class WordsTest {
     @ParameterizedTest
-    @CsvSource({"0, 0:00", "59.4, 0:59", "59.6, 1:00", "260, 4:20", "3599.4, 59:59", "3599.6, 1:00:00", "3860, 1:04:20"
-    })
-    void aClockShowsMinutesAndSeconds(double seconds, String expected) {
-        assertEquals(expected, TimeText.clock(seconds));
-    }
-
-    @ParameterizedTest
     @CsvSource({
         "111, 2 minutes",
         "110, 110 seconds",
@@ -58,7 +51,7 @@ final class WordsTest {
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void aLengthOfTimeIsFiniteAndNotNegative(double seconds) {
-        assertThrows(IllegalArgumentException.class, () -> TimeText.clock(seconds));
+        assertThrows(IllegalArgumentException.class, () -> TimeText.compact(seconds));
     }
 
     @ParameterizedTest
