@@ -133,7 +133,7 @@ final class ModeSheetTest {
                         100,
                         6,
                         0,
-                        List.of(new ModeCard.OnPath(FadingCondition.values()[0], 0, 3, 4.5, curve))),
+                        List.of(new ModeCard.OnPath(FadingCondition.FLAT, 0, 3, 4.5, curve))),
                 0);
         assertEquals(List.of(-5.0, 0.0, 5.0, 6.0), line.snrDb());
         assertEquals(List.of(100.0, 50.0, 100 * 0.0011, 0.1), line.loss());
