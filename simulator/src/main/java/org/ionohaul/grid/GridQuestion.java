@@ -70,16 +70,17 @@ public record GridQuestion(
                         .toList());
     }
 
-    /** Returns what all rows must be like: as the first that is in order. */
+    /** Returns what all rows must be like: as the first that is in order; what is wrong in those before it is told later. */
     private Optional<SameCases> first(CaseTable table) {
-        for (CaseRow row : table.rows()) {
-            try {
-                return Optional.of(SameCases.of(scenarioOf(row)));
-            } catch (ScenarioProblems e) {
-                continue; // told when its turn comes
-            }
+        return table.rows().stream().flatMap(it -> cases(it).stream()).findFirst();
+    }
+
+    private Optional<SameCases> cases(CaseRow row) {
+        try {
+            return Optional.of(SameCases.of(scenarioOf(row)));
+        } catch (ScenarioProblems e) {
+            return Optional.empty();
         }
-        return Optional.empty();
     }
 
     private List<Problem> problems(CaseTable table, CaseRow row, Optional<SameCases> first) {
