@@ -46,11 +46,11 @@ record WorthChart(List<Bar> bars, String axis) implements Picture {
                     bar.worth().value(),
                     bar.worth().high(),
                     y);
+            // Only beside the whisker: above it stand words.
+            new Plot(svg, across, Scale.linear(0, 1, y + svg.size() / 2, y - svg.size() / 2)).upright("axis", 0);
             y += svg.size();
         }
-        Plot plot = new Plot(svg, across, Scale.linear(0, 1, y, 0));
-        plot.upright("axis", 0);
-        plot.axisBelow(across.ticks(MOST_MARKS, Scale::number), axis);
+        new Plot(svg, across, Scale.linear(0, 1, y, 0)).axisBelow(across.ticks(MOST_MARKS, Scale::number), axis);
         return svg.finished(y + Plot.roomBelow(svg));
     }
 

@@ -56,9 +56,8 @@ final class DotDrawing {
         for (int i = 0; i < plot.rows().size(); i++) {
             y = draw(plot.rows().get(i), heaps.get(i), y);
         }
-        Plot frame = new Plot(svg, across, Scale.linear(0, 1, y, top));
-        frame.axisBelow(plot.axis().ticks(), plot.axis().name());
-        TimePlots.deadlines(frame, plot.axis());
+        new Plot(svg, across, Scale.linear(0, 1, y, top))
+                .axisBelow(plot.axis().ticks(), plot.axis().name());
         return svg.finished(y + Plot.roomBelow(svg));
     }
 
@@ -98,6 +97,8 @@ final class DotDrawing {
             }
         }
         svg.line("rule", 0, floor + 1, svg.width(), floor + 1);
+        // Not above: there the mode's name stands.
+        TimePlots.deadlines(new Plot(svg, across, Scale.linear(0, 1, floor + 1, named)), plot.axis());
         return floor + 1;
     }
 

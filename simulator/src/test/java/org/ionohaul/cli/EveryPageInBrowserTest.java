@@ -63,6 +63,28 @@ final class EveryPageInBrowserTest {
 
     @Test
     void nobodyIsKeptOutInLightOrDarkOnADeskOrAPhone() throws IOException, InterruptedException {
+        assertEquals("", everywhere(tab -> {
+            StringBuilder told = new StringBuilder();
+            for (boolean isDark : List.of(false, true)) {
+                tab.dark(isDark);
+                told.append(tab.eval(BrowserPage.barriers()));
+            }
+            return told.toString();
+        }));
+    }
+
+    @Test
+    void letteringIsNeitherCutOffNorMeetsOther() throws IOException, InterruptedException {
+        assertEquals("", everywhere(tab -> tab.eval(BrowserPage.lettering())));
+    }
+
+    private interface Look {
+        /** Returns what is wrong with a page; empty for nothing. */
+        String faults(DrivenChromium.Tab tab) throws IOException;
+    }
+
+    /** Looks at every page at each width, and returns what is wrong. */
+    private String everywhere(Look look) throws IOException, InterruptedException {
         Optional<DrivenChromium> found = DrivenChromium.start(Files.createTempDirectory(folder, "browser"));
         assumeTrue(found.isPresent(), "no Chromium on this machine: pages are not looked at in a browser");
         StringBuilder all = new StringBuilder();
@@ -70,18 +92,47 @@ final class EveryPageInBrowserTest {
             DrivenChromium.Tab tab = browser.tab(WIDTHS.get(0), HEIGHT);
             for (Path page : every.pages()) {
                 tab.open(page.toUri());
-                for (boolean isDark : List.of(false, true)) {
-                    tab.dark(isDark);
-                    for (int width : WIDTHS) {
-                        tab.size(width, HEIGHT);
-                        String told = tab.eval(BrowserPage.barriers());
-                        all.append(
-                                told.isBlank() ? "" : folder.relativize(page) + " at " + width + ":\n" + told + "\n");
-                    }
+                for (int width : WIDTHS) {
+                    tab.size(width, HEIGHT);
+                    String told = look.faults(tab);
+                    all.append(told.isBlank() ? "" : folder.relativize(page) + " at " + width + ":\n" + told + "\n");
                 }
             }
         }
-        assertEquals("", all.toString());
+        return all.toString();
+    }
+
+    /** Pictures and a page whose lettering can't be read. */
+    @Test
+    void letteringThatCannotBeReadWouldBeNoticed() throws IOException, InterruptedException {
+        Path muddle = folder.resolve("muddle.html");
+        Files.writeString(muddle, """
+                <!DOCTYPE html><html lang="en"><head><style></style></head><body>
+                <svg id="s" width="200" height="90" viewBox="0 0 200 90"><text x="10" y="30">one</text>
+                <text x="15" y="32">two</text><text x="190" y="75">beyond</text><path d="M0 55L200 55" stroke="#000"/>
+                <text x="10" y="60">struck</text><text x="90" y="60" style="paint-order: stroke">safe</text></svg>
+                <p style="width:50px;overflow:hidden;white-space:nowrap">too long for its place</p>
+                <p style="position:relative;left:1270px;white-space:nowrap">far out</p>
+                <p>below</p><p style="margin-top:-2.2em">above</p></body></html>""");
+        Optional<DrivenChromium> found = DrivenChromium.start(Files.createTempDirectory(folder, "browser"));
+        assumeTrue(found.isPresent(), "no Chromium on this machine: pages are not looked at in a browser");
+        try (DrivenChromium browser = found.orElseThrow()) {
+            DrivenChromium.Tab tab = browser.tab(WIDTHS.get(0), HEIGHT);
+            tab.open(muddle.toUri());
+            assertEquals(
+                    List.of(
+                            "crossed by null in s: struck",
+                            "cut off in : too long for its place",
+                            "juts out of s: beyond",
+                            "juts out of the page : far out",
+                            "overlap in : above and below",
+                            "overlap in s: one and two"),
+                    tab.eval(BrowserPage.lettering())
+                            .lines()
+                            .distinct()
+                            .sorted()
+                            .toList());
+        }
     }
 
     /** A page that shuts people out in every way that is looked for. */

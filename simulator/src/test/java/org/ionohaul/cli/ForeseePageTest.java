@@ -164,6 +164,7 @@ final class ForeseePageTest {
             DrivenChromium.Tab tab = browser.tab(390, 900);
             tab.open(address);
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.lettering()));
             tab.click("[name='winner']");
             tab.type("#sureness", "80");
             tab.type("#span1", "1 10");
@@ -174,8 +175,10 @@ final class ForeseePageTest {
             tab.await("document.querySelectorAll('.playing').length === 0");
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('verdict')).visibility"));
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.lettering()));
             tab.dark(true);
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.lettering()));
             tab.click("#replay");
             tab.click("#skip");
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('score')).visibility"));

@@ -26,28 +26,12 @@ public record BrowserPage(Chromium browser, Path file) {
     private static final String PROBE = """
             <!DOCTYPE html><style>:root { color-scheme: light dark; }</style><body><pre id="found"></pre><script>
             const lines = document.getElementById('found');
-            // Of each picture the one drawing that is seen: what of its lettering juts out or meets other lettering, and the
-            // colours that its legend gives to names.
+            // Of each picture the one drawing that is seen: the colours that its legend gives to names.
             function pictures(page) {
               let report = '';
               page.querySelectorAll('.picture').forEach(place => {
                 const seen = [...place.querySelectorAll('svg')].filter(it => it.getBoundingClientRect().width > 0);
                 report += 'drawn ' + seen.length + '\\n';
-                const edge = seen[0].getBoundingClientRect(), texts = [...seen[0].querySelectorAll('text')];
-                const boxes = texts.map(it => it.getBoundingClientRect());
-                boxes.forEach((a, i) => {
-                  const name = place.id + ': ' + texts[i].textContent;
-                  if (a.left < edge.left - 1 || a.right > edge.right + 1 || a.top < edge.top - 1 || a.bottom > edge.bottom + 1) {
-                    report += 'juts out of ' + name + '\\n';
-                  }
-                  // Boxes of lettering are higher than what is seen of it.
-                  const low = 0.15 * a.height;
-                  boxes.slice(0, i).forEach((b, k) => {
-                    if (a.left < b.right && b.left < a.right && a.top + low < b.bottom - low && b.top + low < a.bottom - low) {
-                      report += 'overlap in ' + name + ' and ' + texts[k].textContent + '\\n';
-                    }
-                  });
-                });
                 const colours = [...seen[0].querySelectorAll('.key[class*=" m"] + text')].map(it =>
                   it.textContent + ' ' + frameOf(page).getComputedStyle(it.previousElementSibling).getPropertyValue('--mode'));
                 report += place.id + ' colours ' + colours.join(', ') + '\\n';
@@ -78,7 +62,7 @@ public record BrowserPage(Chromium browser, Path file) {
               const page = frame.contentDocument, root = page.documentElement;
               page.querySelectorAll('details').forEach(it => it.open = true);
               lines.textContent += root.clientWidth + ' wide, needs ' + root.scrollWidth + '\\n'
-                + 'paper ' + getComputedStyle(page.body).backgroundColor + '\\n' + pictures(page) + faint(page) + told(page);
+                + 'paper ' + getComputedStyle(page.body).backgroundColor + '\\n' + pictures(page) + lettering(page) + '\\n' + faint(page) + told(page);
             }
             for (const width of %s) {
               const frame = document.createElement('iframe');
@@ -134,7 +118,10 @@ public record BrowserPage(Chromium browser, Path file) {
 
     private String probed(String... more) throws IOException {
         Path probe = file.resolveSibling("probe.html");
-        Files.writeString(probe, PROBE.formatted(WIDTHS, file.getFileName()).replace("ACCESSIBILITY", accessibility()));
+        Files.writeString(
+                probe,
+                PROBE.formatted(WIDTHS, file.getFileName())
+                        .replace("ACCESSIBILITY", accessibility() + letteringScript()));
         List<String> flags = new ArrayList<>(List.of(more));
         flags.add("--dump-dom");
         String dom = browser.open(probe, flags.toArray(String[]::new)).get(0);
@@ -162,5 +149,27 @@ public record BrowserPage(Chromium browser, Path file) {
     /** Returns functions in a page's own language that look for what keeps people out: {@code faint} and {@code barriers}. */
     private static String accessibility() throws IOException {
         return Files.readString(Path.of("src/test/resources/accessibility.js"));
+    }
+
+    /**
+     * Returns an expression that unfolds a page and tells which of its lettering can't be read in place, with the machine's
+     * fonts and then with one that is among the widest; empty if all can.
+     */
+    public static String lettering() throws IOException {
+        return """
+                (() => {
+                  %s
+                  document.querySelectorAll('details').forEach(it => { it.open = true; });
+                  const ordinary = lettering(document);
+                  const wide = document.styleSheets[0], last = wide.cssRules.length;
+                  wide.insertRule('* { font-family: "DejaVu Sans" !important; }', last);
+                  const inOneFont = lettering(document);
+                  wide.deleteRule(last);
+                  return [ordinary, inOneFont].filter(it => it).join('\\n');
+                })()""".formatted(letteringScript());
+    }
+
+    private static String letteringScript() throws IOException {
+        return Files.readString(Path.of("src/test/resources/lettering.js"));
     }
 }

@@ -65,8 +65,9 @@ final class ReportInBrowserTest {
             assertTrue(seen.contains(width + " wide, needs " + width + "\n"), seen);
         }
         assertEquals(4 * CHARTS, count(seen, "drawn 1\n"), "of two drawings that which suits the width");
-        assertFalse(seen.contains("juts out"), seen);
-        assertFalse(seen.contains("overlap"), seen);
+        for (String fault : List.of("juts out", "overlap", "cut off", "crossed by")) {
+            assertFalse(seen.contains(fault), seen);
+        }
     }
 
     @Test
