@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.ionohaul.picture.CellMap;
 import org.ionohaul.picture.Picture;
 import org.ionohaul.picture.Shade;
 import org.ionohaul.study.KeySweep;
@@ -82,13 +83,14 @@ final class WhatIfDrawingsTest {
     /** Three values across, two down; the darker the more. */
     @Test
     void aMapsCellsLieByRowsAndAreAsDarkAsTheirValue() {
-        List<SweepMap.Place> cells = Stream.of(10.0, 20.0, 30.0, 25.0)
-                .map(it -> new SweepMap.Place(it.toString(), "says", OptionalInt.empty(), OptionalDouble.of(it)))
+        List<CellMap.Place> cells = Stream.of(10.0, 20.0, 30.0, 25.0)
+                .map(it -> new CellMap.Place(it.toString(), "says", OptionalInt.empty(), OptionalDouble.of(it)))
                 .toList();
-        SweepMap map = new SweepMap(
-                new SweepMap.Side("snr", List.of("3 dB", "6 dB")),
-                new SweepMap.Side("distance", List.of("1 km", "2 km", "3 km")),
-                cells);
+        CellMap map = new CellMap(
+                new CellMap.Side("snr", List.of("3 dB", "6 dB")),
+                new CellMap.Side("distance", List.of("1 km", "2 km", "3 km")),
+                cells,
+                CellMap.Shading.of(cells));
         List<MatchResult> drawn = found(BAR, map);
         assertEquals(4, drawn.size());
         assertEquals(
@@ -104,22 +106,22 @@ final class WhatIfDrawingsTest {
 
     @Test
     void aMapOfOneValueIsLightAndOneOfModesHasTheirColours() {
-        SweepMap.Side two = new SweepMap.Side("snr", List.of("3 dB", "6 dB"));
-        SweepMap.Side one = new SweepMap.Side("distance", List.of("1 km"));
-        List<SweepMap.Place> alike = List.of(
-                new SweepMap.Place("a", "says", OptionalInt.empty(), OptionalDouble.of(5)),
-                new SweepMap.Place("b", "says", OptionalInt.empty(), OptionalDouble.of(5)));
+        CellMap.Side two = new CellMap.Side("snr", List.of("3 dB", "6 dB"));
+        CellMap.Side one = new CellMap.Side("distance", List.of("1 km"));
+        List<CellMap.Place> alike = List.of(
+                new CellMap.Place("a", "says", OptionalInt.empty(), OptionalDouble.of(5)),
+                new CellMap.Place("b", "says", OptionalInt.empty(), OptionalDouble.of(5)));
         assertEquals(
                 List.of(Shade.style(0), Shade.style(0)),
-                found(BAR, new SweepMap(two, one, alike)).stream()
+                found(BAR, new CellMap(two, one, alike, CellMap.Shading.of(alike))).stream()
                         .map(it -> it.group(1))
                         .toList());
-        List<SweepMap.Place> modes = List.of(
-                new SweepMap.Place("a", "says", OptionalInt.of(9), OptionalDouble.empty()),
-                new SweepMap.Place("none", "says", OptionalInt.empty(), OptionalDouble.empty()));
+        List<CellMap.Place> modes = List.of(
+                new CellMap.Place("a", "says", OptionalInt.of(9), OptionalDouble.empty()),
+                new CellMap.Place("none", "says", OptionalInt.empty(), OptionalDouble.empty()));
         assertEquals(
                 List.of("tint m2", "open"),
-                found(BAR, new SweepMap(two, one, modes)).stream()
+                found(BAR, new CellMap(two, one, modes, CellMap.Shading.of(modes))).stream()
                         .map(it -> it.group(1))
                         .toList());
     }
