@@ -23,6 +23,7 @@ import org.ionohaul.grid.GridTally;
 import org.ionohaul.grid.GridText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.InputFile;
+import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
@@ -113,7 +114,14 @@ final class GridCommand implements Callable<Integer> {
         changes.putAll(simulation.changes());
         GridQuestion question =
                 new GridQuestion(SourceFiles.DISK, choice.file(), changes, precision, simulation.mostTrials());
-        question.check(cases);
+        Optional<List<Problem>> problems =
+                simulation.inPool("Checking", cases.rows().size(), pool -> question.problems(cases, pool));
+        if (problems.isEmpty()) {
+            return nothingDone();
+        }
+        if (!problems.get().isEmpty()) {
+            throw new ScenarioProblems(problems.get());
+        }
         Scenario first = question.scenarioOf(cases.rows().get(0));
         ResultFolder folder = out.folder(choice.folderName(first, Set.copyOf(cases.heads()), cases.name()));
         try (UnfinishedRun run = resumption.open(folder, fingerprint(cases, first, changes))) {
@@ -124,6 +132,11 @@ final class GridCommand implements Callable<Integer> {
             });
             return finish(run, folder, cases, first, lines, mapped, width);
         }
+    }
+
+    private int nothingDone() {
+        spec.commandLine().getErr().println("Interrupted before the first row was done; nothing was written.");
+        return ExitCode.PARTIAL;
     }
 
     private int finish(
@@ -137,8 +150,7 @@ final class GridCommand implements Callable<Integer> {
             throws NotWritten {
         boolean isPartial = lines.trials() < cases.rows().size();
         if (lines.trials() == 0) {
-            spec.commandLine().getErr().println("Interrupted before the first row was done; nothing was written.");
-            return ExitCode.PARTIAL;
+            return nothingDone();
         }
         String heads = GridColumns.heads(cases.heads(), first);
         ResultFolder written = isPartial ? run.partial() : folder;
