@@ -35,8 +35,8 @@ final class BurstsAddUpTest {
         }
 
         Reception reception() {
-            SkyConditions conditions = new SkyConditions(
-                    FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
+            SkyConditions conditions =
+                    new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
             return new Sky(conditions, new TrialStreams(77, 0)).reception(End.FAR, ONE_BAND);
         }
     }
