@@ -9,7 +9,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.ionohaul.random.TrialStreams;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** However a stretch of time is cut, bursts of noise bring as much energy into its parts as into the whole. */
 final class BurstsAddUpTest {
@@ -17,34 +17,25 @@ final class BurstsAddUpTest {
     private static final int STRETCHES = 200;
     private static final long LONGEST_NANOS = 20_000_000_000L;
 
-    private enum Kind {
-        IMPULSES(new ImpulsiveNoise(0.05, 20, 0.01), List.of(), GainControl.NONE),
-        /** A slot is no whole number of nanoseconds. */
-        UNEVEN_SLOTS(new ImpulsiveNoise(0.5, 3, 0.01 / 3), List.of(), GainControl.NONE),
-        /** Callers without end, who overrun the receiver for half a second whenever one begins. */
-        OVERRUNS(
-                ImpulsiveNoise.NONE,
-                List.of(new Interference(600, 20, 2, 3, 40, 10, 0.5)),
-                new GainControl(0.5, 0.2, 50));
+    /** A slot is a whole number of nanoseconds or not; callers without end overrun the receiver half a second each. */
+    static List<EndConditions> ends() {
+        Interference callers = new Interference(600, 20, 2, 3, 40, 10, 0.5);
+        return List.of(
+                end(new ImpulsiveNoise(0.05, 20, 0.01), List.of(), GainControl.NONE),
+                end(new ImpulsiveNoise(0.5, 3, 0.01 / 3), List.of(), GainControl.NONE),
+                end(ImpulsiveNoise.NONE, List.of(callers), new GainControl(0.5, 0.2, 50)));
+    }
 
-        private final EndConditions end;
-
-        Kind(ImpulsiveNoise impulses, List<Interference> others, GainControl control) {
-            this.end = new EndConditions(
-                    10, Schedule.NONE, impulses, AtmosphericNoise.NONE, others, control, Optional.empty());
-        }
-
-        Reception reception() {
-            SkyConditions conditions =
-                    new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
-            return new Sky(conditions, new TrialStreams(77, 0)).reception(End.FAR, ONE_BAND);
-        }
+    private static EndConditions end(ImpulsiveNoise impulses, List<Interference> others, GainControl control) {
+        return new EndConditions(10, Schedule.NONE, impulses, AtmosphericNoise.NONE, others, control, Optional.empty());
     }
 
     @ParameterizedTest
-    @EnumSource
-    void partsBringAsMuchAsTheWhole(Kind kind) {
-        Reception reception = kind.reception();
+    @MethodSource("ends")
+    void partsBringAsMuchAsTheWhole(EndConditions end) {
+        SkyConditions conditions =
+                new SkyConditions(FadingCondition.FLAT.paths(), SlowVariation.NONE, Schedule.NONE, end, end);
+        Reception reception = new Sky(conditions, new TrialStreams(77, 0)).reception(End.FAR, ONE_BAND);
         UniformRandomProvider random = RandomSource.SPLIT_MIX_64.create(12);
         double all = 0;
         for (int stretch = 0; stretch < STRETCHES; stretch++) {
@@ -57,7 +48,7 @@ final class BurstsAddUpTest {
                 at = next;
             }
             double whole = energy(reception, from, to);
-            assertEquals(whole, parts, 1e-9 * whole, kind + ", from " + from + " to " + to);
+            assertEquals(whole, parts, 1e-9 * whole, "from " + from + " to " + to);
             all += whole;
         }
         assertTrue(all > 0);
