@@ -24,11 +24,15 @@ final class FallingSkyTest {
 
     /** Falls by so much from 17 dB at the near end, 11 dB at the far one. */
     private static SkyView falling(double db) {
+        return following(List.of(new Schedule.Point(0, 0), new Schedule.Point(SECONDS, -db)));
+    }
+
+    private static SkyView following(List<Schedule.Point> trend) {
         Scenario scenario = FabricatedStudy.result().scenario();
         SkyConditions sky = new SkyConditions(
                 List.of(new PropagationPath(0, 0, 0, 0)),
                 SlowVariation.NONE,
-                new Schedule(List.of(new Schedule.Point(0, 0), new Schedule.Point(SECONDS, -db))),
+                new Schedule(trend),
                 EndConditions.quiet(17),
                 EndConditions.quiet(11));
         return SkyView.of(scenario, 3, new Sky(sky, new TrialStreams(scenario.seed(), 3)), SECONDS);
@@ -85,6 +89,19 @@ final class FallingSkyTest {
         assertTrue(
                 rows(falling(47)).get(0).startsWith("    10 |"),
                 () -> rows(falling(47)).toString());
+    }
+
+    /** At 17 dB on two of three seconds and at -3 on the third: the middle is 17 in every column, all between is common. */
+    @Test
+    void aColumnReachesAsFarAsEightTenthsOfItsTime() {
+        List<Schedule.Point> points = IntStream.range(0, (int) SECONDS)
+                .mapToObj(i -> new Schedule.Point(i, i % 3 == 0 ? -20 : 0))
+                .toList();
+        List<String> rows = rows(following(points));
+        assertEquals(5, rows.stream().filter(it -> it.length() > 8).count(), rows::toString);
+        assertEquals("    15 |" + "o".repeat(COLUMNS), rows.get(0));
+        assertEquals("    -5 |" + ":".repeat(COLUMNS), rows.get(4));
+        rows.subList(1, 4).forEach(it -> assertEquals(":".repeat(COLUMNS), it.substring(8)));
     }
 
     @Test
