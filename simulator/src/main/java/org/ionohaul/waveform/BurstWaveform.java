@@ -140,8 +140,7 @@ final class BurstWaveform implements Waveform {
     }
 
     /** The interleaver block (or frame, without one) that was rated last: all frames spread over it share its rating. */
-    private record RatedBlock(
-            Optional<Reception> reception, long startNanos, int frames, int number, double rating) {
+    private record RatedBlock(Optional<Reception> reception, long startNanos, int frames, int number, double rating) {
         /** Returns whether it is that block of a burst of so many frames, heard by the same; a reception is a pure function. */
         boolean is(Reception heard, long burstNanos, int ofFrames, int block) {
             return startNanos == burstNanos

@@ -61,7 +61,8 @@ final class WaveformsTest {
 
     @Test
     void framesThatShareAnInterleaverListenOnceTogether() {
-        // Eight frames of 0.52 s lie in seven interleavers of 0.6 s, and are heard no more often than frames as long as those.
+        // Eight frames of 0.52 s lie in seven interleavers of 0.6 s, and are heard no more often than frames as long as
+        // those.
         ScriptedReception reception = ScriptedReception.of(1, 100_000_000, (at, band) -> 4);
         Waveform waveform =
                 Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.NONE);
@@ -93,9 +94,7 @@ final class WaveformsTest {
 
     private static Waveform interleaved() {
         return Waveforms.of(
-                burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)),
-                NARROW,
-                Combining.INCREMENTAL_REDUNDANCY);
+                burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.INCREMENTAL_REDUNDANCY);
     }
 
     @Test
