@@ -182,8 +182,7 @@ final class GridCommand implements Callable<Integer> {
             print(new GridText(first, cases.heads(), tally, mapped.isEmpty() ? List.of() : maps, width).lines());
             return maps.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(
-                            GridPage.of(first, cases, columns, tally, maps, Provenance.programVersion()));
+                    : Optional.of(GridPage.of(first, cases, columns, tally, maps, Provenance.programVersion()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

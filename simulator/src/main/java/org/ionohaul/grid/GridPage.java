@@ -29,14 +29,12 @@ import org.ionohaul.scenario.Scenario;
 public final class GridPage {
     private static final double SECONDS_A_MINUTE = 60;
 
-    private final Scenario scenario;
     private final GridWords words;
     private final ModeOrder order;
     private final CellMap.Side down;
     private final CellMap.Side across;
 
     private GridPage(Scenario scenario, CellMap.Side down, CellMap.Side across) {
-        this.scenario = scenario;
         this.words = new GridWords(scenario);
         this.order = new ModeOrder(scenario.modes().stream().map(Mode::title).toList());
         this.down = down;
@@ -78,7 +76,10 @@ public final class GridPage {
                 List.of(),
                 IntStream.range(0, maps.size())
                         .mapToObj(i -> page.charts(
-                                "case-" + (i + 1), names.get(i).heading(), tally.cases().get(i), maps.get(i)))
+                                "case-" + (i + 1),
+                                names.get(i).heading(),
+                                tally.cases().get(i),
+                                maps.get(i)))
                         .flatMap(List::stream)
                         .toList(),
                 "Made by ionohaul " + version + " with seed " + scenario.seed()
@@ -95,7 +96,8 @@ public final class GridPage {
         charts.add(chart(
                 id + "-best",
                 name + ": which modes may be best",
-                words.legend() + ". Coloured: one mode alone; grey: several that can't be told apart, or none with which"
+                words.legend()
+                        + ". Coloured: one mode alone; grey: several that can't be told apart, or none with which"
                         + " anything arrives.",
                 found.get(0),
                 map,
@@ -104,7 +106,8 @@ public final class GridPage {
         if (!tally.deadlines().isEmpty()) {
             charts.add(chart(
                     id + "-chance",
-                    name + ": through within " + GridWords.time(tally.deadlines().get(0)),
+                    name + ": through within "
+                            + GridWords.time(tally.deadlines().get(0)),
                     "Of 100 trials, with the mode that keeps it most often; darker is more. Being the best of several flatters a"
                             + " little.",
                     found.get(1),
@@ -155,7 +158,9 @@ public final class GridPage {
         return new CellMap.Place(
                 place.leaders().isEmpty() ? "none" : words.letters(place.leaders()),
                 says,
-                place.leaders().size() == 1 ? order.of(words.title(place.leaders().get(0))) : OptionalInt.empty(),
+                place.leaders().size() == 1
+                        ? order.of(words.title(place.leaders().get(0)))
+                        : OptionalInt.empty(),
                 OptionalDouble.empty());
     }
 
@@ -196,7 +201,8 @@ public final class GridPage {
 
     private Table table(String name, GridMap map) {
         return new Table(
-                name + ": modes that may be best; below, the chance of the first deadline with its interval, and the time to plan for",
+                name
+                        + ": modes that may be best; below, the chance of the first deadline with its interval, and the time to plan for",
                 Stream.concat(Stream.of(down.key() + " \\ " + across.key()), map.across().stream())
                         .map(Cell::of)
                         .toList(),
@@ -211,7 +217,9 @@ public final class GridPage {
     private Cell cell(Optional<GridMap.Place> place) {
         return place.map(it -> new Cell(
                         it.leaders().isEmpty() ? "none" : words.letters(it.leaders()),
-                        it.firstDeadline().map(chance -> Cells.chance(chance).line() + "; ").orElse("")
+                        it.firstDeadline()
+                                        .map(chance -> Cells.chance(chance).line() + "; ")
+                                        .orElse("")
                                 + time(it)))
                 .orElse(Cell.of("-"));
     }

@@ -49,9 +49,8 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
 
         /** Returns the greys that tell the values of some cells apart best. */
         public static Shading of(List<Place> cells) {
-            DoubleSummaryStatistics known = cells.stream()
-                    .flatMapToDouble(it -> it.value().stream())
-                    .summaryStatistics();
+            DoubleSummaryStatistics known =
+                    cells.stream().flatMapToDouble(it -> it.value().stream()).summaryStatistics();
             return known.getCount() == 0 ? SHARES : new Shading(known.getMin(), known.getMax());
         }
 

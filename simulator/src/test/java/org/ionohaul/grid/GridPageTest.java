@@ -24,7 +24,8 @@ final class GridPageTest {
     private final Scenario scenario;
 
     GridPageTest() throws ScenarioProblems {
-        scenario = ScenarioReader.read(Path.of("../scenarios/river-watch.toml"), Map.of("transfer.1.directions", "[\"upload\"]"));
+        scenario = ScenarioReader.read(
+                Path.of("../scenarios/river-watch.toml"), Map.of("transfer.1.directions", "[\"upload\"]"));
     }
 
     private static CaseTable table(List<List<String>> rows) {
@@ -42,19 +43,19 @@ final class GridPageTest {
                 List.of("Jul", "08", "9 dB"),
                 List.of("Jul", "20", "9 dB")));
         assertEquals(List.of(0, 1), hours.mapped());
-        CaseTable oneMonth =
-                table(List.of(List.of("Jan", "08", "9 dB"), List.of("Jan", "20", "9 dB"), List.of("Jan", "08", "3 dB")));
+        CaseTable oneMonth = table(
+                List.of(List.of("Jan", "08", "9 dB"), List.of("Jan", "20", "9 dB"), List.of("Jan", "08", "3 dB")));
         assertEquals(List.of(1, 2), oneMonth.mapped());
-        CaseTable twice =
-                table(List.of(List.of("Jan", "08", "9 dB"), List.of("Jul", "08", "3 dB"), List.of("Jan", "08", "9 dB")));
+        CaseTable twice = table(
+                List.of(List.of("Jan", "08", "9 dB"), List.of("Jul", "08", "3 dB"), List.of("Jan", "08", "9 dB")));
         assertEquals(List.of(), twice.mapped());
     }
 
     /** One mode alone is coloured, several are grey; shares are shaded as such; what no trial promises has no minutes. */
     @Test
     void eachPlaceShowsWhatWasFound() throws IOException {
-        GridMap.Place alone = new GridMap.Place(
-                List.of("brisk-comb"), 601, Optional.of(new Estimate(0.75, 0.65, 0.83)));
+        GridMap.Place alone =
+                new GridMap.Place(List.of("brisk-comb"), 601, Optional.of(new Estimate(0.75, 0.65, 0.83)));
         GridMap.Place both = new GridMap.Place(
                 List.of("brisk-comb", "patient-climber"),
                 Double.POSITIVE_INFINITY,
@@ -81,7 +82,8 @@ final class GridPageTest {
         CellMap best = (CellMap) page.charts().get(0).picture();
         assertEquals("month", best.down().key());
         assertEquals(
-                List.of("A", "AB", ""), best.cells().stream().map(CellMap.Place::label).toList());
+                List.of("A", "AB", ""),
+                best.cells().stream().map(CellMap.Place::label).toList());
         assertEquals(
                 List.of(OptionalInt.of(0), OptionalInt.empty(), OptionalInt.empty()),
                 best.cells().stream().map(CellMap.Place::mode).toList());
@@ -93,7 +95,8 @@ final class GridPageTest {
                 chance.cells().stream().map(CellMap.Place::value).toList());
         CellMap time = (CellMap) page.charts().get(2).picture();
         assertEquals(
-                List.of("11", "-", ""), time.cells().stream().map(CellMap.Place::label).toList());
+                List.of("11", "-", ""),
+                time.cells().stream().map(CellMap.Place::label).toList());
         String cell = page.charts().get(2).table().rows().get(0).get(1).line();
         assertTrue(cell.startsWith("A (75 % (65"), cell);
     }
