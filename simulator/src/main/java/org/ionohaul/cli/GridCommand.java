@@ -18,11 +18,14 @@ import org.ionohaul.grid.CaseTableReader;
 import org.ionohaul.grid.GridColumns;
 import org.ionohaul.grid.GridCsv;
 import org.ionohaul.grid.GridMap;
+import org.ionohaul.grid.GridPage;
 import org.ionohaul.grid.GridQuestion;
 import org.ionohaul.grid.GridTally;
 import org.ionohaul.grid.GridText;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.scenario.InputFile;
+import org.ionohaul.scenario.Problem;
+import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.SourceFiles;
@@ -82,7 +85,8 @@ final class GridCommand implements Callable<Integer> {
             paramLabel = "COLUMN,COLUMN",
             split = ",",
             description = "Prints the answers as maps: the values of the first column down, of the second across, such"
-                    + " as --map label.month,label.hour.")
+                    + " as --map label.month,label.hour. The page has such maps in any case where two columns tell all rows"
+                    + " apart.")
     private List<String> map = new ArrayList<>();
 
     @Option(
@@ -113,7 +117,14 @@ final class GridCommand implements Callable<Integer> {
         changes.putAll(simulation.changes());
         GridQuestion question =
                 new GridQuestion(SourceFiles.DISK, choice.file(), changes, precision, simulation.mostTrials());
-        question.check(cases);
+        Optional<List<Problem>> problems =
+                simulation.inPool("Checking", cases.rows().size(), pool -> question.problems(cases, pool));
+        if (problems.isEmpty()) {
+            return nothingDone();
+        }
+        if (!problems.get().isEmpty()) {
+            throw new ScenarioProblems(problems.get());
+        }
         Scenario first = question.scenarioOf(cases.rows().get(0));
         ResultFolder folder = out.folder(choice.folderName(first, Set.copyOf(cases.heads()), cases.name()));
         try (UnfinishedRun run = resumption.open(folder, fingerprint(cases, first, changes))) {
@@ -124,6 +135,11 @@ final class GridCommand implements Callable<Integer> {
             });
             return finish(run, folder, cases, first, lines, mapped, width);
         }
+    }
+
+    private int nothingDone() {
+        spec.commandLine().getErr().println("Interrupted before the first row was done; nothing was written.");
+        return ExitCode.PARTIAL;
     }
 
     private int finish(
@@ -137,14 +153,15 @@ final class GridCommand implements Callable<Integer> {
             throws NotWritten {
         boolean isPartial = lines.trials() < cases.rows().size();
         if (lines.trials() == 0) {
-            spec.commandLine().getErr().println("Interrupted before the first row was done; nothing was written.");
-            return ExitCode.PARTIAL;
+            return nothingDone();
         }
         String heads = GridColumns.heads(cases.heads(), first);
         ResultFolder written = isPartial ? run.partial() : folder;
-        show(cases, first, heads, lines, mapped, width);
-        NotWritten.write(written, List.of(new GridCsv(heads, lines)));
-        print(List.of("", "Written to " + written.path() + ": grid.csv"));
+        List<ResultFolder.Text> files = new ArrayList<>();
+        show(cases, first, heads, lines, mapped, width).ifPresent(files::add);
+        files.add(new GridCsv(heads, lines));
+        NotWritten.write(written, files);
+        print(List.of("", "Written to " + written.path() + ": " + ResultFolder.names(files)));
         if (isPartial) {
             print(List.of("PARTIAL: interrupted after " + lines.trials() + " of "
                     + cases.rows().size() + " rows. Go on with the same command and --resume."));
@@ -154,11 +171,18 @@ final class GridCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void show(CaseTable cases, Scenario first, String heads, LineStore lines, List<Integer> mapped, int width) {
+    /** Prints what the rows come to, and returns the page with their maps, if there are two columns for them. */
+    private Optional<ResultFolder.Text> show(
+            CaseTable cases, Scenario first, String heads, LineStore lines, List<Integer> mapped, int width) {
+        List<Integer> columns = mapped.isEmpty() ? cases.mapped() : mapped;
         try {
             List<GridMap> maps =
-                    mapped.isEmpty() ? List.of() : GridMap.of(cases, heads, lines, mapped.get(0), mapped.get(1));
-            print(new GridText(first, cases.heads(), GridTally.of(cases, heads, lines), maps, width).lines());
+                    columns.isEmpty() ? List.of() : GridMap.of(cases, heads, lines, columns.get(0), columns.get(1));
+            GridTally tally = GridTally.of(cases, heads, lines);
+            print(new GridText(first, cases.heads(), tally, mapped.isEmpty() ? List.of() : maps, width).lines());
+            return maps.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(GridPage.of(first, cases, columns, tally, maps, Provenance.programVersion()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.ionohaul.analysis.FilePromises;
 import org.ionohaul.analysis.SizePromises;
-import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.ResultFolder;
@@ -136,9 +135,13 @@ final class PromiseCommand implements Callable<Integer> {
         }
         List<ResultFolder.Text> files = new ArrayList<>(List.of(page));
         if (rare.isAsked()) {
-            List<RareMiss> misses = rare.misses(result, simulation, spec);
-            print(RareWords.lines(result.scenario(), misses, PromiseReport.WIDTH));
-            files.add(new RareCsv(misses));
+            RareQuestion.Look look = rare.look(result, simulation);
+            print(RareWords.lines(result.scenario(), look.misses(), PromiseReport.WIDTH));
+            if (look.isCutShort()) {
+                print(List.of("PARTIAL: interrupted before the deadline was looked at for rare misses of every mode."));
+                return ExitCode.PARTIAL;
+            }
+            files.add(new RareCsv(look.misses()));
         }
         ResultFolder folder = out.folder(choice.folderName(asked, question(deadlineSeconds)));
         NotWritten.write(folder, files);

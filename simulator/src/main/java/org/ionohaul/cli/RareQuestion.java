@@ -26,6 +26,14 @@ final class RareQuestion {
             converter = CountConverter.class)
     private Optional<Integer> trees = Optional.empty();
 
+    /**
+     * What came of it.
+     *
+     * @param misses what was looked at to its end
+     * @param isCutShort whether an interruption came before every deadline was looked at
+     */
+    record Look(List<RareMiss> misses, boolean isCutShort) {}
+
     /** Returns whether it is asked. */
     boolean isAsked() {
         return trees.isPresent();
@@ -38,17 +46,12 @@ final class RareQuestion {
         }
     }
 
-    /** Returns what is found of a study's deadlines, as many as are done when an interruption comes; nothing if it is not asked. */
-    List<RareMiss> misses(StudyResult result, Simulation simulation, CommandSpec spec) {
+    /** Returns what is found of a study's deadlines; nothing if it is not asked. */
+    Look look(StudyResult result, Simulation simulation) {
         return trees.map(it -> simulation.inPool("Rare misses", it, pool -> {
                     List<RareMiss> misses = RareMiss.of(result, it, pool);
-                    if (pool.isCancelled().getAsBoolean()) {
-                        spec.commandLine()
-                                .getErr()
-                                .println("Interrupted: not every deadline was looked at for rare misses.");
-                    }
-                    return misses;
+                    return new Look(misses, pool.isCancelled().getAsBoolean());
                 }))
-                .orElse(List.of());
+                .orElse(new Look(List.of(), false));
     }
 }

@@ -10,7 +10,6 @@ import org.ionohaul.analysis.Findings;
 import org.ionohaul.analysis.NetRates;
 import org.ionohaul.analysis.SizeAnswers;
 import org.ionohaul.analysis.StudySummary;
-import org.ionohaul.rare.RareMiss;
 import org.ionohaul.rendering.ResultFolder;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.report.FirstScreen;
@@ -126,13 +125,12 @@ final class StudyCommand implements Callable<Integer> {
             screen.print(new FirstScreen(result, summary, width).lines());
             Besides besides = result.isPartial() ? Besides.NOTHING : besides(scenario, ofSizes, run);
             Findings findings = Findings.of(result, summary, besides, provenance);
-            show(findings, findings.isPartial() ? run.partial() : folder, width);
-            if (findings.isPartial()) {
-                print("Go on with the same command and --resume.");
-                return ExitCode.PARTIAL;
+            if (show(findings, run, folder, width)) {
+                run.finish();
+                return ExitCode.DONE;
             }
-            run.finish();
-            return ExitCode.DONE;
+            print("Go on with the same command and --resume.");
+            return ExitCode.PARTIAL;
         }
     }
 
@@ -198,8 +196,12 @@ final class StudyCommand implements Callable<Integer> {
         terminal.println("some answers are less exact than asked for. More --trials go further.");
     }
 
-    /** Prints first, so that hours of work are not lost to a full disk. */
-    private void show(Findings findings, ResultFolder folder, int width) throws NotWritten {
+    /**
+     * Prints first, so that hours of work are not lost to a full disk.
+     *
+     * @return whether everything asked for was done
+     */
+    private boolean show(Findings findings, UnfinishedRun run, ResultFolder folder, int width) throws NotWritten {
         PrintWriter terminal = spec.commandLine().getOut();
         if (findings.besidesAreCutShort()) {
             terminal.println();
@@ -216,17 +218,24 @@ final class StudyCommand implements Callable<Integer> {
         terminal.flush();
         List<ResultFolder.Text> files = new ArrayList<>(
                 List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(findings.result())));
-        if (rare.isAsked() && !findings.isPartial()) {
-            List<RareMiss> misses = rare.misses(findings.result(), simulation, spec);
-            RareWords.lines(findings.result().scenario(), misses, width).forEach(terminal::println);
-            files.add(new RareCsv(misses));
+        boolean isPartial = findings.isPartial();
+        if (rare.isAsked() && !isPartial) {
+            RareQuestion.Look look = rare.look(findings.result(), simulation);
+            RareWords.lines(findings.result().scenario(), look.misses(), width).forEach(terminal::println);
+            files.add(new RareCsv(look.misses()));
+            isPartial = look.isCutShort();
+            if (isPartial) {
+                print("PARTIAL: interrupted before every deadline was looked at for rare misses.");
+            }
         }
-        NotWritten.write(folder, files);
+        ResultFolder written = isPartial ? run.partial() : folder;
+        NotWritten.write(written, files);
         print("");
         if (!isFull) {
             print("--full prints all tables; report.html has pictures.");
         }
-        print("Written to " + folder.path() + ": " + ResultFolder.names(files));
+        print("Written to " + written.path() + ": " + ResultFolder.names(files));
+        return !isPartial;
     }
 
     private void print(String line) {

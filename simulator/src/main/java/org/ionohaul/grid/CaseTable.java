@@ -16,6 +16,9 @@ import org.ionohaul.study.PlannedPoint;
  */
 public record CaseTable(String file, List<String> heads, List<CaseRow> rows) {
     /** What a head begins with whose cells are for people alone: the hour of a level, the name of a place. */
+    /** More stand too close side by side. */
+    private static final int MOST_VALUES = 40;
+
     static final String LABEL = "label.";
 
     /** Copies the lists. */
@@ -43,6 +46,33 @@ public record CaseTable(String file, List<String> heads, List<CaseRow> rows) {
     /** Returns what it is called, for people and for the folder of results. */
     public String name() {
         return file.replaceFirst("^.*[/\\\\]", "").replaceFirst("\\.[^.]*$", "");
+    }
+
+    /**
+     * Returns two columns that a map can be made of, from 0: the first two that together tell every row from every other, each
+     * with 2 to 40 values; none if there are no such.
+     */
+    public List<Integer> mapped() {
+        for (int down = 0; down < heads.size(); down++) {
+            for (int across = down + 1; across < heads.size(); across++) {
+                if (isNarrow(down) && isNarrow(across) && values(List.of(down, across)) == rows.size()) {
+                    return List.of(down, across);
+                }
+            }
+        }
+        return List.of();
+    }
+
+    private boolean isNarrow(int column) {
+        int values = values(List.of(column));
+        return values >= 2 && values <= MOST_VALUES;
+    }
+
+    private int values(List<Integer> columns) {
+        return (int) rows.stream()
+                .map(row -> columns.stream().map(row.cells()::get).toList())
+                .distinct()
+                .count();
     }
 
     /** Returns a row that stands in no text: its cells are counted. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.LineStore;
 
 /**
@@ -25,15 +26,20 @@ public record GridMap(
      *
      * @param leaders the modes that may be best
      * @param safeNinthSeconds the soonest time to plan for if 9 of 10 trials are to keep it; infinite if there is none
-     * @param firstDeadlineShare the largest chance of the first deadline with any mode; 0 without deadlines
+     * @param firstDeadline the chance of the first deadline with the mode that keeps it most often; empty without deadlines
      */
-    public record Place(List<String> leaders, double safeNinthSeconds, double firstDeadlineShare) {
+    public record Place(List<String> leaders, double safeNinthSeconds, Optional<Estimate> firstDeadline) {
         private static final Comparator<Place> WORST_FIRST = Comparator.comparingDouble(Place::firstDeadlineShare)
                 .thenComparing(Place::safeNinthSeconds, Comparator.reverseOrder());
 
         /** Copies the list. */
         public Place {
             leaders = List.copyOf(leaders);
+        }
+
+        /** Returns the largest chance of the first deadline with any mode; 0 without deadlines. */
+        public double firstDeadlineShare() {
+            return firstDeadline.map(Estimate::value).orElse(0.0);
         }
 
         private static Place of(AnsweredCase it) {
@@ -45,9 +51,8 @@ public record GridMap(
                             .orElse(Double.POSITIVE_INFINITY),
                     it.modes().stream()
                             .flatMap(mode -> mode.deadlines().stream().limit(1))
-                            .mapToDouble(deadline -> deadline.chance().value())
-                            .max()
-                            .orElse(0));
+                            .map(AnsweredCase.OfDeadline::chance)
+                            .max(Comparator.comparingDouble(Estimate::value)));
         }
     }
 

@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Problem;
@@ -19,6 +17,7 @@ import org.ionohaul.study.RowStore;
 import org.ionohaul.study.SameCases;
 import org.ionohaul.study.StudyResult;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.ionohaul.trial.Trials;
 
 /**
@@ -45,27 +44,59 @@ public record GridQuestion(
      * @throws ScenarioProblems if some can't, with what is wrong in each and where it stands in the table
      */
     public void check(CaseTable table) throws ScenarioProblems {
-        NavigableSet<Problem> problems = new TreeSet<>();
-        Optional<SameCases> first = Optional.empty();
-        for (CaseRow row : table.rows()) {
-            try {
-                SameCases cases = SameCases.of(scenarioOf(row));
-                if (!first.orElse(cases).equals(cases)) {
-                    problems.add(new Problem(
+        List<Problem> problems = problems(table, TrialPool.of(1)).orElseThrow();
+        if (!problems.isEmpty()) {
+            throw new ScenarioProblems(problems);
+        }
+    }
+
+    /**
+     * Looks for rows that can't be simulated, many at a time.
+     *
+     * @param pool looks at a row a trial
+     * @return what is wrong in each and where it stands in the table, none if all can be simulated; empty if the pool was
+     *     cancelled before
+     */
+    public Optional<List<Problem>> problems(CaseTable table, TrialPool pool) {
+        Optional<SameCases> first = first(table);
+        List<List<Problem>> problems =
+                pool.run(table.rows().size(), i -> problems(table, table.rows().get(i), first));
+        return problems.size() < table.rows().size()
+                ? Optional.empty()
+                : Optional.of(problems.stream()
+                        .flatMap(List::stream)
+                        .sorted()
+                        .distinct()
+                        .toList());
+    }
+
+    /** Returns what all rows must be like: as the first that is in order; what is wrong in those before it is told later. */
+    private Optional<SameCases> first(CaseTable table) {
+        return table.rows().stream().flatMap(it -> cases(it).stream()).findFirst();
+    }
+
+    private Optional<SameCases> cases(CaseRow row) {
+        try {
+            return Optional.of(SameCases.of(scenarioOf(row)));
+        } catch (ScenarioProblems e) {
+            return Optional.empty();
+        }
+    }
+
+    private List<Problem> problems(CaseTable table, CaseRow row, Optional<SameCases> first) {
+        try {
+            SameCases cases = SameCases.of(scenarioOf(row));
+            return first.orElse(cases).equals(cases)
+                    ? List.of()
+                    : List.of(new Problem(
                             table.file(),
                             row.line(),
                             1,
                             "",
                             "has other modes, transfers, directions or another number of deadlines than the first row",
                             "put it into a table of its own"));
-                }
-                first = Optional.of(first.orElse(cases));
-            } catch (ScenarioProblems e) {
-                e.problems().stream().map(it -> inTable(it, table, row)).forEach(problems::add);
-            }
-        }
-        if (!problems.isEmpty()) {
-            throw new ScenarioProblems(List.copyOf(problems));
+        } catch (ScenarioProblems e) {
+            return e.problems().stream().map(it -> inTable(it, table, row)).toList();
         }
     }
 

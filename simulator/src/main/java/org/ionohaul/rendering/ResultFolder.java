@@ -38,6 +38,7 @@ public final class ResultFolder {
             "promise.html",
             "card.txt",
             "grid.csv",
+            "grid.html",
             "ladder.svg", // of version 0.1.0
             "learn.html",
             "learn.json",

@@ -16,11 +16,11 @@ final class BrokenSyntax extends Exception {
     }
 
     /** Returns what a text says, its errors included. */
-    // Whatever the parser throws is about the text: nothing else went in.
+    // Whatever the parser throws is about the text, its own assertions included: nothing else went in.
     static TomlParseResult parse(String text) throws BrokenSyntax {
         try {
             return Toml.parse(text);
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | StackOverflowError | AssertionError e) {
             throw new BrokenSyntax(firstBadLine(text.lines().toList()), e);
         }
     }
@@ -48,7 +48,7 @@ final class BrokenSyntax extends Exception {
     private static boolean isParsed(String text) {
         try {
             return Toml.parse(text) != null;
-        } catch (RuntimeException | StackOverflowError e) {
+        } catch (RuntimeException | StackOverflowError | AssertionError e) {
             return false;
         }
     }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -27,6 +28,9 @@ final class Document {
 
     /** Broken on purpose, so that the keys of a file that can't be read are not called missing. */
     private static final String UNREADABLE = "=";
+
+    /** A number with a unit, as most cells of long tables are: never TOML, which would need quotation marks. */
+    private static final Pattern QUANTITY = Pattern.compile("[+-]?\\d+(?:\\.\\d+)? [A-Za-z]+");
 
     private final String name;
     private final TomlParseResult content;
@@ -99,6 +103,9 @@ final class Document {
 
     /** Returns what a value on the command line says: as in TOML, or plain text. */
     static Object valueOf(String text) {
+        if (QUANTITY.matcher(text).matches()) {
+            return text;
+        }
         try {
             TomlParseResult parsed = BrokenSyntax.parse("value = " + text);
             Object value = parsed.hasErrors() ? null : Section.plain(parsed.get("value"));
@@ -140,7 +147,7 @@ final class Document {
     }
 
     private static boolean isOf(Group kind, Group notOf, String name) {
-        return kind.names().contains(name) && !notOf.names().contains(name);
+        return kind.has(name) && !notOf.has(name);
     }
 
     /** Returns the top of the file as a section with the given keys. */

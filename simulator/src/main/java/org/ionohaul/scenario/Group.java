@@ -31,6 +31,12 @@ record Group(String name, String meaning, List<Key<?>> keys, List<Group> parts, 
         return new Group(name, meaning, keys, parts, true);
     }
 
+    /** Returns whether a name may stand under this heading. */
+    boolean has(String other) {
+        return keys.stream().anyMatch(it -> it.name().equals(other))
+                || parts.stream().anyMatch(it -> it.name().equals(other));
+    }
+
     /** Returns every name that may stand under this heading. */
     List<String> names() {
         return Stream.concat(keys.stream().map(Key::name), parts.stream().map(Group::name))

@@ -25,6 +25,21 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
     /** What the key of a mode begins with, before the mode's name. */
     static final String PREFIX = "modes.";
 
+    /**
+     * What reading a mode file comes to.
+     *
+     * @param mode the mode; worthless if there is a problem
+     * @param problems what is wrong
+     * @param warnings what is odd
+     */
+    record Read(Mode mode, List<Problem> problems, List<Warning> warnings) {
+        static Read of(Path file, SourceFiles files, Map<String, String> overrides) {
+            Notes notes = new Notes();
+            Mode mode = read(file, files, overrides, notes);
+            return new Read(mode, notes.problems(), notes.warnings());
+        }
+    }
+
     /** Returns one mode from its file; worthless if that made a problem. */
     static Mode read(Path file, SourceFiles files, Map<String, String> overrides, Notes notes) {
         String name = TomlFolder.nameOf(file);
@@ -81,8 +96,10 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
      * a scenario from somebody else could ask for any file, and what it holds would stand in the messages.
      */
     private Mode read(Section top, int index, Path file) {
-        Notes found = new Notes();
-        Mode mode = read(file, folder.files(), overridesOf(TomlFolder.nameOf(file)), found);
+        Map<String, String> own = overridesOf(TomlFolder.nameOf(file));
+        Read found = own.isEmpty()
+                ? RememberedFiles.mode(folder.files(), file, () -> Read.of(file, folder.files(), own))
+                : Read.of(file, folder.files(), own);
         boolean isTold = isNearby(file);
         if (!found.problems().isEmpty() && !isTold) {
             refuse(
@@ -95,7 +112,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
                 .filter(problem -> isTold || problem.file().equals(Document.OVERRIDES))
                 .forEach(notes::add);
         found.warnings().forEach(notes::add);
-        return mode;
+        return found.mode();
     }
 
     private boolean isNearby(Path file) {

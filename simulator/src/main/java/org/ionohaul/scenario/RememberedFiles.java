@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.tomlj.TomlParseResult;
 
 /** Files that are read and taken apart once, however many scenarios are made of them. */
@@ -12,6 +13,7 @@ final class RememberedFiles implements SourceFiles {
     private final SourceFiles files;
     private final Map<Path, String> texts = new ConcurrentHashMap<>();
     private final Map<String, TomlParseResult> parsed = new ConcurrentHashMap<>();
+    private final Map<Path, ModeFiles.Read> modes = new ConcurrentHashMap<>();
 
     RememberedFiles(SourceFiles files) {
         this.files = files;
@@ -33,6 +35,13 @@ final class RememberedFiles implements SourceFiles {
             parsed.put(text, known);
         }
         return known;
+    }
+
+    /** Returns what reading a mode file comes to in which nothing is replaced. */
+    static ModeFiles.Read mode(SourceFiles files, Path file, Supplier<ModeFiles.Read> reading) {
+        return files instanceof RememberedFiles remembered
+                ? remembered.modes.computeIfAbsent(file, it -> reading.get())
+                : reading.get();
     }
 
     @Override

@@ -56,7 +56,7 @@ final class Section {
             find(key).flatMap(key::oddity).ifPresent(oddity -> warn(key, oddity));
         }
         for (String name : table.keySet()) {
-            if (!group.isOpen() && !group.names().contains(name)) {
+            if (!group.isOpen() && !group.has(name)) {
                 refuseName(name);
             }
         }

@@ -1,5 +1,6 @@
 package org.ionohaul.waveform;
 
+import java.util.Optional;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
@@ -42,6 +43,8 @@ final class BurstWaveform implements Waveform {
     private final RatioTable ratings;
     private final BlindMetric metric;
     private final SinrMeter meter = new SinrMeter();
+
+    private RatedBlock rated = new RatedBlock(Optional.empty(), 0, 0, 0, 0);
 
     BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
         FrameShape frame = shape.frame();
@@ -102,7 +105,11 @@ final class BurstWaveform implements Waveform {
         for (int block = (int) Math.floor(firstNanos / blockNanos + ROUNDING); block < blocks; block++) {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
-            rating += overlap / frameNanos * meanRating(heard, startNanos + preambleNanos + (long) from, onPath);
+            if (!rated.is(reception, startNanos, frames, block)) {
+                double fresh = meanRating(heard, startNanos + preambleNanos + (long) from, onPath);
+                rated = new RatedBlock(Optional.of(reception), startNanos, frames, block, fresh);
+            }
+            rating += overlap / frameNanos * rated.rating();
         }
         return frameModel.evidence(rating);
     }
@@ -130,6 +137,17 @@ final class BurstWaveform implements Waveform {
     /** Returns how many interleaver blocks (or frames, without one) the first so many frames reach into. */
     private int blocksUntil(int frames) {
         return (int) Math.ceil(frames * frameNanos / blockNanos - ROUNDING);
+    }
+
+    /** The interleaver block (or frame, without one) that was rated last: all frames spread over it share its rating. */
+    private record RatedBlock(Optional<Reception> reception, long startNanos, int frames, int number, double rating) {
+        /** Returns whether it is that block of a burst of so many frames, heard by the same; a reception is a pure function. */
+        boolean is(Reception heard, long burstNanos, int ofFrames, int block) {
+            return startNanos == burstNanos
+                    && frames == ofFrames
+                    && number == block
+                    && reception.filter(it -> it == heard).isPresent();
+        }
     }
 
     private double meanRating(Reception reception, long fromNanos, Hearing.OnPath onPath) {

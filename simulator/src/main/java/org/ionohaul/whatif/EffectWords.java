@@ -53,13 +53,24 @@ final class EffectWords {
         if (!Double.isFinite(change.low()) || !Double.isFinite(change.high())) {
             return "";
         }
-        boolean isOneWay = change.low() >= 0 || change.high() <= 0;
-        String range = isOneWay
-                ? ordered(TimeText.length(Math.abs(change.low())), TimeText.length(Math.abs(change.high())), change)
-                : PointWords.changeRange(effect);
+        return inBrackets(
+                isOneWay(change)
+                        ? ordered(
+                                TimeText.length(Math.abs(change.low())),
+                                TimeText.length(Math.abs(change.high())),
+                                change)
+                        : PointWords.changeRange(effect));
+    }
+
+    private static String inBrackets(String range) {
         return range.isEmpty() ? "" : " (" + range + ")";
     }
 
+    private static boolean isOneWay(Estimate change) {
+        return change.low() >= 0 || change.high() <= 0;
+    }
+
+    /** Of a change one way, from the smaller to the larger; nothing where both are written alike. */
     private static String ordered(String low, String high, Estimate change) {
         if (low.equals(high)) {
             return "";
@@ -77,9 +88,13 @@ final class EffectWords {
     }
 
     private static String deadline(double seconds, Estimate change) {
-        return "keeps " + TimeText.given(seconds) + " on " + hundredths(change.value())
-                + (change.value() > 0 ? " more" : " fewer") + " of 100 trials ("
-                + ordered(hundredths(change.low()), hundredths(change.high()), change) + ")";
+        String amount = hundredths(change.value());
+        return "keeps " + TimeText.given(seconds) + " on " + (amount.equals("0") ? "less than 1" : amount)
+                + (change.value() > 0 ? " more" : " fewer") + " of 100 trials"
+                + inBrackets(
+                        isOneWay(change)
+                                ? ordered(hundredths(change.low()), hundredths(change.high()), change)
+                                : PointWords.points(change).detail());
     }
 
     private static String hundredths(double share) {

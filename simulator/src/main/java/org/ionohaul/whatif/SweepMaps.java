@@ -13,6 +13,7 @@ import org.ionohaul.analysis.Margin;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.analysis.VariationPoint;
+import org.ionohaul.picture.CellMap;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
@@ -45,13 +46,15 @@ final class SweepMaps {
                 "Through on 5 of 10 trials, with the best mode",
                 "Minutes and seconds after pressing send; darker is later.",
                 ModePoint::medianSeconds,
-                Cells::time));
+                Cells::time,
+                CellMap.Shading::of));
         charts.add(measure(
                 id + "-ninth",
                 "Through on 9 of 10 trials, with the best mode",
                 "Minutes and seconds after pressing send; darker is later.",
                 ModePoint::ninthSeconds,
-                Cells::time));
+                Cells::time,
+                CellMap.Shading::of));
         List<String> heads = tables.deadlineHeads(caseIndex).toList();
         for (int i = 0; i < heads.size(); i++) {
             int deadline = i;
@@ -60,7 +63,8 @@ final class SweepMaps {
                     "Through " + heads.get(i) + ", with the best mode",
                     "In % of trials; darker is more.",
                     it -> it.deadlines().get(deadline).chance(),
-                    Cells::chance));
+                    Cells::chance,
+                    it -> CellMap.Shading.SHARES));
         }
         return charts;
     }
@@ -75,24 +79,25 @@ final class SweepMaps {
                 key + ". The number: on how many of 100 trials it is through before the next. Letters on grey: "
                         + PointWords.TOO_CLOSE + " between these.",
                 this::bestPlace,
-                this::bestCell);
+                this::bestCell,
+                CellMap.Shading::of);
     }
 
     private Cell bestCell(CasePoint point) {
         return new Cell(PointWords.best(point, modes), tables.margin(point, caseIndex));
     }
 
-    private SweepMap.Place bestPlace(CasePoint point, String says) {
+    private CellMap.Place bestPlace(CasePoint point, String says) {
         return switch (point.choice()) {
-            case NOTHING_ARRIVES -> new SweepMap.Place("none", says, OptionalInt.empty(), OptionalDouble.empty());
+            case NOTHING_ARRIVES -> new CellMap.Place("none", says, OptionalInt.empty(), OptionalDouble.empty());
             case TOO_CLOSE_TO_CALL ->
-                new SweepMap.Place(
+                new CellMap.Place(
                         point.leaders().modes().stream().map(SweepMaps::letter).collect(Collectors.joining()),
                         says,
                         OptionalInt.empty(),
                         OptionalDouble.empty());
             case CLEAR ->
-                new SweepMap.Place(
+                new CellMap.Place(
                         letter(point.best())
                                 + point.margin().map(SweepMaps::share).orElse(""),
                         says,
@@ -115,32 +120,35 @@ final class SweepMaps {
             String title,
             String reading,
             Function<ModePoint, Estimate> measure,
-            Function<Estimate, Cell> cell) {
+            Function<Estimate, Cell> cell,
+            Function<List<CellMap.Place>, CellMap.Shading> shading) {
         Function<CasePoint, Estimate> best = it -> measure.apply(it.modes().get(it.best()));
         return chart(
                 id,
                 title,
                 reading,
                 (point, says) -> place(best.apply(point), cell.apply(best.apply(point)), says),
-                it -> cell.apply(best.apply(it)));
+                it -> cell.apply(best.apply(it)),
+                shading);
     }
 
-    private static SweepMap.Place place(Estimate found, Cell cell, String says) {
+    private static CellMap.Place place(Estimate found, Cell cell, String says) {
         return Double.isFinite(found.value())
-                ? new SweepMap.Place(
+                ? new CellMap.Place(
                         cell.text().replace(" %", ""), says, OptionalInt.empty(), OptionalDouble.of(found.value()))
-                : new SweepMap.Place("never", says, OptionalInt.empty(), OptionalDouble.empty());
+                : new CellMap.Place("never", says, OptionalInt.empty(), OptionalDouble.empty());
     }
 
     private Chart chart(
             String id,
             String title,
             String reading,
-            BiFunction<CasePoint, String, SweepMap.Place> place,
-            Function<CasePoint, Cell> cell) {
+            BiFunction<CasePoint, String, CellMap.Place> place,
+            Function<CasePoint, Cell> cell,
+            Function<List<CellMap.Place>, CellMap.Shading> shading) {
         KeySweep down = variation.sweeps().get(0);
         KeySweep across = variation.sweeps().get(1);
-        List<SweepMap.Place> places = variation.points().stream()
+        List<CellMap.Place> places = variation.points().stream()
                 .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
                 .toList();
         return new Chart(
@@ -150,10 +158,11 @@ final class SweepMaps {
                 "A map with " + down.key() + " down and " + across.key() + " across, from "
                         + places.get(0).says().replace("\n", ": ") + ", to "
                         + places.get(places.size() - 1).says().replace("\n", ": ") + ".",
-                new SweepMap(
-                        new SweepMap.Side(down.key(), down.values()),
-                        new SweepMap.Side(across.key(), across.values()),
-                        places),
+                new CellMap(
+                        new CellMap.Side(down.key(), down.values()),
+                        new CellMap.Side(across.key(), across.values()),
+                        places,
+                        shading.apply(places)),
                 tables.map(title, caseIndex, cell));
     }
 

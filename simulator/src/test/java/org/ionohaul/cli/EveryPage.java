@@ -62,6 +62,15 @@ record EveryPage(Map<String, String> printed, List<Path> pages) {
                     "70 s",
                     "--trials",
                     "200"),
+            List.of(
+                    "grid",
+                    SCENARIOS + "river-watch.toml",
+                    "--trials",
+                    "8",
+                    "--set",
+                    "near.snr=0 dB | 20 dB",
+                    "--set",
+                    "far.snr=-30 dB | 6 dB | 12 dB"),
             List.of("net", SCENARIOS + "nets/bridge-valley.toml", "--trials", "4"));
 
     /** Runs every command; results go to a folder. */

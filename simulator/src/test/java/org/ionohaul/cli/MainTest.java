@@ -1,6 +1,7 @@
 package org.ionohaul.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -381,6 +382,53 @@ final class MainTest {
         assertTrue(told.indexOf("plan for") < told.indexOf("PARTIAL: interrupted while"), told);
         assertTrue(told.contains("15 simulated trials"), told);
         assertResumedIsWhole(arguments);
+    }
+
+    @Test
+    void aStudyInterruptedAtRareMissesIsPartialAndGoesOnToTheSameBytes() throws IOException {
+        String[] arguments = study("--trials", "15", "--size-trials", "0", "--full");
+        String[] rare = Stream.concat(Stream.of(arguments), Stream.of("--rare")).toArray(String[]::new);
+        CommandLine hasty = program(this::trials, interruption).setOut(interruptedAt("at all"));
+        assertEquals(ExitCode.PARTIAL, hasty.execute(rare), err::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted before every deadline"), out::toString);
+        assertFalse(out.toString().contains("PARTIAL: interrupted while"), out::toString);
+        assertTrue(Files.exists(folder.resolve("river-watch-41-partial/rare.csv")));
+        assertFalse(Files.exists(folder.resolve("river-watch-41")));
+        assertResumedIsWhole(arguments);
+    }
+
+    @Test
+    void aPromiseInterruptedAtRareMissesIsPartialAndWritesNothing() {
+        String[] arguments = {
+            "promise",
+            DEMO.toString(),
+            "--size",
+            "38 kB",
+            "--by",
+            "25 min",
+            "--trials",
+            "15",
+            "--out",
+            folder.toString(),
+            "--rare"
+        };
+        CommandLine hasty = program(this::trials, interruption).setOut(interruptedAt("promise"));
+        assertEquals(ExitCode.PARTIAL, hasty.execute(arguments), err::toString);
+        assertTrue(out.toString().contains("PARTIAL: interrupted before the deadline"), out::toString);
+        assertArrayEquals(new String[0], folder.toFile().list());
+    }
+
+    /** Returns the terminal of one who presses Ctrl-C on reading these words. */
+    private PrintWriter interruptedAt(String words) {
+        return new PrintWriter(out) {
+            @Override
+            public void write(String text, int from, int length) {
+                super.write(text, from, length);
+                if (text.contains(words)) {
+                    interruption.ask();
+                }
+            }
+        };
     }
 
     @Test

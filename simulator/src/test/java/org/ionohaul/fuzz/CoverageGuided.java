@@ -27,7 +27,8 @@ final class CoverageGuided {
             "--target_class=" + ScenarioFuzzer.class.getName(),
             "--instrumentation_includes=org.ionohaul.**:org.tomlj.**",
             "-max_total_time=" + arguments[1],
-            "-timeout=60",
+            // The first input waits until classes are instrumented, on a busy machine more than a minute.
+            "-timeout=300",
             "-max_len=20000",
             "-artifact_prefix=" + folder + "/",
             corpus.toString(),

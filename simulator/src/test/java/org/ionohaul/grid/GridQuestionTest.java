@@ -5,17 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.study.StudyRunner;
+import org.ionohaul.study.TrialPool;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +79,48 @@ final class GridQuestionTest {
         assertEquals(2, told.size(), told::toString);
         assertTrue(told.get(0).startsWith("hours.csv:2:4: far.snr: "), told.get(0));
         assertTrue(told.get(1).startsWith("hours.csv:3:3: neer.snr: "), told.get(1));
+    }
+
+    @Test
+    @DisplayName("what is wrong in a long table is the same whatever the number of threads, and nothing if interrupted")
+    void aLongTableIsCheckedByManyThreads() {
+        List<String> heads = List.of("far.snr", "near.snr");
+        List<CaseRow> rows = IntStream.range(0, 90)
+                .mapToObj(i -> CaseTable.of(
+                        i + 2, heads, List.of(i % 7 == 3 ? i + " km" : i % 30 + " dB", i % 11 == 5 ? "low" : "5 dB")))
+                .toList();
+        CaseTable table = new CaseTable("long.csv", heads, rows);
+        List<Problem> alone = question().problems(table, TrialPool.of(1)).orElseThrow();
+
+        assertEquals(alone, question().problems(table, TrialPool.of(4)).orElseThrow());
+        assertEquals(
+                IntStream.range(0, 90)
+                        .flatMap(i -> IntStream.range(0, (i % 7 == 3 ? 1 : 0) + (i % 11 == 5 ? 1 : 0))
+                                .map(it -> i + 2))
+                        .boxed()
+                        .toList(),
+                alone.stream().map(Problem::line).toList());
+        AtomicInteger asked = new AtomicInteger();
+        TrialPool cancelled = new TrialPool(1, (done, of) -> {}, () -> asked.incrementAndGet() > 40);
+        assertEquals(Optional.empty(), question().problems(table, cancelled));
+    }
+
+    @Test
+    @DisplayName("a mode file that is wrong is wrong for every row, though it is read once")
+    void aWrongModeFileIsToldThoughReadOnce() throws IOException {
+        Map<String, String> texts = new HashMap<>(Map.of("watch.toml", Files.readString(SCENARIO)));
+        for (String mode : List.of("brisk-comb", "patient-climber", "steady-wagon", "slow-whistle")) {
+            Path file = SCENARIO.resolveSibling("modes").resolve(mode + ".toml");
+            texts.put("modes/" + mode + ".toml", Files.readString(file));
+        }
+        texts.merge("modes/steady-wagon.toml", "\nnonsense = 1\n", (text, more) -> more + text);
+        GridQuestion question =
+                new GridQuestion(SourceFiles.of(texts), Path.of("watch.toml"), Map.of(), Optional.empty(), 2);
+        for (String level : List.of("9 dB", "14 dB")) {
+            CaseRow row = CaseTable.of(2, List.of("far.snr"), List.of(level));
+            ScenarioProblems problems = assertThrows(ScenarioProblems.class, () -> question.scenarioOf(row));
+            assertTrue(problems.told().get(0).contains("steady-wagon.toml:2:1: nonsense"), problems.told()::toString);
+        }
     }
 
     @Test

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.channel.FadingCondition;
@@ -110,6 +112,69 @@ final class ModeSheetTest {
                 List.of("1.00000", "0.50000", "0.00000"),
                 rows.subList(3, 6).stream().map(it -> it.get("frame_loss")).toList());
         assertEquals("2", rows.get(11).get("data_rate"));
+    }
+
+    /** Shown down to the first loss of one in a thousand or less, which is drawn as just that. */
+    @Test
+    void aLineOfLossesEndsWhereHardlyAnyIsLeft() {
+        List<ModeCard.LossPoint> curve = List.of(
+                new ModeCard.LossPoint(-5, 1),
+                new ModeCard.LossPoint(0, 0.5),
+                new ModeCard.LossPoint(5, 0.0011),
+                new ModeCard.LossPoint(6, 0.001),
+                new ModeCard.LossPoint(7, 0));
+        LossChart.Line line = LossChart.Line.of(
+                new ModeCard.DataRate(
+                        3,
+                        50,
+                        1,
+                        1,
+                        1,
+                        100,
+                        6,
+                        0,
+                        List.of(new ModeCard.OnPath(FadingCondition.FLAT, 0, 3, 4.5, curve))),
+                0);
+        assertEquals(List.of(-5.0, 0.0, 5.0, 6.0), line.snrDb());
+        assertEquals(List.of(100.0, 50.0, 100 * 0.0011, 0.1), line.loss());
+        assertEquals("Data rate 3 at 5.0 dB: 0.110 % lost", line.says().get(2));
+        assertEquals(List.of(0.0, 3.0, 4.5), List.of(line.halfLostDb(), line.tenthLostDb(), line.hundredthLostDb()));
+    }
+
+    /** Ten times the loss is a third of the height of three decades. */
+    @Test
+    void lossesAreDrawnByDecadesAndLevelsTrueToScale() {
+        LossChart.Line line = new LossChart.Line(
+                List.of(0.0, 10.0, 40.0), List.of(100.0, 10.0, 0.1), List.of("a", "b", "c"), 5, 10, 20);
+        List<MatchResult> dots = Pattern.compile("<circle class=\"point\" cx=\"([\\d.]+)\" cy=\"([\\d.]+)\"")
+                .matcher(new LossChart(0.1, List.of(line)).svg(520))
+                .results()
+                .toList();
+        assertEquals(3, dots.size());
+        double across = Double.parseDouble(dots.get(2).group(1))
+                - Double.parseDouble(dots.get(0).group(1));
+        double down = Double.parseDouble(dots.get(2).group(2))
+                - Double.parseDouble(dots.get(0).group(2));
+        assertTrue(across > 300, "it fills the picture");
+        assertEquals(230, down, 0.2);
+        assertEquals(
+                across / 4,
+                Double.parseDouble(dots.get(1).group(1))
+                        - Double.parseDouble(dots.get(0).group(1)),
+                0.2);
+        assertEquals(
+                down / 3,
+                Double.parseDouble(dots.get(1).group(2))
+                        - Double.parseDouble(dots.get(0).group(2)),
+                0.2);
+    }
+
+    @Test
+    void theSheetTellsHowLongAFrameAndAnOverLast() {
+        String text = text(card(0)).replaceAll(" +", " ").replace("\n", " ");
+        assertTrue(text.contains("1 50 bytes 1.25 s 8 frames 9.50 s 312 bit/s"), text);
+        assertTrue(text.contains("2 100 bytes 0.75 s 1 frame 0.75 s"), text);
+        assertTrue(text.contains("An acknowledgement lasts 0.25 s, a call 0.50 s; each turnaround takes 45 ms"), text);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -125,6 +126,92 @@ final class ScenarioSheetTest {
                 lines.stream()
                         .filter("  deadline 18:30, 22 min after pressing send"::equals)
                         .count());
+    }
+
+    /** S6, S7 and S8 are -91, -85 and -79 dBm; nobody read between four and ten minutes. */
+    @Test
+    void whatWasReadOfTheSignalComesBackAndMovesTheOtherEndToo() throws ScenarioProblems {
+        String told = readings("time;signal;noise\n0 min;S7;S3\n2 min;S8;S3\n4 min;S6;S3\n10 min;S6;S3\n");
+        assertTrue(
+                told.contains(
+                        "readings evening.csv: 4 levels of the signal and noise, averages over 1 min, from 18:00 to 18:10,"
+                                + " 2 min apart, at most 6 min (from 18:04)"),
+                told);
+        assertTrue(
+                told.contains(
+                        "readings lie between S6 (-91 dBm) and S8 (-79 dBm); above is the level when send is pressed"),
+                told);
+        assertTrue(told.contains("hears S7 (-85 dBm) of a steady carrier of Desk"), told);
+        assertTrue(
+                told.contains("level at Weir goes as it was read there; what changes faster is simulated"
+                        + " level at Desk goes as it was read at Weir; what changes faster is simulated"),
+                told);
+    }
+
+    @Test
+    void whatWasReadAsAnSnrSaysNothingOfTheOtherEnd() throws ScenarioProblems {
+        String told = readings("time;snr dB\n0 min;8,5\n2 min;8,1\n4 min;9,9\n");
+        assertTrue(
+                told.contains("readings evening.csv: 3 levels of SNR, averages over 1 min, from 18:00 to 18:04, 2 min"
+                        + " apart, at most 2 min (from 18:00)"),
+                told);
+        assertTrue(told.contains("readings lie between 8.1 dB and 9.9 dB; above is"), told);
+        assertTrue(told.contains("SNR 8.5 dB in 3 kHz; levels in dBm and S are not stated"), told);
+        assertTrue(told.contains("level at Weir goes as it was read there") && !told.contains("level at Desk"), told);
+    }
+
+    /** The signal is stated, the noise was read: its rise is the readings', without a level that goes as it was read. */
+    @Test
+    void whatWasReadOfTheNoiseAloneIsToldAsNoise() throws ScenarioProblems {
+        String told = readings("time;noise\n0 min;S3\n20 min;S4\n", "signal = \"S7\"");
+        assertTrue(
+                told.contains("readings evening.csv: 2 levels of the noise, averages over 1 min, from 18:00 to 18:20,"),
+                told);
+        assertTrue(told.contains("noise 6 dB more at the horizon than at 18:00"), told);
+        assertTrue(!told.contains("lie between") && !told.contains("as it was read"), told);
+    }
+
+    private static String readings(String table, String... stated) throws ScenarioProblems {
+        String text = """
+                title = "Read"
+                clock = "18:00"
+                horizon = "20 min"
+                distance = "100 km"
+                modes = ["brisk-comb"]
+                sky = { condition = "flat" }
+                [[transfer]]
+                name = "text"
+                files = [{ name = "text", size = "1 kB" }]
+                directions = ["upload"]
+                [near]
+                name = "Weir"
+                STATED
+                readings = { file = "evening.csv", average = "1 min" }
+                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
+                [far]
+                name = "Desk"
+                signal = "S6"
+                noise = "S2"
+                station = { hang = "10 ms", relay = "15 ms", recovery = "20 ms" }
+                """.replace("STATED", String.join("\n", stated));
+        SourceFiles files = SourceFiles.of(Map.of(
+                "read.toml",
+                text,
+                "evening.csv",
+                table,
+                "modes/brisk-comb.toml",
+                text(SCENARIOS.resolve("modes/brisk-comb.toml"))));
+        List<String> lines =
+                new ScenarioSheet(ScenarioReader.understand(files, Path.of("read.toml"), Map.of())).lines();
+        return String.join("\n", lines).replaceAll("\n +", " ");
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static List<String> lines(Path file, Map<String, String> changes) throws ScenarioProblems {

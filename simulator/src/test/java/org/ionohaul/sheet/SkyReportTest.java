@@ -143,7 +143,7 @@ final class SkyReportTest {
         Path file = folder.resolve("sky.html");
         SkyPage.of(FabricatedStudy.sky(), "1.2.3-test").writeTo(file);
         String page = Files.readString(file);
-        assertTrue(page.contains("<title>0:01 after pressing send\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
+        assertTrue(page.contains("<title>1 s after pressing send\nSNR 17 dB, eight tenths of the time 17 to 17 dB"));
         assertTrue(page.contains("SNR 11 dB, eight tenths of the time 11 to 11 dB"));
         assertTrue(page.contains(
                 "aria-label=\"At Weir Cottage, hearing Flood Desk: SNR over time, half of it above 17 dB, nine"

@@ -60,6 +60,44 @@ final class WaveformsTest {
     }
 
     @Test
+    void framesThatShareAnInterleaverListenOnceTogether() {
+        // Eight frames of 0.52 s lie in seven interleavers of 0.6 s, and are heard no more often than frames as long as
+        // those.
+        ScriptedReception reception = ScriptedReception.of(1, 100_000_000, (at, band) -> 4);
+        Waveform waveform =
+                Waveforms.of(burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.NONE);
+        for (int frame = 0; frame < 8; frame++) {
+            waveform.evidence(reception, 0, frame, 8);
+        }
+        assertEquals(7 * 6, reception.asked().size());
+        assertEquals(7 * 6, reception.asked().stream().distinct().count());
+    }
+
+    @Test
+    void whatIsRememberedOfAnInterleaverIsWhatItWouldBeHeardAsAnew() {
+        Reception one = ScriptedReception.of(1, 100_000_000, (at, band) -> 2 + Math.sin(at * 3e-9));
+        Reception other = ScriptedReception.of(1, 100_000_000, (at, band) -> 2 + Math.cos(at * 5e-9));
+        Waveform remembering = interleaved();
+        // Backwards and forwards; each time but one thing differs from what was asked before.
+        for (int step = -7; step < 8; step++) {
+            int frame = Math.abs(step);
+            assertHeardAnew(remembering, one, 0, frame);
+            assertHeardAnew(remembering, other, 0, frame);
+            assertHeardAnew(remembering, other, 900_000_000, frame);
+        }
+    }
+
+    private static void assertHeardAnew(Waveform waveform, Reception reception, long startNanos, int frame) {
+        double anew = interleaved().evidence(reception, startNanos, frame, 8);
+        assertEquals(anew, waveform.evidence(reception, startNanos, frame, 8));
+    }
+
+    private static Waveform interleaved() {
+        return Waveforms.of(
+                burst(0.2, coded(Modulation.QPSK, 0.5, 2400, 1.0 / 3, 0.6)), NARROW, Combining.INCREMENTAL_REDUNDANCY);
+    }
+
+    @Test
     void interleaversCountByHowMuchOfTheFrameTheyHold() {
         // Frame 1: 0.08 s in the first interleaver, 0.44 s in the second. A blackout of either costs that share.
         Waveform waveform = Waveforms.of(

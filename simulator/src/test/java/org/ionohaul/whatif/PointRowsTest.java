@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.rendering.ResultFolder;
+import org.ionohaul.study.KeySweep;
 import org.junit.jupiter.api.Test;
 
 /** "Quick" is 40 s later with each point run, "Tough" never is: the tables must say just that. */
@@ -66,5 +67,29 @@ final class PointRowsTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals("40.0", lowSnr.get("median_change_s"));
+    }
+
+    /** One case "Tough" alone is best, one it can't be told from "Quick", one in which nothing arrives. */
+    @Test
+    void whoMayBeBestIsInTheRowsOfThoseWhoMayAndTheMarginInThatOfTheBest() throws IOException {
+        KeySweep sweep = new KeySweep("near.snr", List.of("3 dB", "6 dB", "9 dB"));
+        List<CSVRecord> rows = read(new VariationCsv(InventedPoints.variation(
+                List.of(sweep), List.of(InventedPoints.clear(1), InventedPoints.open(), InventedPoints.nothing()))));
+        assertEquals(List.of("false", "true", "true"), of(rows, "quick", "upload", "is_best"));
+        assertEquals(List.of("true", "false", "false"), of(rows, "tough", "upload", "is_best"));
+        assertEquals(List.of("true", "false", "false"), of(rows, "tough", "upload", "is_clear"));
+        assertEquals(List.of("false", "false", "false"), of(rows, "quick", "upload", "is_clear"));
+        assertEquals(List.of("false", "true", "true"), of(rows, "quick", "upload", "may_be_best"));
+        assertEquals(List.of("true", "true", "true"), of(rows, "tough", "upload", "may_be_best"));
+        assertEquals(List.of("", "0.031", "0.031"), of(rows, "quick", "upload", "alike_within_share"));
+        assertEquals(List.of("", "29.5", ""), of(rows, "tough", "upload", "alike_within_s"));
+        assertEquals(List.of("", "tough", "tough"), of(rows, "quick", "upload", "next_mode"));
+        assertEquals(List.of("quick", "", ""), of(rows, "tough", "upload", "next_mode"));
+        assertEquals(List.of("0.69", "", ""), of(rows, "tough", "upload", "best_first_share"));
+        assertEquals(List.of("0.59", "", ""), of(rows, "tough", "upload", "best_first_share_low"));
+        assertEquals(List.of("100.0", "100.0", ""), of(rows, "quick", "upload", "median_s"));
+        assertEquals(List.of("300.0", "300.0", "300.0"), of(rows, "quick", "upload", "deadline_1_s"));
+        assertEquals(List.of("0.6", "0.6", "0.0"), of(rows, "quick", "upload", "deadline_1_share"));
+        assertEquals(List.of("0.0", "0.0", "0.0"), of(rows, "quick", "upload", "deadline_1_change"));
     }
 }

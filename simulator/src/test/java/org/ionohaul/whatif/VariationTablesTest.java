@@ -18,6 +18,7 @@ import org.ionohaul.analysis.CasePoint;
 import org.ionohaul.analysis.DeadlineChance;
 import org.ionohaul.analysis.ModePoint;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.picture.CellMap;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.report.CaseName;
@@ -106,18 +107,18 @@ final class VariationTablesTest {
         Variation whole =
                 variation(List.of(SNR, FAR), List.of(clear(0), clear(1), open(), nothing(), clear(1), clear(0)));
         List<Chart> maps = new SweepMaps(whole, tables(whole), 0).charts("x");
-        List<SweepMap.Place> best = ((SweepMap) maps.get(0).picture()).cells();
+        List<CellMap.Place> best = ((CellMap) maps.get(0).picture()).cells();
         assertEquals(
                 List.of("A 69", "B 69", "AB", "none", "B 69", "A 69"),
-                best.stream().map(SweepMap.Place::label).toList());
+                best.stream().map(CellMap.Place::label).toList());
         assertEquals(
                 List.of(true, true, false, false, true, true),
                 best.stream().map(it -> it.mode().isPresent()).toList());
         assertEquals(
                 "3 dB, 400 km\nTough (before Quick on 69 % (59-77 %))",
                 best.get(1).says());
-        List<SweepMap.Place> ninth = maps.stream()
-                .map(it -> ((SweepMap) it.picture()).cells())
+        List<CellMap.Place> ninth = maps.stream()
+                .map(it -> ((CellMap) it.picture()).cells())
                 .filter(it -> it.get(0).label().equals("3m20s"))
                 .findFirst()
                 .orElseThrow();

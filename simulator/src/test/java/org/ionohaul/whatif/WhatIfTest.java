@@ -98,6 +98,51 @@ final class WhatIfTest {
                 sentence(changed(new Estimate(NEVER, 5, NEVER), 0, 60, 1e-9, new Estimate(-0.5, -0.6, -0.4))));
     }
 
+    /** Many trials leave little open: then a range may be no wider than what is written, and a change smaller. */
+    @Test
+    void aChangeOfADeadlineThatIsWrittenLikeItsRangeHasNone() {
+        Estimate none = new Estimate(0, 0, 0);
+        assertEquals(
+                "With x = 2, Hare keeps 10 min on 12 more of 100 trials.",
+                sentence(changed(none, 0, 0, 1, new Estimate(0.12, 0.118, 0.122))));
+        assertEquals(
+                "With x = 2, Hare keeps 10 min on less than 1 fewer of 100 trials.",
+                sentence(changed(none, 0, 0, 1, new Estimate(-0.003, -0.004, -0.002))));
+    }
+
+    /** The test that calls it a change and the interval are not one and the same. */
+    @Test
+    void aRangeThatCrossesNothingHasSigns() {
+        Estimate crossing = new Estimate(0.09, -0.01, 0.19);
+        ModePoint point = changed(new Estimate(0, 0, 0), 0, 0, 1, crossing);
+        PairedEffect called = new PairedEffect(
+                point.effect().medianChangeSeconds(),
+                point.effect().sureChangeSeconds(),
+                0,
+                0,
+                1,
+                false,
+                List.of(crossing),
+                List.of(true),
+                0.1);
+        assertEquals(
+                "With x = 2, Hare keeps 10 min on 9 more of 100 trials (-1 to +19).",
+                sentence(new ModePoint(
+                        point.delivered(), point.medianSeconds(), point.ninthSeconds(), point.deadlines(), called)));
+    }
+
+    @Test
+    void aModeThatArrivesOnlyAfterTheChangeIsToldSo() {
+        Estimate nothing = new Estimate(0, -0.1, 0.1);
+        assertEquals(
+                "With x = 2, Hare gets through on many trials on which it would not otherwise.",
+                sentence(changed(new Estimate(-NEVER, -NEVER, -5), 60, 0, 1e-9, nothing)));
+        assertEquals(
+                "With x = 2, Hare is neither sooner nor later beyond chance (-5s to +9s) and keeps 10 min on 12 more of"
+                        + " 100 trials (5 to 19).",
+                sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, new Estimate(0.12, 0.05, 0.19))));
+    }
+
     @Test
     void aPartialVariationSaysSoAndLeavesTheRestOpen() throws IOException {
         String text = String.join("\n", new VariationText(FabricatedVariation.twoKeys(4)).lines());

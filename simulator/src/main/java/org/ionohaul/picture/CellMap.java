@@ -1,33 +1,31 @@
-package org.ionohaul.whatif;
+package org.ionohaul.picture;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.ionohaul.picture.Lettering;
-import org.ionohaul.picture.Picture;
-import org.ionohaul.picture.Plot;
-import org.ionohaul.picture.Scale;
-import org.ionohaul.picture.Shade;
-import org.ionohaul.picture.Svg;
 
 /**
- * Two keys at a time: the first key's values down, the second's across, every cell labelled.
+ * Two things at a time: the first one's values down, the second's across, every cell labelled where its label fits.
  *
- * @param down the first key
- * @param across the second key
+ * @param down the first
+ * @param across the second
  * @param cells row by row; fewer than combinations when it was interrupted
+ * @param shading which values are palest and darkest
  */
-record SweepMap(Side down, Side across, List<Place> cells) implements Picture {
+public record CellMap(Side down, Side across, List<Place> cells, Shading shading) implements Picture {
     private static final double CELL = 38;
+    private static final int MOST_IN_HALF = 12;
+    private static final int WHOLE = 1040;
     private static final double MOST_NAME = 90;
 
     /**
-     * One of the keys.
+     * What runs down or across.
      *
      * @param key its name
      * @param values its values
      */
-    record Side(String key, List<String> values) {}
+    public record Side(String key, List<String> values) {}
 
     /**
      * What stands in a cell.
@@ -37,7 +35,41 @@ record SweepMap(Side down, Side across, List<Place> cells) implements Picture {
      * @param mode place among the colours of the mode that it is about, if it is about one
      * @param value how much it is, if it can be told
      */
-    record Place(String label, String says, OptionalInt mode, OptionalDouble value) {}
+    public record Place(String label, String says, OptionalInt mode, OptionalDouble value) {}
+
+    /**
+     * From which value to which greys run.
+     *
+     * @param palest the value that is palest, as are those below it
+     * @param darkest the value that is darkest, as are those above it; no less than the other
+     */
+    public record Shading(double palest, double darkest) {
+        /** Shares: the same grey means the same share on every map. */
+        public static final Shading SHARES = new Shading(0, 1);
+
+        /** Returns the greys that tell the values of some cells apart best. */
+        public static Shading of(List<Place> cells) {
+            DoubleSummaryStatistics known =
+                    cells.stream().flatMapToDouble(it -> it.value().stream()).summaryStatistics();
+            return known.getCount() == 0 ? SHARES : new Shading(known.getMin(), known.getMax());
+        }
+
+        private String style(double value) {
+            double span = darkest - palest;
+            return Shade.style(span > 0 ? Math.max(0, Math.min(1, (value - palest) / span)) : 0);
+        }
+    }
+
+    /** Copies the list. */
+    public CellMap {
+        cells = List.copyOf(cells);
+    }
+
+    /** Many columns need the whole page, or no label fits. */
+    @Override
+    public int wide() {
+        return across.values().size() > MOST_IN_HALF ? WHOLE : Picture.super.wide();
+    }
 
     @Override
     public String svg(int width) {
@@ -49,16 +81,12 @@ record SweepMap(Side down, Side across, List<Place> cells) implements Picture {
         double left = Math.min(MOST_NAME, names) + svg.size() / 2;
         double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.key()) + 4;
         double wide = (width - left) / across.values().size();
-        double[] known = cells.stream()
-                .flatMapToDouble(it -> it.value().stream())
-                .sorted()
-                .toArray();
         for (int i = 0; i < cells.size(); i++) {
             Place cell = cells.get(i);
             double x = left + wide * (i % across.values().size());
             int row = i / across.values().size();
             double y = top + CELL * row;
-            String style = style(cell, known);
+            String style = style(cell);
             svg.rectangle("part " + style, x, y, wide - 2, CELL - 2, cell.says());
             svg.textInside("on " + style, x, y, wide - 2, CELL - 2, cell.label());
         }
@@ -84,14 +112,13 @@ record SweepMap(Side down, Side across, List<Place> cells) implements Picture {
         return svg.finished(bottom + Plot.roomForNames(svg, across.values(), wide));
     }
 
-    private static String style(Place cell, double[] known) {
+    private String style(Place cell) {
         if (cell.mode().isPresent()) {
             return "tint m" + cell.mode().getAsInt() % 7;
         }
         if (cell.value().isEmpty()) {
             return "open";
         }
-        double span = known[known.length - 1] - known[0];
-        return Shade.style(span > 0 ? (cell.value().getAsDouble() - known[0]) / span : 0);
+        return shading.style(cell.value().getAsDouble());
     }
 }
