@@ -75,7 +75,8 @@ public final class Main {
 
     private static CommandLine commandLine(Commands factory, List<Class<?>> commands) {
         CommandLine program = new CommandLine(new Main(), factory);
-        commands.forEach(program::addSubcommand);
+        // Made apart: only so are the options added that a command's questions make.
+        commands.forEach(it -> program.addSubcommand(new CommandLine(it, factory)));
         return program.setUsageHelpWidth(WIDTH)
                 .setExecutionStrategy(Main::runPlainly)
                 .setParameterExceptionHandler(Main::pointToHelp)

@@ -53,7 +53,7 @@ final class EveryPageInBrowserTest {
     @Test
     void everyKindOfPageIsThere() {
         assertEquals(
-                List.of("card", "learn", "net", "next", "place", "promise", "report", "runs", "sky", "story"),
+                List.of("card", "grid", "learn", "net", "next", "place", "promise", "report", "runs", "sky", "story"),
                 every.pages().stream()
                         .map(it -> String.valueOf(it.getFileName()).replace(".html", ""))
                         .distinct()
@@ -193,7 +193,11 @@ final class EveryPageInBrowserTest {
         try (DrivenChromium browser = found.orElseThrow()) {
             DrivenChromium.Tab tab = browser.tab(WIDTHS.get(0), HEIGHT);
             tab.open(report.toUri());
-            for (int i = 0; i < 40 && !tab.eval("document.activeElement.matches('.picture')").equals("true"); i++) {
+            for (int i = 0;
+                    i < 40
+                            && !tab.eval("document.activeElement.matches('.picture')")
+                                    .equals("true");
+                    i++) {
                 tab.press("Tab", 9);
             }
             String first = tab.eval("document.querySelector('.tip').textContent");

@@ -77,7 +77,7 @@ final class HostileTerminalTest {
         assertEquals(
                 ExitCode.DONE, run("trace", file, "--transfer", toml, "--trial", "1", "--out", results), err::toString);
         List<Path> files = everything();
-        assertEquals(5, files.size(), files::toString);
+        assertEquals(4, files.size(), files::toString);
         files.forEach(it -> assertTrue(it.startsWith(Path.of("a/b/c")) && it.getNameCount() == 5, it::toString));
     }
 

@@ -199,8 +199,7 @@ public final class DrivenChromium implements AutoCloseable {
 
         /** Prints the page on paper of so many inches and returns how many sheets that takes. */
         public int sheets(double wideInches, double highInches) {
-            JsonNode printed = command(
-                    "Page.printToPDF", Map.of("paperWidth", wideInches, "paperHeight", highInches));
+            JsonNode printed = command("Page.printToPDF", Map.of("paperWidth", wideInches, "paperHeight", highInches));
             byte[] pdf = Base64.getDecoder().decode(printed.get("data").asString());
             return new String(pdf, StandardCharsets.ISO_8859_1).split("/Type /Page\\b", -1).length - 1;
         }
