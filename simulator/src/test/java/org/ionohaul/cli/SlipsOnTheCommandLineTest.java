@@ -109,11 +109,15 @@ final class SlipsOnTheCommandLineTest {
 
     @Test
     void countsSharesAndDeadlinesAreWrittenAsInAScenario() {
-        String[] plain = {"promise", DEMO, "--trials", "20", "--by", "22 min", "--sure", "90 %"};
+        String[] plain = {
+            "promise", DEMO, "--trials", "20", "--by", "22 min", "--sure", "90 %", "--out", folder.toString()
+        };
         assertEquals(ExitCode.DONE, run(plain), err::toString);
         String asPlain = out.toString();
         out.getBuffer().setLength(0);
-        String[] otherwise = {"promise", DEMO, "--trials", "0.02k", "--by", "by 18:30", "--sure", "0,9"};
+        String[] otherwise = {
+            "promise", DEMO, "--trials", "0.02k", "--by", "by 18:30", "--sure", "0,9", "--out", folder.toString()
+        };
         assertEquals(ExitCode.DONE, run(otherwise), err::toString);
         assertEquals(asPlain, out.toString());
     }
