@@ -1,18 +1,14 @@
 package org.ionohaul.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import org.apache.commons.text.StringSubstitutor;
+import org.ionohaul.rendering.JarText;
 import org.ionohaul.scenario.Deadline;
 import org.ionohaul.scenario.Quantity;
 import org.ionohaul.scenario.WrongValue;
@@ -122,7 +118,7 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
         return new StringSubstitutor(values)
                 .setEnableUndefinedVariableException(true)
                 .setDisableSubstitutionInValues(true)
-                .replace(template());
+                .replace(JarText.beside(NewScenario.class, "new-scenario.toml"));
     }
 
     /** By the clock, a deadline is the next such time of day after pressing send. */
@@ -155,13 +151,5 @@ record NewScenario(Path file, List<String> modes, Map<Question, String> answers)
 
     private static String minutes(double seconds) {
         return Math.max(1, Math.round(Math.ceil(seconds / SECONDS_PER_MINUTE))) + " min";
-    }
-
-    private static String template() {
-        try (InputStream in = Objects.requireNonNull(NewScenario.class.getResourceAsStream("new-scenario.toml"))) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

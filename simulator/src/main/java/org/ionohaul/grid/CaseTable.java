@@ -16,10 +16,10 @@ import org.ionohaul.study.PlannedPoint;
  */
 public record CaseTable(String file, List<String> heads, List<CaseRow> rows) {
     /** What a head begins with whose cells are for people alone: the hour of a level, the name of a place. */
+    static final String LABEL = "label.";
+
     /** More stand too close side by side. */
     private static final int MOST_VALUES = 40;
-
-    static final String LABEL = "label.";
 
     /** Copies the lists. */
     public CaseTable {
@@ -53,14 +53,13 @@ public record CaseTable(String file, List<String> heads, List<CaseRow> rows) {
      * with 2 to 40 values; none if there are no such.
      */
     public List<Integer> mapped() {
-        for (int down = 0; down < heads.size(); down++) {
-            for (int across = down + 1; across < heads.size(); across++) {
-                if (isNarrow(down) && isNarrow(across) && values(List.of(down, across)) == rows.size()) {
-                    return List.of(down, across);
-                }
-            }
-        }
-        return List.of();
+        List<Integer> narrow =
+                IntStream.range(0, heads.size()).boxed().filter(this::isNarrow).toList();
+        return narrow.stream()
+                .flatMap(down -> narrow.stream().filter(it -> it > down).map(across -> List.of(down, across)))
+                .filter(it -> values(it) == rows.size())
+                .findFirst()
+                .orElse(List.of());
     }
 
     private boolean isNarrow(int column) {

@@ -21,6 +21,7 @@ import org.ionohaul.report.CaseName;
 import org.ionohaul.report.StudyWords;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
+import org.ionohaul.statistics.Estimate;
 
 /**
  * A grid as a page: for each case maps of the best mode, of the first deadline's chance and of the time to plan for, by two
@@ -146,7 +147,7 @@ public final class GridPage {
             for (int column = 0; column < map.across().size(); column++) {
                 String where = map.down().get(row) + ", " + map.across().get(column);
                 Optional<GridMap.Place> place = map.places().get(row).get(column);
-                cells.add(place.map(it -> cell.apply(it, where + "\n" + line(it)))
+                cells.add(place.map(it -> cell.apply(it, where + "\n" + words.names(it.leaders()) + "; " + details(it)))
                         .orElse(new CellMap.Place(
                                 "", where + "\nno such row", OptionalInt.empty(), OptionalDouble.empty())));
             }
@@ -156,7 +157,7 @@ public final class GridPage {
 
     private CellMap.Place bestCell(GridMap.Place place, String says) {
         return new CellMap.Place(
-                place.leaders().isEmpty() ? "none" : words.letters(place.leaders()),
+                letters(place),
                 says,
                 place.leaders().size() == 1
                         ? order.of(words.title(place.leaders().get(0)))
@@ -171,7 +172,7 @@ public final class GridPage {
                         .orElse(""),
                 says,
                 OptionalInt.empty(),
-                place.firstDeadline().stream().mapToDouble(it -> it.value()).findFirst());
+                place.firstDeadline().stream().mapToDouble(Estimate::value).findFirst());
     }
 
     private static CellMap.Place timeCell(GridMap.Place place, String says) {
@@ -183,14 +184,9 @@ public final class GridPage {
                 isReached ? OptionalDouble.of(place.safeNinthSeconds()) : OptionalDouble.empty());
     }
 
-    private String line(GridMap.Place place) {
-        return Stream.of(
-                        Optional.of(words.names(place.leaders())),
-                        place.firstDeadline().map(it -> Cells.chance(it).line()),
-                        Optional.of(time(place)))
-                .flatMap(Optional::stream)
-                .reduce((before, after) -> before + "; " + after)
-                .orElseThrow();
+    /** The first deadline's chance with its interval, and the time to plan for. */
+    private static String details(GridMap.Place place) {
+        return place.firstDeadline().map(it -> Cells.chance(it).line() + "; ").orElse("") + time(place);
     }
 
     private static String time(GridMap.Place place) {
@@ -215,12 +211,10 @@ public final class GridPage {
     }
 
     private Cell cell(Optional<GridMap.Place> place) {
-        return place.map(it -> new Cell(
-                        it.leaders().isEmpty() ? "none" : words.letters(it.leaders()),
-                        it.firstDeadline()
-                                        .map(chance -> Cells.chance(chance).line() + "; ")
-                                        .orElse("")
-                                + time(it)))
-                .orElse(Cell.of("-"));
+        return place.map(it -> new Cell(letters(it), details(it))).orElse(Cell.of("-"));
+    }
+
+    private String letters(GridMap.Place place) {
+        return place.leaders().isEmpty() ? "none" : words.letters(place.leaders());
     }
 }

@@ -23,6 +23,7 @@ import org.ionohaul.foresight.Situation;
 import org.ionohaul.livepage.LessonView.Filled;
 import org.ionohaul.livepage.PageServer.Answer;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.JarText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -54,7 +55,7 @@ public final class LessonPage implements ServedPage {
         PageServer server = PageServer.on(port);
         LessonPage page = new LessonPage(lesson, server);
         server.answer("/", page::page, false);
-        server.answer("/lesson.js", it -> PageServer.script(PageServer.resource("lesson.js")), false);
+        server.answer("/lesson.js", it -> PageServer.script(JarText.beside(LessonPage.class, "lesson.js")), false);
         server.start();
         return page;
     }

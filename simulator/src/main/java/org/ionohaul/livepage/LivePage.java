@@ -16,6 +16,7 @@ import java.util.TimerTask;
 import org.ionohaul.analysis.Findings;
 import org.ionohaul.livepage.PageServer.Answer;
 import org.ionohaul.rendering.FolderName;
+import org.ionohaul.rendering.JarText;
 import org.ionohaul.rendering.PageScript;
 import org.ionohaul.report.SummaryJson;
 import org.ionohaul.scenario.Provenance;
@@ -70,7 +71,7 @@ public final class LivePage implements ServedPage {
 
     private void start() {
         server.answer("/", this::page, false);
-        server.answer("/page.js", it -> PageServer.script(PageServer.resource("page.js")), false);
+        server.answer("/page.js", it -> PageServer.script(JarText.beside(LivePage.class, "page.js")), false);
         server.answer("/pictures.js", it -> PageServer.script(PageScript.pictures()), false);
         server.answer("/answer", this::answer, true);
         server.answer("/scenario.toml", this::saved, false);

@@ -3,15 +3,12 @@ package org.ionohaul.livepage;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ExecutorService;
@@ -153,17 +150,8 @@ final class PageServer implements AutoCloseable {
         return text.toString();
     }
 
-    /** Returns a script that lies beside this class. */
+    /** Returns a script as an answer. */
     static Answer script(String text) {
         return new Answer(200, "text/javascript; charset=utf-8", text);
-    }
-
-    /** Returns a text that stands in the jar beside this class. */
-    static String resource(String name) {
-        try (InputStream in = Objects.requireNonNull(PageServer.class.getResourceAsStream(name))) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -1,8 +1,5 @@
 package org.ionohaul.rendering;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -10,8 +7,8 @@ import java.util.Base64;
 
 /** The one script of a page, which stands in the page itself. */
 public final class PageScript {
-    private static final String PICTURES = resource("pictures.js");
-    private static final String TEXT = resource("page.js") + PICTURES;
+    private static final String PICTURES = JarText.beside(PageScript.class, "pictures.js");
+    private static final String TEXT = JarText.beside(PageScript.class, "page.js") + PICTURES;
     private static final String HASH = sha256(TEXT);
 
     private PageScript() {}
@@ -37,17 +34,6 @@ public final class PageScript {
             return "sha256-" + Base64.getEncoder().encodeToString(hash);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    private static String resource(String name) {
-        try (InputStream in = PageScript.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("not in the jar: " + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

@@ -31,6 +31,24 @@ record Group(String name, String meaning, List<Key<?>> keys, List<Group> parts, 
         return new Group(name, meaning, keys, parts, true);
     }
 
+    /**
+     * Returns the keys but for some.
+     *
+     * <p>Told apart by name: how to compare whole records is put together at run time, and would delay every start.
+     */
+    List<Key<?>> keysBut(Key<?>... left) {
+        return keys.stream()
+                .filter(it -> Stream.of(left).noneMatch(other -> other.name().equals(it.name())))
+                .toList();
+    }
+
+    /** Returns the headings below this one but for some, told apart as keys are. */
+    List<Group> partsBut(Group... left) {
+        return parts.stream()
+                .filter(it -> Stream.of(left).noneMatch(other -> other.name().equals(it.name())))
+                .toList();
+    }
+
     /** Returns whether a name may stand under this heading. */
     boolean has(String other) {
         return keys.stream().anyMatch(it -> it.name().equals(other))

@@ -96,10 +96,7 @@ record ModeFiles(TomlFolder folder, Map<String, String> overrides, Notes notes) 
      * a scenario from somebody else could ask for any file, and what it holds would stand in the messages.
      */
     private Mode read(Section top, int index, Path file) {
-        Map<String, String> own = overridesOf(TomlFolder.nameOf(file));
-        Read found = own.isEmpty()
-                ? RememberedFiles.mode(folder.files(), file, () -> Read.of(file, folder.files(), own))
-                : Read.of(file, folder.files(), own);
+        Read found = RememberedFiles.mode(folder.files(), file, overridesOf(TomlFolder.nameOf(file)));
         boolean isTold = isNearby(file);
         if (!found.problems().isEmpty() && !isTold) {
             refuse(

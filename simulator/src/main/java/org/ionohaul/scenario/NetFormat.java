@@ -255,30 +255,17 @@ final class NetFormat {
     static final Key<Integer> COUNT =
             Key.of("count", "count", Kind.count(), 14L, "How many stations there are of this kind, 1 to 500.");
 
-    /**
-     * What an end of a pair has, but for how patient the operator of a pair is.
-     *
-     * <p>Told apart by name: how to compare whole records is put together at run time, and would delay every start.
-     */
-    private static final List<Key<?>> END_KEYS = ScenarioFormat.NEAR.keys().stream()
-            .filter(it -> !it.name().equals(ScenarioFormat.PATIENCE.name()))
-            .toList();
+    /** What an end of a pair has, but for how patient the operator of a pair is. */
+    private static final List<Key<?>> END_KEYS = ScenarioFormat.NEAR.keysBut(ScenarioFormat.PATIENCE);
 
     /** A measured series belongs to one path, and a net has many. */
-    private static final List<Group> END_PARTS = ScenarioFormat.NEAR.parts().stream()
-            .filter(it -> !it.name().equals(ScenarioFormat.READINGS.name()))
-            .toList();
+    private static final List<Group> END_PARTS = ScenarioFormat.NEAR.partsBut(ScenarioFormat.READINGS);
 
     static final Group AT_GATEWAY = new Group(
             "gateway",
             "How the gateway hears these stations; what is left out is as under gateway at the top.",
-            END_KEYS.stream()
-                    .filter(it -> !it.name().equals(ScenarioFormat.END_NAME.name()))
-                    .toList(),
-            END_PARTS.stream()
-                    .filter(it -> !it.name().equals(ScenarioFormat.STATION.name())
-                            && !it.name().equals(ScenarioFormat.FOLD_BACK.name()))
-                    .toList(),
+            ScenarioFormat.NEAR.keysBut(ScenarioFormat.PATIENCE, ScenarioFormat.END_NAME),
+            ScenarioFormat.NEAR.partsBut(ScenarioFormat.READINGS, ScenarioFormat.STATION, ScenarioFormat.FOLD_BACK),
             false);
     static final Group GATEWAY = new Group(
                     "gateway",

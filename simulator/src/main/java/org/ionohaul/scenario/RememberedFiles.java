@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import org.tomlj.TomlParseResult;
 
 /** Files that are read and taken apart once, however many scenarios are made of them. */
@@ -37,11 +36,11 @@ final class RememberedFiles implements SourceFiles {
         return known;
     }
 
-    /** Returns what reading a mode file comes to in which nothing is replaced. */
-    static ModeFiles.Read mode(SourceFiles files, Path file, Supplier<ModeFiles.Read> reading) {
-        return files instanceof RememberedFiles remembered
-                ? remembered.modes.computeIfAbsent(file, it -> reading.get())
-                : reading.get();
+    /** Returns what reading a mode file comes to; read once if nothing in it is replaced. */
+    static ModeFiles.Read mode(SourceFiles files, Path file, Map<String, String> overrides) {
+        return files instanceof RememberedFiles remembered && overrides.isEmpty()
+                ? remembered.modes.computeIfAbsent(file, it -> ModeFiles.Read.of(it, files, overrides))
+                : ModeFiles.Read.of(file, files, overrides);
     }
 
     @Override
