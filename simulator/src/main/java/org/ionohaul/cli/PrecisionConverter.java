@@ -14,8 +14,8 @@ import picocli.CommandLine.TypeConversionException;
  */
 public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
     private static final String NUMBER = "(\\d{1,2}(?:\\.\\d+)?)";
-    private static final Pattern DEADLINES = Pattern.compile(
-            "p\\(deadline\\)(?: above or below " + NUMBER + " ?%)? within " + NUMBER + " points?");
+    private static final Pattern DEADLINES =
+            Pattern.compile("p\\(deadline\\)(?: above or below " + NUMBER + " ?%)? within " + NUMBER + " points?");
     private static final Pattern QUANTILE =
             Pattern.compile("(?:median|" + NUMBER + " ?%) ?(?:time)? ?within " + NUMBER + " ?%");
 
@@ -39,8 +39,9 @@ public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
             throw new TypeConversionException(
                     "\"" + value + "\" cannot be reached: write a share of" + " trials and a width above 0");
         }
-        throw new TypeConversionException("\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
-                + " \"P(deadline) above or below 90 % within 2 points\", \"median within 5 %\" or \"90 % time within 5 %\"");
+        throw new TypeConversionException(
+                "\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
+                        + " \"P(deadline) above or below 90 % within 2 points\", \"median within 5 %\" or \"90 % time within 5 %\"");
     }
 
     private static double share(String percent) {

@@ -109,7 +109,8 @@ public sealed interface PrecisionGoal extends Serializable {
             return transfer.deadlinesSeconds().stream()
                     .map(deadline ->
                             modes.stream().map(it -> it.atMost(deadline)).toList())
-                    .allMatch(kept -> kept.stream().anyMatch(it -> it.exact(SURE).low() > share)
+                    .allMatch(kept -> kept.stream()
+                                    .anyMatch(it -> it.exact(SURE).low() > share)
                             || kept.stream().allMatch(it -> it.exact(SURE).high() < share)
                             || kept.stream().allMatch(it -> isWithin(halfWidth, it)));
         }
