@@ -60,8 +60,7 @@ final class CaseTableReaderTest {
     @DisplayName("a table that another jar reads is told as such, before a byte of it is taken for text")
     void parquet() {
         ScenarioProblems wrong = assertThrows(
-                ScenarioProblems.class,
-                () -> CaseTableReader.read(SourceFiles.of(Map.of()), Path.of("cases.parquet")));
+                ScenarioProblems.class, () -> CaseTableReader.read(SourceFiles.of(Map.of()), Path.of("cases.parquet")));
         assertTrue(wrong.problems().get(0).remedy().contains("spark-submit"), wrong::toString);
     }
 
