@@ -21,6 +21,7 @@ final class HeardInstant {
 
     /** Power of samples that no burst strikes, over that of what came: it does not depend on how strong they are. */
     private final double quietPower;
+
     private final Leakage leakage;
     private final double[] signal;
     private final double[] noise;
@@ -95,7 +96,12 @@ final class HeardInstant {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
         double through = through(reach);
-        keep(level, gain * defence.amplitude(reach) / through, gain * gain * defence.power(reach) / through, burst, without);
+        keep(
+                level,
+                gain * defence.amplitude(reach) / through,
+                gain * gain * defence.power(reach) / through,
+                burst,
+                without);
         return through;
     }
 
