@@ -27,7 +27,7 @@ public enum ArqScheme {
     }
 
     /** Returns whether an answer is one of two words, which comes whatever was decoded. */
-    boolean answersEach() {
+    public boolean answersEach() {
         return this == ASKED_REPEAT || this == ALTERNATING;
     }
 }
