@@ -208,8 +208,12 @@ final class ModeFormat {
     static final Group CALL = burst("call", "The burst that dials, and its answer.");
     static final Group CONTROL = burst("control", "The burst of introductions, offers, polls and hang-up.");
 
-    static final Key<ArqScheme> SCHEME =
-            Key.of("scheme", "scheme", Kind.choice(ArqScheme.class), "selective-repeat", "Which frames go out again. With asked-repeat and alternating each over, one frame, is answered by go on or"
+    static final Key<ArqScheme> SCHEME = Key.of(
+            "scheme",
+            "scheme",
+            Kind.choice(ArqScheme.class),
+            "selective-repeat",
+            "Which frames go out again. With asked-repeat and alternating each over, one frame, is answered by go on or"
                     + " repeat, whatever was decoded, and an answer taken for the other is acted upon; with alternating"
                     + " frames carry no numbers, so that nobody notices one that is taken in twice or never.");
     static final Key<Integer> WINDOW =

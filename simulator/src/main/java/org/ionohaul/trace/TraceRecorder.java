@@ -98,7 +98,9 @@ public final class TraceRecorder implements SessionTrace {
             case INTRODUCTION, INTRODUCTION_ANSWER -> name + " " + (burst.number() + 1);
             case OFFER -> "offer of file " + (burst.number() + 1) + ", " + burst.bytes() + " bytes";
             case ACCEPT -> "accept file " + (burst.number() + 1) + " from byte " + burst.bytes();
-            case ACKNOWLEDGEMENT -> (burst.asksAgain() ? "request to repeat from" : name + " up to") + " byte " + burst.bytes() + measured(burst.snrDb());
+            case ACKNOWLEDGEMENT ->
+                (burst.asksAgain() ? "request to repeat from" : name + " up to") + " byte " + burst.bytes()
+                        + measured(burst.snrDb());
             default -> name;
         };
     }
@@ -171,7 +173,9 @@ public final class TraceRecorder implements SessionTrace {
 
     @Override
     public void onWrongReply(End at, boolean asRepeat, long atNanos) {
-        String says = asRepeat ? "takes leave to go on for a request to repeat" : "takes a request to repeat for leave to go on";
+        String says = asRepeat
+                ? "takes leave to go on for a request to repeat"
+                : "takes a request to repeat for leave to go on";
         note(Kind.STAGE, at, says + ", and does not know", 0, atNanos);
     }
 

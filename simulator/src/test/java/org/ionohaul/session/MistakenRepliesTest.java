@@ -40,8 +40,8 @@ final class MistakenRepliesTest {
     /** Loses those blocks, counted as they are sent from 1, and takes those replies for the other one. */
     private SessionResult run(ArqScheme scheme, int blocks, Set<Integer> lost, Set<Integer> mistaken) {
         Bench bench = bench(scheme, blocks);
-        bench.dataRates = List.of(PlainWaveform.certain(BLOCK_BYTES, 0, 210 * Bench.MILLI)
-                .with(failing(lost)));
+        bench.dataRates =
+                List.of(PlainWaveform.certain(BLOCK_BYTES, 0, 210 * Bench.MILLI).with(failing(lost)));
         bench.acknowledgement = new WrongFrames(
                 PlainWaveform.certain(0, 0, 70 * Bench.MILLI).with(failing(mistaken)), right -> 1 - right);
         return bench.run(0);
@@ -139,8 +139,8 @@ final class MistakenRepliesTest {
     void textThatMayBeWrongMayEndTooEarly() {
         Bench bench = bench(ArqScheme.ALTERNATING, 2);
         bench.cargo = bench.cargo.acceptingErrors(true);
-        bench.dataRates = List.of(
-                PlainWaveform.certain(BLOCK_BYTES, 0, 210 * Bench.MILLI).with(failing(Set.of(2))));
+        bench.dataRates =
+                List.of(PlainWaveform.certain(BLOCK_BYTES, 0, 210 * Bench.MILLI).with(failing(Set.of(2))));
         bench.acknowledgement = new WrongFrames(
                 PlainWaveform.certain(0, 0, 70 * Bench.MILLI).with(failing(Set.of(2))), right -> 1 - right);
         SessionResult result = bench.run(0);

@@ -358,7 +358,9 @@ final class WaveformsTest {
         double ber = 0.2;
         Coding tones = Coding.oneByOne(Modulation.FSK2, 100, 1);
         Waveform waveform = Waveforms.of(
-                burst(0, new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 0, 7, FrameCheck.CONTROL_SIGNAL, 0.07, 0)),
+                burst(
+                        0,
+                        new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 0, 7, FrameCheck.CONTROL_SIGNAL, 0.07, 0)),
                 NARROW,
                 Combining.NONE);
         double ebN0 = -2 * Math.log(2 * ber);
