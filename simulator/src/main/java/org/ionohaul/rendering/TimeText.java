@@ -64,7 +64,7 @@ public final class TimeText {
         long tens = roundedUp(length, 10);
         return tens < PLANNED_IN_SECONDS
                 ? tens + " s"
-                : length(roundedUp(length, length <= PLANNED_IN_HALF_MINUTES ? MINUTE / 2 : MINUTE));
+                : length((double) roundedUp(length, length <= PLANNED_IN_HALF_MINUTES ? MINUTE / 2 : MINUTE));
     }
 
     private static long roundedUp(double seconds, int step) {

@@ -178,8 +178,8 @@ final class AnswerText {
         return rows.stream()
                 .mapToInt(row -> IntStream.range(0, columns.size())
                         .filter(i -> columns.get(i) < row.size())
-                        .map(i -> wrapped(row.get(columns.get(i)), widths.get(i))
-                                .size())
+                        .map(i ->
+                                wrapped(row.get(columns.get(i)), widths.get(i)).size())
                         .max()
                         .orElse(0))
                 .sum();

@@ -53,8 +53,7 @@ final class DemoAnswerTest {
 
     @BeforeAll
     static void make() throws ScenarioProblems, IOException {
-        Scenario scenario =
-                ScenarioReader.read(SourceFiles.DISK, Path.of("../scenarios/river-watch.toml"), Map.of());
+        Scenario scenario = ScenarioReader.read(SourceFiles.DISK, Path.of("../scenarios/river-watch.toml"), Map.of());
         List<CaseTrials> cases = new ArrayList<>();
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
@@ -107,8 +106,9 @@ final class DemoAnswerTest {
         assertEquals(
                 4,
                 lines.stream()
-                        .filter(it -> it.matches(
-                                ".* (ahead of|first, before) .*: where both get through, it needs .* less, mostly on waiting in silence\\."))
+                        .filter(
+                                it -> it.matches(
+                                        ".* (ahead of|first, before) .*: where both get through, it needs .* less, mostly on waiting in silence\\."))
                         .count(),
                 text);
     }
