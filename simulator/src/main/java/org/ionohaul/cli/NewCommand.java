@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
             "Writes a scenario file of your own link, with remarks: what you answer, and for everything else a default with"
                     + " its source beside it. The file is checked before it is written; nothing is replaced.",
             "",
-            "Asks ten questions; with any of the options below it asks none and takes defaults for the rest.",
+            "Asks eleven questions; with any of the options below it asks none and takes defaults for the rest.",
             ""
         },
         modelTransformer = NewCommand.QuestionOptions.class,
@@ -119,7 +119,7 @@ final class NewCommand implements Callable<Integer> {
     /** Asks on the terminal, each question until its answer makes sense; an empty line takes the default. */
     private NewScenario asked(NewScenario blank) {
         BufferedReader answers = new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
-        print("Ten questions; Enter takes what stands in brackets.");
+        print("Eleven questions; Enter takes what stands in brackets.");
         NewScenario scenario = blank;
         for (Question question : Question.values()) {
             scenario = asked(question, scenario, answers);
@@ -130,11 +130,13 @@ final class NewCommand implements Callable<Integer> {
     private NewScenario asked(Question question, NewScenario before, BufferedReader answers) {
         while (true) {
             print(question.asks() + "? [" + question.standsIn() + "]");
-            Optional<String> answer = line(answers);
-            if (answer.isEmpty() || answer.get().isBlank()) {
+            String answer = line(answers)
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(), "The answers ended before the last question; nothing was written."));
+            if (answer.isBlank()) {
                 return before;
             }
-            NewScenario after = before.answered(question, answer.get().strip());
+            NewScenario after = before.answered(question, answer.strip());
             Optional<String> problem = problem(after);
             if (problem.isEmpty()) {
                 return after;

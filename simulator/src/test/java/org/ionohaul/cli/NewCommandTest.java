@@ -87,12 +87,34 @@ final class NewCommandTest {
 
     @Test
     void questionsAreAskedUntilTheAnswerMakesSense() throws ScenarioProblems {
-        assertEquals(ExitCode.DONE, answering("Hill Top\n\n12 parsecs\n500 km\n\n\n\nS12\nS9\n"), err::toString);
+        assertEquals(
+                ExitCode.DONE,
+                answering("Hill Top\n\n12 parsecs\n500 km\n85 m\n40 m\n\n\n\nS12\nS9\n\n\n\n"),
+                err::toString);
         Scenario scenario = ScenarioReader.read(file());
         assertEquals("Hill Top", scenario.near().name());
         assertEquals(2, times(out.toString(), "How far apart are they"), out::toString);
+        assertEquals(2, times(out.toString(), "On which band"), out::toString);
         assertEquals(
                 2, times(out.toString(), "What does your meter show while the other station sends"), out::toString);
+    }
+
+    /** Who is asked and goes away has answered nothing: no default stands in for what was left open. */
+    @Test
+    void answersThatEndEarlyWriteNothing() {
+        assertEquals(ExitCode.BAD_INPUT, answering("Hill Top\n\n320\n"));
+        assertTrue(err.toString().startsWith("The answers ended before the last question"), err::toString);
+        assertFalse(Files.exists(file()));
+    }
+
+    @Test
+    void surroundingsStandInForANoiseThatNobodyRead() throws IOException, ScenarioProblems {
+        assertEquals(ExitCode.DONE, run("--band", "40 m", "--far-noise", "Quiet rural"), err::toString);
+        String text = Files.readString(file());
+        assertTrue(text.contains("\nnoise = \"S3\" "), text);
+        assertTrue(text.contains("\nnoise-environment = \"quiet-rural\"\n"), text);
+        assertTrue(text.contains("\nfrequency = \"7.05 MHz\"\n"), text);
+        assertEquals("Gateway", ScenarioReader.read(file()).far().name());
     }
 
     @Test
