@@ -140,8 +140,8 @@ public final class LearnedText {
 
     private String name(Unknown unknown) {
         return (unknown.isGap()
-                        ? KeyName.of(learned.scenario(), "modes." + unknown.key() + ".gap")
-                        : KeyName.of(learned.scenario(), unknown.key()))
+                                ? KeyName.of(learned.scenario(), "modes." + unknown.key() + ".gap")
+                                : KeyName.of(learned.scenario(), unknown.key()))
                         .words()
                 + unknown.day()
                         .map(day -> day.date().map(it -> " on " + it).orElse(" on that day"))

@@ -93,8 +93,7 @@ record Controls(List<Group> groups, List<String> cases) {
         add(
                 groups,
                 "How it is simulated",
-                Stream.concat(
-                        offer.modes(modesInFolder), offer.all(HOW, "").map(Controls::alike)));
+                Stream.concat(offer.modes(modesInFolder), offer.all(HOW, "").map(Controls::alike)));
         return new Controls(
                 groups,
                 CaseName.all(scenario, List.of()).stream()

@@ -63,7 +63,8 @@ public record CaseSection(
                 SpreadWords.ofBest(scenario, summary, spreads).orElse(""),
                 SpreadWords.table(
                         scenario,
-                        summary.modes().stream().map(it -> it.mode().title()).toList(), spreads),
+                        summary.modes().stream().map(it -> it.mode().title()).toList(),
+                        spreads),
                 CaseTables.comparisons(summary),
                 CaseWords.differences(
                         scenario, summary, differences, summary.pairs().size()));

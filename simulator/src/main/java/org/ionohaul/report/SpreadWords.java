@@ -26,7 +26,10 @@ final class SpreadWords {
     static Optional<String> ofBest(Scenario scenario, CaseSummary summary, List<Optional<SpreadSplit>> spreads) {
         return spreads.get(summary.leaders().first())
                 .map(it -> sentence(
-                        scenario, summary.best().mode().title(), summary.transfer().deadlinesSeconds(), it));
+                        scenario,
+                        summary.best().mode().title(),
+                        summary.transfer().deadlinesSeconds(),
+                        it));
     }
 
     /**
@@ -64,8 +67,7 @@ final class SpreadWords {
                 .orElseGet(() -> nothing(split));
     }
 
-    private static String advice(
-            List<Double> deadlinesSeconds, InputShare most, String name, List<String> worth) {
+    private static String advice(List<Double> deadlinesSeconds, InputShare most, String name, List<String> worth) {
         String opening = worth.size() == 1
                 ? "Measuring " + name + " is worth most"
                 : "Measuring " + LeaderWords.or(worth) + " is worth most, between which the trials do not tell";

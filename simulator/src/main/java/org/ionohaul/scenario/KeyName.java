@@ -135,9 +135,7 @@ public record KeyName(String quantity, String place) {
         String number = numbers.isEmpty() ? "1" : numbers.get(numbers.size() - 1);
         String name = NAMES.getOrDefault(
                 String.join(".", words), String.join(" ", words).replace('-', ' '));
-        return name.contains("#")
-                ? name.replace("#", number)
-                : number.equals("1") ? name : name + ", no. " + number;
+        return name.contains("#") ? name.replace("#", number) : number.equals("1") ? name : name + ", no. " + number;
     }
 
     private static boolean isNumber(String part) {

@@ -79,7 +79,10 @@ record BestStrip(List<Bar> bars) implements Picture {
                 "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
                         + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
                 "A bar a value of "
-                        + KeyName.of(variation.scenario(), variation.sweeps().get(0).key()).words() + ". "
+                        + KeyName.of(
+                                        variation.scenario(),
+                                        variation.sweeps().get(0).key())
+                                .words() + ". "
                         + bars.stream().map(Bar::says).collect(Collectors.joining("; ")) + ".",
                 new BestStrip(bars),
                 tables.best(caseIndex));

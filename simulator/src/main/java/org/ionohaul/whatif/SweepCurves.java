@@ -34,7 +34,9 @@ final class SweepCurves {
         this.tables = tables;
         this.caseIndex = caseIndex;
         this.axis = SweepAxis.of(
-                KeyName.of(variation.scenario(), variation.sweeps().get(0).key()).words(), variation.sweeps().get(0));
+                KeyName.of(variation.scenario(), variation.sweeps().get(0).key())
+                        .words(),
+                variation.sweeps().get(0));
     }
 
     List<Chart> charts(String id) {

@@ -159,11 +159,7 @@ final class SweepMaps {
                 "A map with " + down.name() + " down and " + across.name() + " across, from "
                         + places.get(0).says().replace("\n", ": ") + ", to "
                         + places.get(places.size() - 1).says().replace("\n", ": ") + ".",
-                new CellMap(
-                        down,
-                        across,
-                        places,
-                        shading.apply(places)),
+                new CellMap(down, across, places, shading.apply(places)),
                 tables.map(title, caseIndex, cell));
     }
 

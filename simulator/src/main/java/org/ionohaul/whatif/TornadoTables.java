@@ -39,7 +39,12 @@ final class TornadoTables {
                 heads,
                 tornado.ranked(caseIndex, mode).stream()
                         .flatMap(bar -> Stream.of(bar.low(), bar.high())
-                                .map(end -> row(KeyName.of(tornado.scenario(), bar.key()).words(), end, caseIndex, mode)))
+                                .map(end -> row(
+                                        KeyName.of(tornado.scenario(), bar.key())
+                                                .words(),
+                                        end,
+                                        caseIndex,
+                                        mode)))
                         .toList());
     }
 
@@ -47,7 +52,11 @@ final class TornadoTables {
     Table best(int caseIndex, List<Double> deadlinesSeconds) {
         Stream<List<Cell>> ends = tornado.bars().stream()
                 .flatMap(bar -> Stream.of(bar.low(), bar.high())
-                        .map(end -> best(TornadoWords.end(tornado.scenario(), bar.key(), end), end, caseIndex, deadlinesSeconds)));
+                        .map(end -> best(
+                                TornadoWords.end(tornado.scenario(), bar.key(), end),
+                                end,
+                                caseIndex,
+                                deadlinesSeconds)));
         return new Table(
                 "Which mode is best, and by how much",
                 Stream.of("input", "best", "margin").map(Cell::of).toList(),

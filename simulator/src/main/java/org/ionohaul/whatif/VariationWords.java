@@ -25,7 +25,12 @@ final class VariationWords {
     String basis() {
         return SizeText.grouped(variation.scenario().trials())
                 + " simulated trials a value, the same skies for every value and mode, seed "
-                + variation.scenario().seed() + ". Varied: " + String.join(" and ", keys().stream().map(it -> KeyName.withKey(variation.scenario(), it)).toList()) + ".";
+                + variation.scenario().seed() + ". Varied: "
+                + String.join(
+                        " and ",
+                        keys().stream()
+                                .map(it -> KeyName.withKey(variation.scenario(), it))
+                                .toList()) + ".";
     }
 
     /** Returns the warning on a variation that was interrupted; empty for any other. */

@@ -366,7 +366,11 @@ final class EveryPageInBrowserTest {
                 "4m20s-4m20s")) {
             assertFalse(refused("here", each).isEmpty(), each);
         }
-        assertEquals("", refused("here", "4m20s-4m21s, 2 kB to 2.5 kB, 0:00 to 0:20, SNR at Flood desk (far.snr), modes/a.toml, --set far.snr=1"));
+        assertEquals(
+                "",
+                refused(
+                        "here",
+                        "4m20s-4m21s, 2 kB to 2.5 kB, 0:00 to 0:20, SNR at Flood desk (far.snr), modes/a.toml, --set far.snr=1"));
     }
 
     @Test

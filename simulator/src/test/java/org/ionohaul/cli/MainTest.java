@@ -160,7 +160,9 @@ final class MainTest {
         String base = Files.readString(folder.resolve("river-watch-41/summary.json"));
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "near.snr=9 dB")), err::toString);
         assertTrue(
-                out.toString().contains("What if: SNR at Osier Weir (near.snr) = 9 dB (the rest as in the file)\n\nRiver watch"),
+                out.toString()
+                        .contains(
+                                "What if: SNR at Osier Weir (near.snr) = 9 dB (the rest as in the file)\n\nRiver watch"),
                 out::toString);
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "near.snr=9_dB")), err::toString);
         assertEquals(ExitCode.DONE, run(study("--trials", "10", "--set", "trials=9")), err::toString);
@@ -580,7 +582,8 @@ final class MainTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"vary, PARTIAL: interrupted after 3 of 7 values.", "tornado, PARTIAL: interrupted after 1 of 2 inputs."})
+    @CsvSource({"vary, PARTIAL: interrupted after 3 of 7 values.", "tornado, PARTIAL: interrupted after 1 of 2 inputs."
+    })
     void anInterruptedVariationKeepsItsPointsAndGoesOnToTheSameBytes(String kind, String warning) throws IOException {
         String[] asked = kind.equals("vary")
                 ? vary("near.snr=6..18 dB")

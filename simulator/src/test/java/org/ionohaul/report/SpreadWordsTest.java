@@ -41,8 +41,9 @@ final class SpreadWordsTest {
                 List.of(input("far.snr", 0.35, 1e-9), input("near.snr", 0.36, 1e-9)),
                 List.of("near.snr", "far.snr"));
         assertTrue(SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0), split)
-                .contains("Measuring SNR at Weir Cottage or SNR at Flood Desk is worth most, between which the trials do not tell: SNR at Weir Cottage"
-                        + " would move"));
+                .contains(
+                        "Measuring SNR at Weir Cottage or SNR at Flood Desk is worth most, between which the trials do not tell: SNR at Weir Cottage"
+                                + " would move"));
     }
 
     /** All trials keep the second deadline, so that nothing moves its chance. */
