@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -64,7 +65,7 @@ final class DemoAnswerTest {
     }
 
     private static List<ModeTrials> modes(Scenario scenario, Transfer transfer, Direction direction) {
-        Made made = MADE.get(transfer.name() + " " + direction);
+        Made made = Objects.requireNonNull(MADE.get(transfer.name() + " " + direction));
         int trials = scenario.trials();
         return IntStream.range(0, scenario.modes().size())
                 .mapToObj(mode -> new ModeTrials(

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -19,8 +18,6 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What a study prints first. */
 final class FirstScreenTest {
-    private static final Path DEMO = Path.of("../scenarios/river-watch.toml");
-
     private static List<String> lines(Findings findings, int width) {
         return new FirstScreen(findings.result(), findings.summary(), width)
                 .lines().stream().map(StyledLine::text).toList();
