@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.ionohaul.rendering.FolderName;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.scenario.InputFile;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -79,7 +80,7 @@ final class ScenarioChoice {
                         .filter(told::add)
                         .toList(),
                 spec.commandLine().getErr());
-        tellWhatIf(without);
+        tellWhatIf(understood.scenario(), without);
         return understood;
     }
 
@@ -116,10 +117,10 @@ final class ScenarioChoice {
     }
 
     /** Says once what is not as in the file. */
-    private void tellWhatIf(Set<String> without) {
+    private void tellWhatIf(Scenario scenario, Set<String> without) {
         String changed = whatIf().entrySet().stream()
                 .filter(change -> !without.contains(change.getKey()))
-                .map(change -> change.getKey() + " = " + change.getValue())
+                .map(change -> KeyName.withKey(scenario, change.getKey()) + " = " + change.getValue())
                 .collect(Collectors.joining("; "));
         if (!changed.isEmpty() && !isWhatIfTold) {
             TextWrap.lines("What if: " + changed + " (the rest as in the file)", "", WIDTH)

@@ -234,7 +234,8 @@ final class StudyCommand implements Callable<Integer> {
         if (!isFull) {
             print("--full prints all tables; report.html has pictures.");
         }
-        print("Written to " + written.path() + ": " + ResultFolder.names(files));
+        TextWrap.lines("Written to " + written.path() + ": " + ResultFolder.names(files), "", width)
+                .forEach(this::print);
         return !told.isPartial();
     }
 

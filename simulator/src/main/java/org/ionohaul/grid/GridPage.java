@@ -19,6 +19,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.report.StudyWords;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
@@ -62,8 +63,8 @@ public final class GridPage {
         GridMap any = maps.get(0);
         GridPage page = new GridPage(
                 scenario,
-                new CellMap.Side(shown(table.heads().get(columns.get(0))), any.down()),
-                new CellMap.Side(shown(table.heads().get(columns.get(1))), any.across()));
+                new CellMap.Side(shown(scenario, table.heads().get(columns.get(0))), any.down()),
+                new CellMap.Side(shown(scenario, table.heads().get(columns.get(1))), any.across()));
         List<CaseName> names = CaseName.all(scenario, table.heads());
         return new ChartPage(
                 "grid.html",
@@ -87,8 +88,10 @@ public final class GridPage {
                         + ". The same version, files, table, seed and trials give the same page.");
     }
 
-    private static String shown(String head) {
-        return CaseTable.isLabel(head) ? head.substring(head.indexOf('.') + 1) : head;
+    private static String shown(Scenario scenario, String head) {
+        return CaseTable.isLabel(head)
+                ? head.substring(head.indexOf('.') + 1)
+                : KeyName.of(scenario, head).words();
     }
 
     private List<Chart> charts(String id, String name, GridTally.OfCase tally, GridMap map) {
@@ -121,7 +124,7 @@ public final class GridPage {
                 name + ": the time to plan for",
                 "Minutes, rounded up, that at least 9 of 10 trials keep with the mode for which they are fewest; darker is later. A stroke: so many"
                         + " trials can promise no such time.",
-                "Minutes to plan for, by " + down.key() + " and " + across.key() + "; the table has them.",
+                "Minutes to plan for, by " + down.name() + " and " + across.name() + "; the table has them.",
                 picture(map, GridPage::timeCell, CellMap.Shading::of),
                 table(name, map)));
         return charts;
@@ -199,7 +202,7 @@ public final class GridPage {
         return new Table(
                 name
                         + ": modes that may be best; below, the chance of the first deadline with its interval, and the time to plan for",
-                Stream.concat(Stream.of(down.key() + " \\ " + across.key()), map.across().stream())
+                Stream.concat(Stream.of(down.name() + " \\ " + across.name()), map.across().stream())
                         .map(Cell::of)
                         .toList(),
                 IntStream.range(0, map.down().size())

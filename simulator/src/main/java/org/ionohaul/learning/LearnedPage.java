@@ -45,14 +45,14 @@ public final class LearnedPage {
                 text.basis() + " " + String.join(" ", text.verdict()),
                 learned.isFitted() ? List.of(text.inputs()) : List.of(),
                 charts,
-                (learned.isFitted() ? LearnedText.READING + " " : "") + "Made by ionohaul " + provenance.version()
+                (learned.isFitted() ? text.reading() + " " : "") + "Made by ionohaul " + provenance.version()
                         + " with seed " + learned.scenario().seed() + " from the log "
                         + learned.log().name()
                         + ". The same version, files, seed and trials give the same page, whatever the number of threads.");
     }
 
-    private static Chart input(int number, InputChange input) {
-        List<Cell> row = LearnedText.input(input);
+    private Chart input(int number, InputChange input) {
+        List<Cell> row = text.input(input);
         String name = row.get(0).line();
         String finding = input.isUntouched()
                 ? "as unsure as before"

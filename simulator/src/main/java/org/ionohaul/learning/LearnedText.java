@@ -16,6 +16,7 @@ import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.scenario.Direction;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.scenario.WrittenInput;
 import org.ionohaul.statistics.Estimate;
@@ -25,7 +26,7 @@ import org.ionohaul.statistics.OrderedSample;
 public final class LearnedText {
     private static final int WIDTH = 80;
 
-    static final String READING =
+    private static final String READING =
             "Inputs: the middle, and below it what 8 of 10 draws lie within. Width left: of the standard deviation"
                     + " before. Forecasts are for a day that is not in the log, in the same trials before and after; 9 of 10"
                     + " by: at least 9 of 10 trials keep that time, in 95 of 100 studies, if model and inputs hold.";
@@ -55,7 +56,7 @@ public final class LearnedText {
                 }
             }
             lines.add("");
-            add(lines, READING, "");
+            add(lines, reading(), "");
         }
         return lines;
     }
@@ -69,6 +70,18 @@ public final class LearnedText {
         return (runs == 1 ? "1 logged run" : runs + " logged runs") + " beside "
                 + SizeText.grouped(learned.learned().sets()) + " simulated logs, seed "
                 + learned.scenario().seed() + ".";
+    }
+
+    /** Returns how to read the numbers, and by which keys the file states the inputs. */
+    String reading() {
+        String keys = learned.inputs().stream()
+                .map(InputChange::unknown)
+                .filter(it -> !it.isGap())
+                .map(Unknown::key)
+                .distinct()
+                .map(it -> KeyName.withKey(learned.scenario(), it))
+                .collect(Collectors.joining(", "));
+        return keys.isEmpty() ? READING : READING + " In the file: " + keys + ".";
     }
 
     List<String> verdict() {
@@ -115,7 +128,7 @@ public final class LearnedText {
         return Optional.of(names).filter(it -> !it.isEmpty());
     }
 
-    private static String entangled(LearnedLog.Entangled pair) {
+    private String entangled(LearnedLog.Entangled pair) {
         return String.format(
                 Locale.ROOT,
                 "It does not tell %s and %s apart well: a higher one goes with a %s other (correlation %.2f).",
@@ -125,9 +138,11 @@ public final class LearnedText {
                 pair.correlation());
     }
 
-    private static String name(Unknown unknown) {
-        String name = unknown.isGap() ? "the gap of " + unknown.key() : unknown.key();
-        return name
+    private String name(Unknown unknown) {
+        return (unknown.isGap()
+                                ? KeyName.of(learned.scenario(), "modes." + unknown.key() + ".gap")
+                                : KeyName.of(learned.scenario(), unknown.key()))
+                        .words()
                 + unknown.day()
                         .map(day -> day.date().map(it -> " on " + it).orElse(" on that day"))
                         .orElse("");
@@ -137,10 +152,10 @@ public final class LearnedText {
         return new Table(
                 "Inputs before and after the log",
                 List.of(Cell.of("input"), Cell.of("before"), Cell.of("after"), Cell.of("width left")),
-                learned.inputs().stream().map(LearnedText::input).toList());
+                learned.inputs().stream().map(this::input).toList());
     }
 
-    static List<Cell> input(InputChange input) {
+    List<Cell> input(InputChange input) {
         boolean isList = !input.choices().isEmpty();
         return List.of(
                 Cell.of(name(input.unknown())),

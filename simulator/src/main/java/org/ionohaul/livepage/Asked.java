@@ -13,6 +13,7 @@ import org.ionohaul.livepage.AnswerView.Remark;
 import org.ionohaul.livepage.AnswerView.Side;
 import org.ionohaul.livepage.LiveRun.Seen;
 import org.ionohaul.rendering.SizeText;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.Warning;
@@ -109,7 +110,9 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
                 runs.size() == 1 ? "Which mode, and how surely" : NAMES.get(index),
                 new TreeMap<>(question.settings().get(index))
                         .entrySet().stream()
-                                .map(it -> it.getKey() + " = " + it.getValue())
+                                .map(it -> KeyName.of(run.understood().scenario(), it.getKey())
+                                                .words()
+                                        + " = " + it.getValue())
                                 .toList(),
                 progress(run, done, asked),
                 done,

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ionohaul.report.CaseName;
 import org.ionohaul.scenario.KeyGuide;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioText;
 
@@ -21,39 +22,40 @@ import org.ionohaul.scenario.ScenarioText;
  * @param cases what is sent and which way, in the scenario's order
  */
 record Controls(List<Group> groups, List<String> cases) {
-    /** Keys of an end, with what they are called. */
-    private static final List<Named> END = List.of(
-            new Named("snr", "SNR"),
-            new Named("signal", "Signal"),
-            new Named("noise", "Noise"),
-            new Named("noise-environment", "Surroundings"),
-            new Named("power", "Power"),
-            new Named("antenna-gain", "Antenna"),
-            new Named("patience", "Patience"),
-            new Named("congestion", "Crowding"),
-            new Named("impulses.share", "Impulses, share of time"),
-            new Named("impulses.rise", "Impulses, rise"),
-            new Named("atmospherics.vd", "Static"),
-            new Named("interference.*.visits", "Other stations, visits"),
-            new Named("interference.*.median", "Other stations, level"),
-            new Named("tuning.offset", "Off frequency"));
+    /** Keys of an end; a star stands for each number of a repeated heading. */
+    private static final List<String> END = List.of(
+            "snr",
+            "signal",
+            "noise",
+            "noise-environment",
+            "power",
+            "antenna-gain",
+            "patience",
+            "congestion",
+            "impulses.share",
+            "impulses.rise",
+            "atmospherics.vd",
+            "interference.*.visits",
+            "interference.*.median",
+            "tuning.offset");
 
-    private static final List<Named> SKY = List.of(
-            new Named("distance", "Length of the path"),
-            new Named("sky.condition", "Kind of path"),
-            new Named("sky.path.*.delay", "Path, delay"),
-            new Named("sky.path.*.doppler-spread", "Path, spread"),
-            new Named("sky.path.*.power", "Path, power"),
-            new Named("sky.frequency", "Frequency"),
-            new Named("sky.losses", "Losses"),
-            new Named("sky.day-to-day", "Day to day"),
-            new Named("sky.slow-variation.deviation", "Slow variation"),
-            new Named("sky.ground-wave.level", "Ground wave"),
-            new Named("sky.drop-outs.between", "Between drop-outs"));
+    private static final List<String> SKY = List.of(
+            "distance",
+            "sky.condition",
+            "sky.path.*.delay",
+            "sky.path.*.doppler-spread",
+            "sky.path.*.power",
+            "sky.frequency",
+            "sky.losses",
+            "sky.day-to-day",
+            "sky.slow-variation.deviation",
+            "sky.ground-wave.level",
+            "sky.drop-outs.between");
 
-    private static final List<Named> FILE = List.of(new Named("size", "size"), new Named("compression", "compression"));
+    private static final List<String> SENT =
+            List.of("transfer.*.files.*.size", "transfer.*.files.*.compression", "transfer.*.deadlines");
 
-    private static final List<Named> HOW = List.of(new Named("trials", "Trials"), new Named("seed", "Seed"));
+    private static final List<String> HOW = List.of("trials", "seed");
 
     /** More than that of a repeated heading no page has room for. */
     private static final int MOST_REPEATED = 8;
@@ -70,9 +72,6 @@ record Controls(List<Group> groups, List<String> cases) {
         }
     }
 
-    /** A key, with a star for each number of a repeated heading, and what it is called. */
-    private record Named(String key, String label) {}
-
     Controls {
         groups = List.copyOf(groups);
         cases = List.copyOf(cases);
@@ -86,15 +85,15 @@ record Controls(List<Group> groups, List<String> cases) {
      */
     static Controls of(Scenario scenario, ScenarioText text, List<String> modesInFolder) {
         List<Group> groups = new ArrayList<>();
-        add(groups, "What is sent, by when", sent(scenario, text));
-        add(groups, "At " + scenario.near().name(), all(END, "near.", text));
-        add(groups, "At " + scenario.far().name(), all(END, "far.", text));
-        add(groups, "Between them", all(SKY, "", text));
+        Offer offer = new Offer(scenario, text);
+        add(groups, "What is sent, by when", offer.all(SENT, ""));
+        add(groups, "At " + scenario.near().name(), offer.all(END, "near."));
+        add(groups, "At " + scenario.far().name(), offer.all(END, "far."));
+        add(groups, "Between them", offer.all(SKY, ""));
         add(
                 groups,
                 "How it is simulated",
-                Stream.concat(
-                        modes(scenario, text, modesInFolder), all(HOW, "", text).map(Controls::alike)));
+                Stream.concat(offer.modes(modesInFolder), offer.all(HOW, "").map(Controls::alike)));
         return new Controls(
                 groups,
                 CaseName.all(scenario, List.of()).stream()
@@ -109,70 +108,49 @@ record Controls(List<Group> groups, List<String> cases) {
         }
     }
 
-    private static Stream<Control> sent(Scenario scenario, ScenarioText text) {
-        return Stream.iterate(
-                        1,
-                        i -> i <= Math.min(MOST_REPEATED, scenario.transfers().size()),
-                        i -> i + 1)
-                .flatMap(i -> {
-                    String prefix = "transfer." + i + ".";
-                    var transfer = scenario.transfers().get(i - 1);
-                    Stream<Control> files = Stream.iterate(
-                                    1,
-                                    j -> j
-                                            <= Math.min(
-                                                    MOST_REPEATED,
-                                                    transfer.files().size()),
-                                    j -> j + 1)
-                            .flatMap(j -> all(FILE, prefix + "files." + j + ".", text)
-                                    .map(it ->
-                                            called(transfer.files().get(j - 1).name() + ", " + it.label(), it)));
-                    return Stream.concat(
-                            files, control(prefix + "deadlines", "Deadlines, " + transfer.name(), text).stream());
-                });
-    }
-
-    private static Control called(String label, Control it) {
-        return new Control(it.key(), label, it.meaning(), it.written(), it.choices(), it.isShared());
-    }
-
     private static Control alike(Control it) {
         return new Control(it.key(), it.label(), it.meaning(), it.written(), it.choices(), true);
     }
 
-    private static Stream<Control> modes(Scenario scenario, ScenarioText text, List<String> inFolder) {
-        Set<String> names = new LinkedHashSet<>(inFolder);
-        scenario.modes().forEach(it -> names.add(it.name()));
-        return control("modes", "Modes", text).stream()
-                .map(it -> new Control(
-                        it.key(),
-                        it.label(),
-                        it.meaning(),
-                        it.written(),
-                        names.stream().sorted().toList(),
-                        true));
-    }
-
-    private static Stream<Control> all(List<Named> keys, String prefix, ScenarioText text) {
-        return keys.stream().flatMap(it -> counted(new Named(prefix + it.key(), it.label()), text));
-    }
-
-    private static Stream<Control> counted(Named named, ScenarioText text) {
-        if (!named.key().contains("*")) {
-            return control(named.key(), named.label(), text).stream();
+    /** What a file states. */
+    private record Offer(Scenario scenario, ScenarioText text) {
+        Stream<Control> all(List<String> keys, String prefix) {
+            return keys.stream().flatMap(it -> counted(prefix + it)).flatMap(it -> control(it).stream());
         }
-        return Stream.iterate(1, i -> i <= MOST_REPEATED, i -> i + 1)
-                .flatMap(i -> control(
-                        named.key().replace("*", Integer.toString(i)),
-                        named.label().replaceFirst(",", " " + i + ","),
-                        text)
-                        .stream());
-    }
 
-    private static Optional<Control> control(String key, String label, ScenarioText text) {
-        return text.written(key)
-                .flatMap(written -> KeyGuide.of(key)
-                        .map(it -> new Control(key, label, it.meaning(), named(written, it), it.choices(), false)));
+        Stream<Control> modes(List<String> inFolder) {
+            Set<String> names = new LinkedHashSet<>(inFolder);
+            scenario.modes().forEach(it -> names.add(it.name()));
+            return control("modes").stream()
+                    .map(it -> new Control(
+                            it.key(),
+                            it.label(),
+                            it.meaning(),
+                            it.written(),
+                            names.stream().sorted().toList(),
+                            true));
+        }
+
+        private static Stream<String> counted(String key) {
+            return key.contains("*")
+                    ? Stream.iterate(1, i -> i <= MOST_REPEATED, i -> i + 1)
+                            .flatMap(i -> counted(key.replaceFirst("\\*", Integer.toString(i))))
+                    : Stream.of(key);
+        }
+
+        private Optional<Control> control(String key) {
+            return text.written(key)
+                    .flatMap(written -> KeyGuide.of(key)
+                            .map(it -> new Control(
+                                    key, label(key), it.meaning(), named(written, it), it.choices(), false)));
+        }
+
+        /** Which end it is stands above. */
+        private String label(String key) {
+            KeyName name = KeyName.of(scenario, key);
+            String label = key.startsWith("near.") || key.startsWith("far.") ? name.quantity() : name.words();
+            return label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1);
+        }
     }
 
     /** Names of a choice may be written with spaces and capitals. */

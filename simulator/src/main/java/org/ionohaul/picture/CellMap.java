@@ -22,10 +22,10 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
     /**
      * What runs down or across.
      *
-     * @param key its name
+     * @param name what people call it
      * @param values its values
      */
-    public record Side(String key, List<String> values) {}
+    public record Side(String name, List<String> values) {}
 
     /**
      * What stands in a cell.
@@ -79,7 +79,7 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
                 .max()
                 .orElse(0);
         double left = Math.min(MOST_NAME, names) + svg.size() / 2;
-        double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.key()) + 4;
+        double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.name()) + 4;
         double wide = (width - left) / across.values().size();
         for (int i = 0; i < cells.size(); i++) {
             Place cell = cells.get(i);
@@ -108,7 +108,7 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
                 svg,
                 Scale.linear(-0.5, across.values().size() - 0.5, left, width - 2),
                 Scale.linear(0, 1, bottom, top));
-        plot.namesBelow(across.values(), across.key());
+        plot.namesBelow(across.values(), across.name());
         return svg.finished(bottom + Plot.roomForNames(svg, across.values(), wide));
     }
 

@@ -54,19 +54,17 @@ public final class TimeText {
     }
 
     /**
-     * Returns a length as a promise that errs on the safe side, such as {@code 17 minutes}: rounded up to whole minutes, to
-     * half ones below ten minutes, to ten seconds below two.
+     * Returns a length as a promise that errs on the safe side, such as {@code 17 min} or {@code 4 min 30 s}: rounded up to
+     * whole minutes, to half ones below ten minutes, to ten seconds below two.
      *
      * @param seconds zero or more, finite
      */
     public static String plan(double seconds) {
         double length = requireLength(seconds);
         long tens = roundedUp(length, 10);
-        if (tens < PLANNED_IN_SECONDS) {
-            return counted(tens, "second");
-        }
-        long whole = roundedUp(length, length <= PLANNED_IN_HALF_MINUTES ? MINUTE / 2 : MINUTE);
-        return counted(whole / MINUTE, "minute") + (whole % MINUTE == 0 ? "" : " " + counted(whole % MINUTE, "second"));
+        return tens < PLANNED_IN_SECONDS
+                ? tens + " s"
+                : length((double) roundedUp(length, length <= PLANNED_IN_HALF_MINUTES ? MINUTE / 2 : MINUTE));
     }
 
     private static long roundedUp(double seconds, int step) {
@@ -108,10 +106,6 @@ public final class TimeText {
 
     private static String more(long count, String unit) {
         return count == 0 ? "" : " " + count + " " + unit;
-    }
-
-    private static String counted(long count, String unit) {
-        return count == 1 ? "1 " + unit : count + " " + unit + "s";
     }
 
     private static double requireLength(double seconds) {

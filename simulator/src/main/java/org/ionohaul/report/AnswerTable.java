@@ -27,7 +27,7 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
     /** How to read it. */
     public static final String READING =
             "\"Plan for\": at least 9 of 10 trials are through by then. \"At least\" holds in 95"
-                    + " of 100 such studies, as far as chance in the simulation goes, whichever of the modes named is taken.";
+                    + " of 100 such studies, as far as simulated chance goes, for each mode named.";
 
     /** More names than that are counted, if they are all there are. */
     private static final int MOST_NAMES = 3;

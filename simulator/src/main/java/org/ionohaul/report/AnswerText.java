@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -133,23 +134,55 @@ final class AnswerText {
         return Arrays.stream(text.split(" (?!%)", -1)).map(Piece::plain).toList();
     }
 
-    /** Returns the widths of some columns: what they need or, where that is too much, the widest cut down to one width. */
+    /**
+     * Returns the widths of some columns: what they need or, where that is too much, less where that makes fewest lines more, and
+     * words whole while that is possible.
+     */
     private List<Integer> widths(List<List<List<Piece>>> rows, List<Integer> columns) {
         List<Integer> widths = columns.stream()
-                .map(column -> rows.stream()
-                        .filter(row -> column < row.size())
-                        .flatMap(row -> wrapped(row.get(column), mostCharacters).stream())
-                        .mapToInt(AnswerText::length)
-                        .max()
-                        .orElse(0))
+                .map(column -> widest(cells(rows, column).flatMap(it -> wrapped(it, mostCharacters).stream())))
                 .collect(Collectors.toCollection(ArrayList::new));
+        List<Integer> words = columns.stream()
+                .map(column -> widest(cells(rows, column).flatMap(List::stream).map(List::of)))
+                .toList();
         int room = mostCharacters - GAP.length() * columns.size();
-        int most = widths.stream().mapToInt(it -> it).max().orElse(0);
         while (widths.stream().mapToInt(it -> it).sum() > room) {
-            int narrower = --most;
-            widths.replaceAll(it -> Math.min(it, narrower));
+            int narrowed = IntStream.range(0, widths.size())
+                    .boxed()
+                    .filter(it -> widths.get(it) > NARROWEST)
+                    .min(Comparator.<Integer, Boolean>comparing(it -> widths.get(it) <= words.get(it))
+                            .thenComparing(it -> lines(rows, columns, with(widths, it, widths.get(it) - 1)))
+                            .thenComparing(it -> -widths.get(it)))
+                    .orElseThrow();
+            widths.set(narrowed, widths.get(narrowed) - 1);
         }
         return widths;
+    }
+
+    private static Stream<List<Piece>> cells(List<List<List<Piece>>> rows, int column) {
+        return rows.stream().filter(row -> column < row.size()).map(row -> row.get(column));
+    }
+
+    private static int widest(Stream<List<Piece>> lines) {
+        return lines.mapToInt(AnswerText::length).max().orElse(0);
+    }
+
+    private static List<Integer> with(List<Integer> widths, int column, int width) {
+        List<Integer> changed = new ArrayList<>(widths);
+        changed.set(column, width);
+        return changed;
+    }
+
+    /** Returns how many lines rows take. */
+    private static int lines(List<List<List<Piece>>> rows, List<Integer> columns, List<Integer> widths) {
+        return rows.stream()
+                .mapToInt(row -> IntStream.range(0, columns.size())
+                        .filter(i -> columns.get(i) < row.size())
+                        .map(i ->
+                                wrapped(row.get(columns.get(i)), widths.get(i)).size())
+                        .max()
+                        .orElse(0))
+                .sum();
     }
 
     private static List<List<Piece>> wrapped(List<Piece> words, int width) {

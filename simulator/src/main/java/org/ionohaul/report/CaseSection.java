@@ -60,9 +60,11 @@ public record CaseSection(
                 CaseTables.completion(summary.modes()),
                 CaseTables.files(summary),
                 new CaseCharts(id, summary, trials).all(),
-                SpreadWords.ofBest(summary, spreads).orElse(""),
+                SpreadWords.ofBest(scenario, summary, spreads).orElse(""),
                 SpreadWords.table(
-                        summary.modes().stream().map(it -> it.mode().title()).toList(), spreads),
+                        scenario,
+                        summary.modes().stream().map(it -> it.mode().title()).toList(),
+                        spreads),
                 CaseTables.comparisons(summary),
                 CaseWords.differences(
                         scenario, summary, differences, summary.pairs().size()));

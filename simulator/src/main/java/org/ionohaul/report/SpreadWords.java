@@ -14,6 +14,8 @@ import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.scenario.KeyName;
+import org.ionohaul.scenario.Scenario;
 import org.ionohaul.statistics.Estimate;
 
 /** What is said about luck and ignorance. */
@@ -21,27 +23,31 @@ final class SpreadWords {
     private SpreadWords() {}
 
     /** Returns the sentences on the best mode of a case; empty if every input is known. */
-    static Optional<String> ofBest(CaseSummary summary, List<Optional<SpreadSplit>> spreads) {
+    static Optional<String> ofBest(Scenario scenario, CaseSummary summary, List<Optional<SpreadSplit>> spreads) {
         return spreads.get(summary.leaders().first())
                 .map(it -> sentence(
-                        summary.best().mode().title(), summary.transfer().deadlinesSeconds(), it));
+                        scenario,
+                        summary.best().mode().title(),
+                        summary.transfer().deadlinesSeconds(),
+                        it));
     }
 
     /**
      * Returns the sentences that split the spread of a mode's times, such as {@code Why trials differ with Hare: 70 %
-     * (62-77 %) luck, 30 % (23-38 %) not knowing near.snr. Measuring near.snr is worth most: it would move the chance of 10
+     * (62-77 %) luck, 30 % (23-38 %) not knowing SNR at Weir Cottage. Measuring SNR at Weir Cottage is worth most: it would move the chance of 10
      * min by some 24 of 100 (20 to 27) either way.}
      *
+     * @param scenario whose inputs they are
      * @param mode what people call the mode
      * @param deadlinesSeconds the deadlines of what was sent
      */
-    static String sentence(String mode, List<Double> deadlinesSeconds, SpreadSplit split) {
+    static String sentence(Scenario scenario, String mode, List<Double> deadlinesSeconds, SpreadSplit split) {
         String unknown = split.named().stream()
-                .map(it -> share(it.share()) + " not knowing " + it.key())
+                .map(it -> share(it.share()) + " not knowing " + name(scenario, it.key()))
                 .collect(Collectors.joining(", "));
         return "Why trials differ with " + mode + ": " + share(split.rest()) + " " + rest(split) + ", "
                 + (unknown.isEmpty() ? "hardly anything for not knowing inputs" : unknown) + ". "
-                + advice(deadlinesSeconds, split);
+                + advice(scenario, deadlinesSeconds, split);
     }
 
     /** With several unknown inputs, luck is not the name of what only combinations of them explain. */
@@ -49,19 +55,25 @@ final class SpreadWords {
         return split.mayCombine() ? "luck and combinations of what is not known" : "luck";
     }
 
-    private static String advice(List<Double> deadlinesSeconds, SpreadSplit split) {
+    private static String advice(Scenario scenario, List<Double> deadlinesSeconds, SpreadSplit split) {
         return split.mostWorthMeasuring()
-                .map(it -> advice(deadlinesSeconds, it, split.worthMeasuring()))
+                .map(it -> advice(
+                        deadlinesSeconds,
+                        it,
+                        name(scenario, it.key()),
+                        split.worthMeasuring().stream()
+                                .map(key -> name(scenario, key))
+                                .toList()))
                 .orElseGet(() -> nothing(split));
     }
 
-    private static String advice(List<Double> deadlinesSeconds, InputShare most, List<String> worth) {
+    private static String advice(List<Double> deadlinesSeconds, InputShare most, String name, List<String> worth) {
         String opening = worth.size() == 1
-                ? "Measuring " + most.key() + " is worth most"
+                ? "Measuring " + name + " is worth most"
                 : "Measuring " + LeaderWords.or(worth) + " is worth most, between which the trials do not tell";
         return deadlinesSeconds.isEmpty()
                 ? opening + "."
-                : opening + ": " + (worth.size() == 1 ? "it" : most.key()) + " would move the chance of "
+                : opening + ": " + (worth.size() == 1 ? "it" : name) + " would move the chance of "
                         + swings(deadlinesSeconds, most) + " either way.";
     }
 
@@ -96,10 +108,11 @@ final class SpreadWords {
     /**
      * Returns the split of each mode that has one, a column a mode; without rows if every input is known.
      *
+     * @param scenario whose inputs they are
      * @param titles what people call the modes
      * @param spreads an entry a mode
      */
-    static Table table(List<String> titles, List<Optional<SpreadSplit>> spreads) {
+    static Table table(Scenario scenario, List<String> titles, List<Optional<SpreadSplit>> spreads) {
         List<Integer> split = IntStream.range(0, spreads.size())
                 .filter(it -> spreads.get(it).isPresent())
                 .boxed()
@@ -111,7 +124,8 @@ final class SpreadWords {
             for (int i = 0; i < splits.get(0).inputs().size(); i++) {
                 int input = i;
                 rows.add(row(
-                        "not knowing " + splits.get(0).inputs().get(i).key(),
+                        "not knowing "
+                                + name(scenario, splits.get(0).inputs().get(i).key()),
                         splits.stream().map(it -> share(it.inputs().get(input)))));
             }
         }
@@ -128,6 +142,10 @@ final class SpreadWords {
     private static Cell share(InputShare input) {
         Cell cell = Cells.chance(input.share());
         return input.isBeyondChance() ? cell : new Cell("(" + cell.text() + ")", cell.detail());
+    }
+
+    private static String name(Scenario scenario, String key) {
+        return KeyName.of(scenario, key).words();
     }
 
     private static List<Cell> row(String cause, Stream<Cell> shares) {

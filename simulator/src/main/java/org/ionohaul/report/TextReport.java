@@ -85,7 +85,8 @@ public final class TextReport {
         CaseWords.pair(summary).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
         CaseWords.differences(result.scenario(), summary, differences, 1)
                 .forEach(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
-        SpreadWords.ofBest(summary, spreads).ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
+        SpreadWords.ofBest(result.scenario(), summary, spreads)
+                .ifPresent(it -> lines.addAll(TextWrap.lines(it, "  ", width)));
         lines.add("");
         lines.addAll(new TextTable(CaseTables.soon(summary.modes())).lines(width));
         lines.add("");

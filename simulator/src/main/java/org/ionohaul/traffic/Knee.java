@@ -6,10 +6,10 @@ import org.ionohaul.traffic.Backlog.Verdict;
 /**
  * Where waiting grows beyond bounds, over a key by which a net gets busier.
  *
- * @param key the key
+ * @param name what people call it
  * @param points what each of its values comes to, rising
  */
-record Knee(String key, List<NetPoint> points) {
+record Knee(String name, List<NetPoint> points) {
     /** Copies the list. */
     Knee {
         points = List.copyOf(points);
@@ -49,7 +49,7 @@ record Knee(String key, List<NetPoint> points) {
     }
 
     private String named(int point) {
-        return key + " = " + value(point);
+        return name + " = " + value(point);
     }
 
     private String value(int point) {

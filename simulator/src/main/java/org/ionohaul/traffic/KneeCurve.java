@@ -15,11 +15,11 @@ import org.ionohaul.statistics.Estimate;
 /**
  * What becomes of a net over a key by which it gets busier.
  *
- * @param key the key
+ * @param name what people call it
  * @param values its values, rising
  * @param lines what is drawn over them
  */
-record KneeCurve(String key, List<Double> values, List<Line> lines) implements Picture {
+record KneeCurve(String name, List<Double> values, List<Line> lines) implements Picture {
     private static final int MARKS = 6;
 
     /**
@@ -80,7 +80,7 @@ record KneeCurve(String key, List<Double> values, List<Line> lines) implements P
                 Scale.linear(values.get(0), values.get(values.size() - 1), left, width - svg.size()),
                 Scale.linear(upward.low(), upward.high(), bottom, top));
         plot.axisLeft(marks);
-        plot.axisBelow(values.stream().map(it -> new Tick(it, Scale.number(it))).toList(), key);
+        plot.axisBelow(values.stream().map(it -> new Tick(it, Scale.number(it))).toList(), name);
         lines.forEach(it -> draw(plot, it));
         return svg.finished(bottom + Plot.roomBelow(svg));
     }

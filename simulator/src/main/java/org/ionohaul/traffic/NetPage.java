@@ -64,24 +64,24 @@ public final class NetPage {
                 first.scenario().title(),
                 String.join("\n", sweep.basis(), String.join("\n", sweep.sentences()), NetWords.RANGES),
                 sweep.tables(),
-                isCurve ? curves(sweep.key(), values, findings) : List.of(),
+                isCurve ? curves(sweep.name(), values, findings) : List.of(),
                 origin(provenance));
     }
 
-    private static List<Chart> curves(String key, List<Double> values, List<NetFindings> findings) {
+    private static List<Chart> curves(String name, List<Double> values, List<NetFindings> findings) {
         List<Backlog> backlogs = findings.stream().map(NetFindings::backlog).toList();
         String bands = " Bands hold the true number in 95 of 100 studies.";
         return List.of(
                 new Chart(
                         "knee",
-                        "What is left behind beyond a net at its limit, over " + key,
+                        "What is left behind beyond a net at its limit, over " + name,
                         "By how many more messages wait at the end than half-way, in percent of those written meanwhile, less what a"
                                 + " net at its limit would leave behind; only messages that somebody calls for. Where the band is"
                                 + " above nothing, messages pile up; where it is below, the net keeps up."
                                 + bands,
-                        "A curve with its band over " + key + ".",
+                        "A curve with its band over " + name + ".",
                         new KneeCurve(
-                                key,
+                                name,
                                 values,
                                 List.of(
                                         line("left behind, %", "m0", backlogs, it -> percent(it.beyondLimit())),
@@ -89,11 +89,11 @@ public final class NetPage {
                         Table.NONE),
                 new Chart(
                         "waiting",
-                        "Messages that wait, over " + key,
+                        "Messages that wait, over " + name,
                         "All that are neither through nor given up." + bands,
-                        "Two curves over " + key + "; the numbers at the end stand in the first table.",
+                        "Two curves over " + name + "; the numbers at the end stand in the first table.",
                         new KneeCurve(
-                                key,
+                                name,
                                 values,
                                 List.of(
                                         line("at the end", "m0", backlogs, Backlog::atEnd),

@@ -11,6 +11,7 @@ import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TextTable;
 import org.ionohaul.rendering.TextWrap;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.KeySweep;
 
@@ -46,9 +47,14 @@ public record NetSweep(String key, List<NetPoint> points) {
         return lines;
     }
 
+    /** Returns what people call the key. */
+    String name() {
+        return KeyName.plain(key);
+    }
+
     /** Returns what was simulated. */
     String basis() {
-        return "At " + key + " = " + points.get(0).value() + ": "
+        return "At " + name() + " = " + points.get(0).value() + ": "
                 + new NetWords(points.get(0).findings()).basis();
     }
 
@@ -62,7 +68,7 @@ public record NetSweep(String key, List<NetPoint> points) {
         List<Double> numbers = getsBusier && points.size() > 1
                 ? new KeySweep(key, points.stream().map(NetPoint::value).toList()).numbers()
                 : List.of();
-        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Knee(key, rising(numbers)).sentence());
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Knee(name(), rising(numbers)).sentence());
     }
 
     private List<NetPoint> rising(List<Double> numbers) {
@@ -85,7 +91,7 @@ public record NetSweep(String key, List<NetPoint> points) {
 
     private Table net() {
         List<Cell> heads = List.of(
-                Cell.of(key),
+                Cell.of(name()),
                 Cell.of("through"),
                 Cell.of("wait at end"),
                 Cell.of("on the air"),
@@ -118,7 +124,7 @@ public record NetSweep(String key, List<NetPoint> points) {
         List<Table> each =
                 points.stream().map(it -> new NetTables(it.findings()).kinds()).toList();
         List<Cell> heads = new ArrayList<>(each.get(0).heads());
-        heads.set(0, Cell.of(key));
+        heads.set(0, Cell.of(name()));
         List<List<Cell>> rows = new ArrayList<>();
         for (int point = 0; point < points.size(); point++) {
             List<Cell> row = new ArrayList<>(each.get(point).rows().get(number));

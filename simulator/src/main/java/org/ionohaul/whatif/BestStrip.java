@@ -16,6 +16,7 @@ import org.ionohaul.picture.Svg;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.ModeOrder;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 
@@ -77,7 +78,11 @@ record BestStrip(List<Bar> bars) implements Picture {
                 "Which mode is best, and by how much",
                 "The bar says on how many trials the best mode is through before the next; the whisker, how far chance in"
                         + " the simulation leaves that open. Grey: " + PointWords.TOO_CLOSE + ".",
-                "A bar a value of " + variation.sweeps().get(0).key() + ". "
+                "A bar a value of "
+                        + KeyName.of(
+                                        variation.scenario(),
+                                        variation.sweeps().get(0).key())
+                                .words() + ". "
                         + bars.stream().map(Bar::says).collect(Collectors.joining("; ")) + ".",
                 new BestStrip(bars),
                 tables.best(caseIndex));

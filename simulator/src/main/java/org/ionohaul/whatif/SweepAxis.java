@@ -12,19 +12,19 @@ import org.ionohaul.study.KeySweep;
 /**
  * The axis of the values of a key: true to scale where they are numbers of one unit, else one step a value.
  *
- * @param key the key
+ * @param name what is varied
  * @param unit unit of the numbers; empty if they have none
  * @param values the values as they stand in the file
  * @param numbers the same as numbers; none if they are no numbers of one unit
  * @param step the distance of the numbers, where it is the same between all of them and leaves room for a mark at each
  */
-record SweepAxis(String key, String unit, List<String> values, List<Double> numbers, OptionalDouble step) {
+record SweepAxis(String name, String unit, List<String> values, List<Double> numbers, OptionalDouble step) {
     private static final int MOST_MARKS = 9;
 
-    static SweepAxis of(KeySweep sweep) {
+    static SweepAxis of(String name, KeySweep sweep) {
         List<Double> numbers = sweep.numbers();
         return new SweepAxis(
-                sweep.key(),
+                name,
                 numbers.isEmpty() ? "" : sweep.first().replaceAll("[-+.\\d\\s]", ""),
                 sweep.values(),
                 numbers,
@@ -61,7 +61,7 @@ record SweepAxis(String key, String unit, List<String> values, List<Double> numb
     /** Draws the axis below a plot and returns how much room it took. */
     double drawBelow(Plot plot) {
         if (numbers.isEmpty()) {
-            plot.namesBelow(values, key);
+            plot.namesBelow(values, name);
             return Plot.roomForNames(
                     plot.svg(), values, plot.across().at(1) - plot.across().at(0));
         }
@@ -71,7 +71,7 @@ record SweepAxis(String key, String unit, List<String> values, List<Double> numb
                         .map(it -> new Tick(it, Scale.number(it)))
                         .toList()
                 : plot.across().ticks(MOST_MARKS, Scale::number);
-        plot.axisBelow(ticks, unit.isEmpty() ? key : key + ", " + unit);
+        plot.axisBelow(ticks, unit.isEmpty() ? name : name + ", " + unit);
         return Plot.roomBelow(plot.svg());
     }
 }

@@ -80,7 +80,7 @@ record SweepCurve(SweepAxis axis, Height height, List<Line> modes) implements Pi
     }
 
     private String says(int index) {
-        return axis.key() + " = " + axis.values().get(index)
+        return axis.name() + " = " + axis.values().get(index)
                 + modes.stream()
                         .filter(it -> index < it.says().size())
                         .map(it -> "\n" + it.mode() + ": " + it.says().get(index))

@@ -14,6 +14,7 @@ import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.statistics.Estimate;
 
 /** How times and chances run over the values of one key: a line a mode, with the band of its uncertainty. */
@@ -32,7 +33,10 @@ final class SweepCurves {
         this.variation = variation;
         this.tables = tables;
         this.caseIndex = caseIndex;
-        this.axis = SweepAxis.of(variation.sweeps().get(0));
+        this.axis = SweepAxis.of(
+                KeyName.of(variation.scenario(), variation.sweeps().get(0).key())
+                        .words(),
+                variation.sweeps().get(0));
     }
 
     List<Chart> charts(String id) {
@@ -108,7 +112,7 @@ final class SweepCurves {
                 id,
                 title,
                 reading + " The band shows how far chance in the simulation leaves it open.",
-                title + " over the values of " + axis.key() + ", a line a mode. From the first value to the last: "
+                title + " over the values of " + axis.name() + ", a line a mode. From the first value to the last: "
                         + lines.stream().map(SweepCurves::ends).collect(Collectors.joining("; ")) + ".",
                 new SweepCurve(axis, height, lines),
                 table(title, says));
@@ -139,7 +143,7 @@ final class SweepCurves {
     }
 
     private Table table(String title, Function<ModePoint, Cell> says) {
-        List<Cell> heads = new ArrayList<>(List.of(Cell.of(axis.key())));
+        List<Cell> heads = new ArrayList<>(List.of(Cell.of(axis.name())));
         variation.scenario().modes().forEach(it -> heads.add(Cell.of(it.title())));
         List<List<Cell>> rows = new ArrayList<>();
         for (int i = 0; i < variation.points().size(); i++) {

@@ -18,6 +18,7 @@ import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Cells;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.ModeOrder;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.study.KeySweep;
@@ -146,8 +147,8 @@ final class SweepMaps {
             BiFunction<CasePoint, String, CellMap.Place> place,
             Function<CasePoint, Cell> cell,
             Function<List<CellMap.Place>, CellMap.Shading> shading) {
-        KeySweep down = variation.sweeps().get(0);
-        KeySweep across = variation.sweeps().get(1);
+        CellMap.Side down = side(0);
+        CellMap.Side across = side(1);
         List<CellMap.Place> places = variation.points().stream()
                 .map(it -> place.apply(it.cases().get(caseIndex), says(it, cell)))
                 .toList();
@@ -155,15 +156,16 @@ final class SweepMaps {
                 id,
                 title,
                 reading,
-                "A map with " + down.key() + " down and " + across.key() + " across, from "
+                "A map with " + down.name() + " down and " + across.name() + " across, from "
                         + places.get(0).says().replace("\n", ": ") + ", to "
                         + places.get(places.size() - 1).says().replace("\n", ": ") + ".",
-                new CellMap(
-                        new CellMap.Side(down.key(), down.values()),
-                        new CellMap.Side(across.key(), across.values()),
-                        places,
-                        shading.apply(places)),
+                new CellMap(down, across, places, shading.apply(places)),
                 tables.map(title, caseIndex, cell));
+    }
+
+    private CellMap.Side side(int sweep) {
+        KeySweep varied = variation.sweeps().get(sweep);
+        return new CellMap.Side(KeyName.of(variation.scenario(), varied.key()).words(), varied.values());
     }
 
     private String says(VariationPoint point, Function<CasePoint, Cell> cell) {

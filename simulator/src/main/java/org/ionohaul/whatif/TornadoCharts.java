@@ -18,7 +18,7 @@ import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.statistics.Estimate;
 
-/** What each key does at either end of its range: two lying bars a key, the longest on top, with their intervals. */
+/** What each input does at either end of its range: two lying bars an input, the longest on top, with their intervals. */
 final class TornadoCharts {
     private static final double HEADROOM = 1.1;
 
@@ -115,9 +115,9 @@ final class TornadoCharts {
                 id,
                 title,
                 measure.reading()
-                        + " Each key alone at either end of its range, against the scenario as it stands; the key that"
+                        + " Each input alone at either end of its range, against the scenario as it stands; the one that"
                         + " changes most is on top. Whiskers: how far chance in the simulation leaves it open.",
-                "Two bars a key, one an end of its range; on top "
+                "Two bars an input, one an end of its range; on top "
                         + bars.stream().limit(2).map(TornadoChart.Bar::label).collect(Collectors.joining(" and "))
                         + ".",
                 new TornadoChart(measure.axis(), end, bars),
@@ -128,7 +128,7 @@ final class TornadoCharts {
         Estimate change = measure.change().apply(effect(point));
         DoubleUnaryOperator within = it -> Math.max(-end, Math.min(end, it / measure.unit()));
         return new TornadoChart.Bar(
-                key + " = " + point.values().get(0) + "\n"
+                TornadoWords.end(tornado.scenario(), key, point) + "\n"
                         + measure.words().apply(effect(point)).line(),
                 isLast,
                 within.applyAsDouble(change.low()),

@@ -10,7 +10,10 @@ import org.ionohaul.analysis.VariationPoint;
 import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.report.LeaderWords;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
+import org.ionohaul.scenario.Scenario;
 
 /** What is said about a tornado in plain words. */
 final class TornadoWords {
@@ -27,7 +30,11 @@ final class TornadoWords {
         return SizeText.grouped(tornado.scenario().trials())
                 + " simulated trials a value, the same skies for every value and mode, seed "
                 + tornado.scenario().seed()
-                + ". Each key alone is set to either end of its range; the key that matters most comes first.";
+                + ". Set to either end of its range, each alone: "
+                + LeaderWords.and(tornado.bars().stream()
+                        .map(it -> KeyName.withKey(tornado.scenario(), it.key()))
+                        .toList())
+                + ". What matters most comes first below.";
     }
 
     /** Returns the warning on a tornado that was interrupted; empty for any other. */
@@ -35,7 +42,7 @@ final class TornadoWords {
         if (!tornado.isPartial()) {
             return "";
         }
-        return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " keys.";
+        return "PARTIAL: interrupted after " + tornado.bars().size() + " of " + tornado.keysAsked() + " inputs.";
     }
 
     /** Returns what a case comes to: what matters most and what it does, then how the scenario stands. */
@@ -53,16 +60,17 @@ final class TornadoWords {
 
     private String most(int caseIndex, int mode) {
         String title = modes.get(mode).title();
-        List<String> keys =
-                tornado.mattering(caseIndex).stream().map(TornadoBar::key).toList();
-        if (keys.isEmpty()) {
-            return "None of these keys changes the time of " + title + " beyond chance.";
+        List<String> inputs = tornado.mattering(caseIndex).stream()
+                .map(it -> KeyName.of(tornado.scenario(), it.key()).words())
+                .toList();
+        if (inputs.isEmpty()) {
+            return "None of these changes the time of " + title + " beyond chance.";
         }
-        return "What matters most for the time of " + title + " is " + keys.get(0)
-                + (keys.size() == 1
+        return "What matters most for the time of " + title + " is " + inputs.get(0)
+                + (inputs.size() == 1
                         ? ""
                         : ", though chance leaves open whether more than "
-                                + String.join(" or ", keys.subList(1, keys.size())))
+                                + String.join(" or ", inputs.subList(1, inputs.size())))
                 + ".";
     }
 
@@ -85,9 +93,14 @@ final class TornadoWords {
                 : "on " + OddsText.simulated(point.delivered()) + " trials it gets through.";
     }
 
+    /** Returns what an input is set to at an end of its range. */
+    static String end(Scenario scenario, String key, VariationPoint point) {
+        return KeyName.of(scenario, key).words() + " = " + point.values().get(0);
+    }
+
     private String effect(TornadoBar bar, VariationPoint point, int caseIndex, int mode) {
         return EffectWords.sentence(
-                "With " + bar.key() + " = " + point.values().get(0),
+                "With " + end(tornado.scenario(), bar.key(), point),
                 modes.get(mode).title(),
                 point.cases().get(caseIndex).modes().get(mode));
     }

@@ -16,6 +16,7 @@ import org.ionohaul.rendering.OddsText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeText;
 import org.ionohaul.report.CaseName;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.study.KeySweep;
 
@@ -36,7 +37,7 @@ final class VariationTables {
     /** Returns what a mode comes to, a row a value, each number with its interval. */
     Table ofMode(int caseIndex, int mode) {
         List<Cell> heads = joined(Stream.of(
-                Stream.of(keys()),
+                Stream.of(inputs()),
                 deadlineHeads(caseIndex).map(Cell::of),
                 Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "median trial")),
                 deadlineHeads(caseIndex).map(it -> new Cell("change " + it, "of 100 trials"))));
@@ -67,7 +68,7 @@ final class VariationTables {
     /** Returns what a mode comes to, a line a value, with the change's interval alone. */
     Table brief(int caseIndex, int mode) {
         List<Cell> heads = joined(Stream.of(
-                Stream.of(keys()),
+                Stream.of(inputs()),
                 deadlineHeads(caseIndex).map(Cell::of),
                 Stream.of("5 of 10", "9 of 10", "change", "range").map(Cell::of)));
         return new Table(
@@ -95,7 +96,7 @@ final class VariationTables {
     Table best(int caseIndex) {
         return new Table(
                 "Which mode is best, and by how much",
-                List.of(keys(), Cell.of("best"), Cell.of("margin")),
+                List.of(inputs(), Cell.of("best"), Cell.of("margin")),
                 rows((point, isFirst) -> List.of(
                         values(point),
                         Cell.of(PointWords.best(point.cases().get(caseIndex), modes)),
@@ -124,7 +125,7 @@ final class VariationTables {
         return new Table(
                 caption,
                 joined(Stream.of(
-                        Stream.of(Cell.of(down.key() + " \\ " + across.key())),
+                        Stream.of(Cell.of(name(down) + " \\ " + name(across))),
                         across.values().stream().map(Cell::of))),
                 IntStream.range(0, down.values().size())
                         .mapToObj(row -> joined(Stream.of(
@@ -140,9 +141,17 @@ final class VariationTables {
                         .toList());
     }
 
-    private Cell keys() {
+    /** Where it is stands in the sentences above; of two it tells one from the other. */
+    private Cell inputs() {
+        List<KeySweep> sweeps = variation.sweeps();
         return Cell.of(
-                String.join(", ", variation.sweeps().stream().map(KeySweep::key).toList()));
+                sweeps.size() == 1
+                        ? KeyName.of(variation.scenario(), sweeps.get(0).key()).quantity()
+                        : String.join(", ", sweeps.stream().map(this::name).toList()));
+    }
+
+    private String name(KeySweep sweep) {
+        return KeyName.of(variation.scenario(), sweep.key()).words();
     }
 
     private static Cell values(VariationPoint point) {

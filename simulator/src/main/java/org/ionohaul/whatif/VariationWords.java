@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.ionohaul.analysis.Variation;
 import org.ionohaul.rendering.SizeText;
+import org.ionohaul.scenario.KeyName;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.study.KeySweep;
 
@@ -24,7 +25,12 @@ final class VariationWords {
     String basis() {
         return SizeText.grouped(variation.scenario().trials())
                 + " simulated trials a value, the same skies for every value and mode, seed "
-                + variation.scenario().seed() + ". Varied: " + String.join(" and ", keys()) + ".";
+                + variation.scenario().seed() + ". Varied: "
+                + String.join(
+                        " and ",
+                        keys().stream()
+                                .map(it -> KeyName.withKey(variation.scenario(), it))
+                                .toList()) + ".";
     }
 
     /** Returns the warning on a variation that was interrupted; empty for any other. */
@@ -61,11 +67,15 @@ final class VariationWords {
     private String change(int key, int at) {
         String other = variation.sweeps().size() == 1
                 ? ""
-                : " (" + keys().get(1 - key) + " = "
+                : " (" + name(1 - key) + " = "
                         + variation.points().get(0).values().get(1 - key) + ")";
-        return "With " + keys().get(key) + " = "
+        return "With " + name(key) + " = "
                 + variation.points().get(at).values().get(key) + " instead of "
                 + variation.points().get(0).values().get(key) + other;
+    }
+
+    private String name(int key) {
+        return KeyName.of(variation.scenario(), keys().get(key)).words();
     }
 
     private String best(int caseIndex) {

@@ -71,7 +71,17 @@ record EveryPage(Map<String, String> printed, List<Path> pages) {
                     "near.snr=0 dB | 20 dB",
                     "--set",
                     "far.snr=-30 dB | 6 dB | 12 dB"),
-            List.of("net", SCENARIOS + "nets/bridge-valley.toml", "--trials", "4"));
+            List.of("net", SCENARIOS + "nets/bridge-valley.toml", "--trials", "4"),
+            List.of(
+                    "vary",
+                    SCENARIOS + "orchard-net.toml",
+                    "--trials",
+                    "12",
+                    "--set",
+                    "sky.path.1.doppler-spread=0.5 Hz | 2 Hz",
+                    "--set",
+                    "modes.brisk-comb.arq.window=4 | 8"),
+            List.of("study", SCENARIOS + "orchard-net.toml", "--trials", "40", "--size-trials", "0", "--full"));
 
     /** Runs every command; results go to a folder. */
     static EveryPage in(Path folder) throws IOException {

@@ -35,6 +35,8 @@ final class EveryPageInBrowserTest {
     private static final Map<String, String> REFUSED = Map.of(
             "\\bevenings?\\b(?! (?:net|watch|school))", "a study at noon has none",
             "fifth with|third lowest|second highest", "a riddle",
+            "(?<!\\(|[\\w./-]|--(?:set|vary|daily) )(?:near|far|sky|transfer|modes)\\.(?!toml|csv|html|json)[a-z0-9-]+(?:\\.[a-z0-9-]+)*",
+                    "a key, outside of brackets, stands for a thing",
             "variance ratio", "a term of statistics",
             "\\bno\\. \\d+ */ *none", "a riddle",
             "\\b(\\d+:\\d\\d) (?:to|-) \\1\\b", "a range without a width",
@@ -354,6 +356,9 @@ final class EveryPageInBrowserTest {
     void wordsThatPuzzleWouldBeNoticed() {
         for (String each : List.of(
                 "95 of 100 evenings",
+                "far.snr: 12.0 dB before",
+                "With sky.path.1.doppler-spread = 2 Hz",
+                "Varied: modes.brisk-comb.arq.window.",
                 "the fifth with the third lowest SNR",
                 "(variance ratio 0.31)",
                 "(0:00 to 0:00)",
@@ -361,7 +366,11 @@ final class EveryPageInBrowserTest {
                 "4m20s-4m20s")) {
             assertFalse(refused("here", each).isEmpty(), each);
         }
-        assertEquals("", refused("here", "4m20s-4m21s, 2 kB to 2.5 kB, 0:00 to 0:20"));
+        assertEquals(
+                "",
+                refused(
+                        "here",
+                        "4m20s-4m21s, 2 kB to 2.5 kB, 0:00 to 0:20, SNR at Flood desk (far.snr), modes/a.toml, --set far.snr=1"));
     }
 
     @Test

@@ -51,8 +51,8 @@ final class LearnCommandTest {
         String alone = out.toString();
         assertTrue(alone.contains("8 logged runs beside 240 simulated logs, seed 12."), alone);
         assertTrue(alone.contains("The model can explain the log"), alone);
-        assertTrue(alone.contains("The log tells of far.snr, near.snr."), alone);
-        assertTrue(alone.contains("It says hardly anything of sky.path.1.doppler-spread"), alone);
+        assertTrue(alone.contains("The log tells of SNR at Parish Hall, SNR at Orchard Post."), alone);
+        assertTrue(alone.contains("It says hardly anything of Doppler spread of path 1"), alone);
         assertTrue(alone.contains("list, from Orchard Post to Parish Hall:"), alone);
         assertTrue(alone.contains("Brisk comb, before"), alone);
         assertTrue(alone.contains("Written to " + sharper), alone);

@@ -80,7 +80,7 @@ final class GridPageTest {
                 page.charts().stream().map(it -> it.id()).toList());
         assertTrue(page.charts().get(0).description().startsWith("Best of 1 row: Brisk comb on 1"));
         CellMap best = (CellMap) page.charts().get(0).picture();
-        assertEquals("month", best.down().key());
+        assertEquals("month", best.down().name());
         assertEquals(
                 List.of("A", "AB", ""),
                 best.cells().stream().map(CellMap.Place::label).toList());

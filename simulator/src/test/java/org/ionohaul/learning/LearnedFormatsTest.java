@@ -68,7 +68,7 @@ final class LearnedFormatsTest {
             assertTrue(forecast.contains("Brisk comb, before") && forecast.contains("Brisk comb, after"), forecast);
             assertTrue(forecast.contains("10 min"), "the deadline");
         }
-        assertTrue(page.contains("far.snr: 12.0 dB before"), "the title says the finding");
+        assertTrue(page.contains("SNR at Parish Hall: 12.0 dB before"), "the title says the finding");
     }
 
     @Test

@@ -86,7 +86,7 @@ final class LivePageInBrowserTest {
                 .startsWith("24 of 24 trials, each mode under the same sky, seed 41."));
         assertTrue(before.contains("at least"), "the safe end stands in the grid: " + before);
         tab.type("[name='far.snr']", "-6 dB");
-        tab.await("document.querySelector('.changes')?.innerText.includes('far.snr = -6 dB')");
+        tab.await("document.querySelector('.changes')?.innerText.includes('SNR at Flood desk = -6 dB')");
         tab.await(ALL_IN.formatted(1));
         String after = grid(tab);
         assertNotEquals(before, after);

@@ -36,7 +36,7 @@ final class QuestionTest {
         assertEquals("4 /h", control("far.interference.1.visits").written());
         assertEquals("38 kB", control("transfer.1.files.1.size").written());
         assertEquals(
-                "gauge at the weir, size", control("transfer.1.files.1.size").label());
+                "Size of gauge at the weir", control("transfer.1.files.1.size").label());
         assertEquals("[\"10 min\", \"25 min\"]", control("transfer.1.deadlines").written());
         assertEquals("mid-latitude-disturbed-nvis", control("sky.condition").written());
         assertTrue(control("sky.condition").choices().contains("mid-latitude-quiet"));

@@ -12,16 +12,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class WordsTest {
     @ParameterizedTest
     @CsvSource({
-        "111, 2 minutes",
-        "110, 110 seconds",
-        "1, 10 seconds",
-        "61, 70 seconds",
-        "120, 2 minutes",
-        "120.1, 2 minutes 30 seconds",
-        "245, 4 minutes 30 seconds",
-        "571, 10 minutes",
-        "601, 11 minutes",
-        "1020, 17 minutes"
+        "111, 2 min",
+        "110, 110 s",
+        "1, 10 s",
+        "61, 70 s",
+        "120, 2 min",
+        "120.1, 2 min 30 s",
+        "245, 4 min 30 s",
+        "571, 10 min",
+        "601, 11 min",
+        "1020, 17 min"
     })
     void aPlanIsRoundedUpToTheSafeSide(double seconds, String expected) {
         assertEquals(expected, TimeText.plan(seconds));

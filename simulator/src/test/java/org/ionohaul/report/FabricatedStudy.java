@@ -276,10 +276,16 @@ public final class FabricatedStudy {
     private static SessionResult session(int mode, Transfer transfer, int trial, int quickDelivers, int secondsLater) {
         boolean delivers = mode == 1 || trial < quickDelivers;
         long delivered = (mode == 0 ? secondsLater + 10L * (trial + 1) : 200L + 5L * trial) * SECOND;
+        return session(transfer, delivered, delivers, budget(delivered + 4 * SECOND, mode));
+    }
+
+    /** Returns a session that ends four seconds after everything is through, or would be; its first file needs half the time. */
+    static SessionResult session(Transfer transfer, long delivered, boolean delivers, TimeBudget budget) {
         long ended = delivered + 4 * SECOND;
         OptionalLong at = delivers ? OptionalLong.of(delivered) : OptionalLong.empty();
         long[] atNanos = {delivered / 2, delivered};
         long[] held = {transfer.totalBytes() / 2, transfer.totalBytes()};
+        OptionalLong firstAt = delivers ? OptionalLong.of(delivered / 2) : at;
         return new SessionResult(
                 delivers ? Outcome.CLOSED : Outcome.GAVE_UP,
                 delivers ? Ending.COMPLETED : Ending.LINK_LOST,
@@ -287,11 +293,11 @@ public final class FabricatedStudy {
                 at,
                 delivers ? OptionalLong.of(delivered + SECOND) : OptionalLong.empty(),
                 delivers ? OptionalLong.of(ended) : OptionalLong.empty(),
-                List.of(delivers ? OptionalLong.of(delivered / 2) : at, at),
+                transfer.files().size() == 1 ? List.of(at) : List.of(firstAt, at),
                 delivers
                         ? ProgressCurve.of(atNanos, held)
                         : ProgressCurve.of(Arrays.copyOf(atNanos, 1), Arrays.copyOf(held, 1)),
-                budget(ended, mode),
+                budget,
                 IntStream.range(0, LEVELS)
                         .mapToObj(dataRate ->
                                 new DataRateUse(delivered / (dataRate + 2), 100 * (dataRate + 1), 10 * dataRate))

@@ -48,7 +48,7 @@ final class PromiseWordsTest {
         assertEquals(
                 List.of(
                         "2 kB within 150 s: on at least 96 % of trials with Ant (100 % of those simulated; 96-100 %).",
-                        "Promise 2 kB within 100 seconds with Ant: on at least 9 of 10 trials it is through by then."),
+                        "Promise 2 kB within 100 s with Ant: on at least 9 of 10 trials it is through by then."),
                 file(100, 150).sentences());
     }
 
@@ -69,7 +69,7 @@ final class PromiseWordsTest {
                 "No deadline can be promised safely for 2 kB on 9 of 10 trials: so few were simulated; 36 are needed.",
                 file(35, 150).sentences().get(1));
         assertEquals(
-                "Promise 2 kB within 100 seconds with Ant: on at least 9 of 10 trials it is through by then.",
+                "Promise 2 kB within 100 s with Ant: on at least 9 of 10 trials it is through by then.",
                 file(36, 150).sentences().get(1));
         // 0.95^n <= 0.025 from n = 72 on.
         List<Cell> row = file(71, 150).times().rows().get(0);

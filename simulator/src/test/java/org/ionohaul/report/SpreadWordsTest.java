@@ -29,9 +29,9 @@ final class SpreadWordsTest {
                 List.of("far.snr"));
         assertEquals(
                 "Why trials differ with Hare: 60 % (55-65 %) luck and combinations of what is not known, 35 % (30-40"
-                        + " %) not knowing far.snr, 2 % (0-7 %) not knowing sky.path.1.delay. Measuring far.snr is worth"
+                        + " %) not knowing SNR at Flood Desk, 2 % (0-7 %) not knowing delay of path 1. Measuring SNR at Flood Desk is worth"
                         + " most: it would move the chance of 10 min by some 24 of 100 (19 to 29) either way.",
-                SpreadWords.sentence("Hare", List.of(600.0), split));
+                SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0), split));
     }
 
     @Test
@@ -40,9 +40,10 @@ final class SpreadWordsTest {
                 share(0.3),
                 List.of(input("far.snr", 0.35, 1e-9), input("near.snr", 0.36, 1e-9)),
                 List.of("near.snr", "far.snr"));
-        assertTrue(SpreadWords.sentence("Hare", List.of(600.0), split)
-                .contains("Measuring near.snr or far.snr is worth most, between which the trials do not tell: near.snr"
-                        + " would move"));
+        assertTrue(SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0), split)
+                .contains(
+                        "Measuring SNR at Weir Cottage or SNR at Flood Desk is worth most, between which the trials do not tell: SNR at Weir Cottage"
+                                + " would move"));
     }
 
     /** All trials keep the second deadline, so that nothing moves its chance. */
@@ -52,7 +53,7 @@ final class SpreadWordsTest {
                 share(0.6),
                 List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(share(0.24), new Estimate(0, 0, 0)))),
                 List.of("far.snr"));
-        assertTrue(SpreadWords.sentence("Hare", List.of(600.0, 1500.0), split)
+        assertTrue(SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0, 1500.0), split)
                 .endsWith("it would move the chance of 10 min by some 24 of 100 (19 to 29) either way."));
     }
 
@@ -64,7 +65,7 @@ final class SpreadWordsTest {
                 "Why trials differ with Hare: 97 % (92-100 %) luck, hardly anything for not knowing inputs. Which"
                         + " measurement would move the chance of a deadline most these trials do not tell: one moves it by"
                         + " at most 29 of 100 either way.",
-                SpreadWords.sentence("Hare", List.of(600.0), split));
+                SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0), split));
     }
 
     @Test
@@ -72,7 +73,7 @@ final class SpreadWordsTest {
         Estimate none = new Estimate(0, 0, 0);
         SpreadSplit split = new SpreadSplit(
                 share(0.6), List.of(new InputShare("far.snr", share(0.4), 1e-9, List.of(none))), List.of());
-        assertTrue(SpreadWords.sentence("Hare", List.of(600.0), split)
+        assertTrue(SpreadWords.sentence(FabricatedStudy.result().scenario(), "Hare", List.of(600.0), split)
                 .endsWith("No measurement is seen to matter for a deadline: each is kept on all of these trials"
                         + " or on none."));
     }

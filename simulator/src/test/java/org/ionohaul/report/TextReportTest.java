@@ -24,7 +24,7 @@ final class TextReportTest {
         String text = String.join(" ", lines(100)).replaceAll(" +", " ");
         assertTrue(
                 text.contains(
-                        "Plan for 12 minutes with Tough (or Quick: see below): on at least 19 of 20 trials the photo is"
+                        "Plan for 12 min with Tough (or Quick: see below): on at least 19 of 20 trials the photo is"
                                 + " through by then."),
                 text);
     }

@@ -64,10 +64,10 @@ final class TornadoWordsTest {
     void theKeyThatMattersMostIsNamedWithThoseThatChanceLeavesOpenAndWithBothItsEnds() {
         assertEquals(
                 List.of(
-                        "What matters most for the time of Quick is snr, though chance leaves open whether more than"
+                        "What matters most for the time of Quick is SNR, though chance leaves open whether more than"
                                 + " noise.",
-                        "With snr = few, Quick is through 2 min 30 s later on the median trial (2 min 10 s to 3 min)."
-                                + " With snr = many, Quick is through 1 min 30 s sooner on the median trial (1 min to 2 min).",
+                        "With SNR = few, Quick is through 2 min 30 s later on the median trial (2 min 10 s to 3 min)."
+                                + " With SNR = many, Quick is through 1 min 30 s sooner on the median trial (1 min to 2 min).",
                         "As it stands: Quick is best; 9 of 10 trials within 3 min 20 s."),
                 sentences(threeKeys()));
     }
@@ -78,7 +78,7 @@ final class TornadoWordsTest {
         for (double most : new double[] {130, 131}) {
             PairedEffect noise = effect(new Estimate(20, -10, most), 30, 40, false);
             assertEquals(
-                    "What matters most for the time of Quick is snr"
+                    "What matters most for the time of Quick is SNR"
                             + (most > 130 ? ", though chance leaves open whether more than noise." : "."),
                     sentences(tornado(
                                     clear(0),
@@ -92,7 +92,7 @@ final class TornadoWordsTest {
     void withoutAChangeBeyondChanceNoKeyIsNamed() {
         assertEquals(
                 List.of(
-                        "None of these keys changes the time of Quick beyond chance.",
+                        "None of these changes the time of Quick beyond chance.",
                         "With noise = few, not one trial differs for Quick. With noise = many, nothing changes for Quick"
                                 + " that could not be chance (-10s to +2m20s).",
                         "As it stands: Quick is best; 9 of 10 trials within 3 min 20 s."),
@@ -134,11 +134,12 @@ final class TornadoWordsTest {
         TornadoWords whole = new TornadoWords(threeKeys());
         assertEquals("", whole.partial());
         assertEquals(
-                "100 simulated trials a value, the same skies for every value and mode, seed 4711. Each key alone is set to"
-                        + " either end of its range; the key that matters most comes first.",
+                "100 simulated trials a value, the same skies for every value and mode, seed 4711. Set to either end"
+                        + " of its range, each alone: wait (wait), noise (noise) and SNR (snr). What matters most comes"
+                        + " first below.",
                 whole.basis());
         assertEquals(
-                "PARTIAL: interrupted after 1 of 3 keys.",
+                "PARTIAL: interrupted after 1 of 3 inputs.",
                 new TornadoWords(tornado(clear(0), bar("wait", clear(0), clear(0)))).partial());
     }
 
@@ -147,8 +148,8 @@ final class TornadoWordsTest {
         List<List<Cell>> rows = new TornadoTables(threeKeys()).ofMode(0, 0).rows();
         assertEquals(
                 List.of(
-                        "snr few +2m30s",
-                        "snr many -1m30s",
+                        "SNR few +2m30s",
+                        "SNR many -1m30s",
                         "noise few none",
                         "noise many (+20s)",
                         "wait few none",
@@ -165,8 +166,8 @@ final class TornadoWordsTest {
                         "wait = many",
                         "noise = few",
                         "noise = many",
-                        "snr = few",
-                        "snr = many"),
+                        "SNR = few",
+                        "SNR = many"),
                 new TornadoTables(threeKeys())
                         .best(0, List.of(300.0)).rows().stream()
                                 .map(it -> it.get(0).text())
@@ -182,7 +183,7 @@ final class TornadoWordsTest {
         assertEquals("change, minutes", times.axis());
         assertEquals(3.3, times.end(), 1e-12);
         TornadoChart.Bar few = times.bars().get(0);
-        assertEquals("snr = few\n+2m30s (+2m10s to +3m00s)", few.label());
+        assertEquals("SNR = few\n+2m30s (+2m10s to +3m00s)", few.label());
         assertEquals(List.of(130 / 60.0, 2.5, 3.0), List.of(few.low(), few.change(), few.high()));
         assertEquals(
                 List.of(false, true, false, true, false, true),

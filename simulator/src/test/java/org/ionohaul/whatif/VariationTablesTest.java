@@ -61,7 +61,7 @@ final class VariationTablesTest {
                 rows.stream().map(VariationTablesTest::texts).toList());
         assertEquals(
                 List.of(
-                        "near.snr",
+                        "SNR",
                         "by 5 min",
                         "by 15 min",
                         "5 of 10",
@@ -98,7 +98,7 @@ final class VariationTablesTest {
                 rows.stream().map(VariationTablesTest::texts).toList());
         assertEquals("3m20s", rows.get(0).get(1).detail());
         assertEquals(
-                List.of("near.snr \\ distance", "90 km", "400 km"),
+                List.of("SNR at Weir Cottage \\ length of the path", "90 km", "400 km"),
                 texts(tables(partial).bestMap(1).heads()));
     }
 
@@ -172,19 +172,19 @@ final class VariationTablesTest {
     /** True to scale only for numbers of one unit; marked one by one only where the steps are alike and few. */
     @Test
     void anAxisIsTrueToScaleForNumbersOfOneUnit() {
-        SweepAxis even = SweepAxis.of(new KeySweep("snr", List.of("3 dB", "6 dB", "9 dB")));
+        SweepAxis even = SweepAxis.of("it", new KeySweep("snr", List.of("3 dB", "6 dB", "9 dB")));
         assertEquals(List.of(3.0, 6.0, 9.0), even.positions());
         assertEquals("dB", even.unit());
         assertEquals(OptionalDouble.of(3), even.step());
-        assertEquals(OptionalDouble.empty(), SweepAxis.of(SNR).step(), "3, 6 and 12 are not evenly spread");
-        SweepAxis falling = SweepAxis.of(new KeySweep("snr", List.of("9 dB", "6 dB", "3 dB")));
+        assertEquals(OptionalDouble.empty(), SweepAxis.of("SNR", SNR).step(), "3, 6 and 12 are not evenly spread");
+        SweepAxis falling = SweepAxis.of("it", new KeySweep("snr", List.of("9 dB", "6 dB", "3 dB")));
         assertEquals(OptionalDouble.of(3), falling.step());
         assertEquals(10, falling.scale(10, 100).at(3), 1e-9);
         assertEquals(100, falling.scale(10, 100).at(9), 1e-9);
-        SweepAxis named = SweepAxis.of(new KeySweep("noise", List.of("city", "rural")));
+        SweepAxis named = SweepAxis.of("it", new KeySweep("noise", List.of("city", "rural")));
         assertEquals(List.of(0.0, 1.0), named.positions());
         assertEquals(OptionalDouble.empty(), named.step());
-        SweepAxis mixed = SweepAxis.of(new KeySweep("patience", List.of("30 s", "2 min")));
+        SweepAxis mixed = SweepAxis.of("it", new KeySweep("patience", List.of("30 s", "2 min")));
         assertEquals(List.of(0.0, 1.0), mixed.positions());
     }
 

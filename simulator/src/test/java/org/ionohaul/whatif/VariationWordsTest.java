@@ -53,8 +53,8 @@ final class VariationWordsTest {
         KeySweep two = new KeySweep("near.snr", List.of("3 dB", "6 dB"));
         assertEquals(
                 List.of(
-                        "With near.snr = 6 dB instead of 3 dB (distance = 90 km), not one trial differs for Tough.",
-                        "With distance = 400 km instead of 90 km (near.snr = 3 dB), not one trial differs for Tough.",
+                        "With SNR at Weir Cottage = 6 dB instead of 3 dB (length of the path = 90 km), not one trial differs for Tough.",
+                        "With length of the path = 400 km instead of 90 km (SNR at Weir Cottage = 3 dB), not one trial differs for Tough.",
                         "At every value: Tough is best."),
                 new VariationWords(variation(List.of(two, OTHER), List.of(clear(1), clear(1), clear(1), clear(1))))
                         .sentences(0));
@@ -64,12 +64,12 @@ final class VariationWordsTest {
     @Test
     void theModeToldOfIsOneThatGetsThrough() {
         assertEquals(
-                "With near.snr = 6 dB instead of 3 dB, not one trial differs for Tough.",
+                "With SNR at Weir Cottage = 6 dB instead of 3 dB, not one trial differs for Tough.",
                 new VariationWords(variation(List.of(KEY), List.of(nothing(), clear(1))))
                         .sentences(0)
                         .get(0));
         assertEquals(
-                "With near.snr = 6 dB instead of 3 dB, not one trial differs for Quick.",
+                "With SNR at Weir Cottage = 6 dB instead of 3 dB, not one trial differs for Quick.",
                 new VariationWords(variation(List.of(KEY), List.of(clear(0), clear(1))))
                         .sentences(0)
                         .get(0));
@@ -80,7 +80,8 @@ final class VariationWordsTest {
         VariationWords words = new VariationWords(variation(List.of(KEY), List.of(clear(0), clear(1))));
         assertEquals("PARTIAL: interrupted after 2 of 4 values.", words.partial());
         assertEquals(
-                "100 simulated trials a value, the same skies for every value and mode, seed 4711. Varied: near.snr.",
+                "100 simulated trials a value, the same skies for every value and mode, seed 4711. Varied: SNR at"
+                        + " Weir Cottage (near.snr).",
                 words.basis());
     }
 }

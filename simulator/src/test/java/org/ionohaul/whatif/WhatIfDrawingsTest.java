@@ -129,7 +129,7 @@ final class WhatIfDrawingsTest {
     /** 230 pixels stand for 8 minutes; 3 dB to 12 dB run from left to right, true to scale. */
     @Test
     void aCurvesDotsLieAtTheirValuesAndWhatIsNotReachedHasNone() {
-        SweepAxis axis = SweepAxis.of(new KeySweep("snr", List.of("3 dB", "6 dB", "12 dB")));
+        SweepAxis axis = SweepAxis.of("SNR", new KeySweep("snr", List.of("3 dB", "6 dB", "12 dB")));
         List<String> says = List.of("a", "b", "c");
         SweepCurve curve = new SweepCurve(
                 axis,
@@ -152,6 +152,6 @@ final class WhatIfDrawingsTest {
         assertEquals(third, number(dots.get(1), 2) - number(dots.get(0), 2), 2 * TENTH);
         assertEquals(number(dots.get(3), 3), number(dots.get(4), 3));
         assertEquals((number(dots.get(0), 3) + number(dots.get(1), 3)) / 2, number(dots.get(3), 3), 2 * TENTH);
-        assertTrue(curve.svg(WIDTH).contains("snr = 12 dB\nQuick: c\nTough: c"));
+        assertTrue(curve.svg(WIDTH).contains("SNR = 12 dB\nQuick: c\nTough: c"));
     }
 }
