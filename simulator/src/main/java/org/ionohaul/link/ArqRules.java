@@ -67,6 +67,11 @@ public record ArqRules(
                 "silencesToLost",
                 "must be from 1 to 1,000",
                 silencesToLost);
+        OutOfRange.unless(
+                scheme != ArqScheme.ALTERNATING || answerToSilence == AnswerToSilence.POLL,
+                "answerToSilence",
+                "must be poll where frames carry no numbers, since one that is repeated would be taken for the next",
+                answerToSilence);
         OutOfRange.unless(marginNanos >= 0, "marginNanos", "must not be negative", marginNanos);
         OutOfRange.unless(cycleNanos >= 0, "cycleNanos", "must not be negative", cycleNanos);
     }
@@ -82,7 +87,7 @@ public record ArqRules(
 
     /** Returns the most frames that an over may ever carry. */
     int mostFrames(Waveform waveform) {
-        int frames = scheme == ArqScheme.STOP_AND_WAIT ? 1 : Math.min(longOverFrames, windowFrames);
+        int frames = scheme.isOneByOne() ? 1 : Math.min(longOverFrames, windowFrames);
         while (frames > 1 && waveform.burstNanos(frames) > longestOverNanos) {
             frames--;
         }

@@ -24,6 +24,8 @@ public final class Burst {
     private double newShare;
     private double snrDb = Double.NaN;
     private boolean answers;
+    private boolean turn;
+    private boolean asksAgain;
     private long startNanos;
     private int from;
     private int to;
@@ -151,6 +153,21 @@ public final class Burst {
         return meanPower;
     }
 
+    /** Returns whether an acknowledgement asks to have the over repeated, as whoever sent it meant it. */
+    public boolean asksAgain() {
+        return asksAgain;
+    }
+
+    /** Returns which of two frames in turn an over carries. */
+    boolean turn() {
+        return turn;
+    }
+
+    /** Returns which of two frames in turn an acknowledgement asks for, as it was understood. */
+    boolean asksFor() {
+        return turn != wrong[0];
+    }
+
     ByteRanges held() {
         return held;
     }
@@ -160,6 +177,7 @@ public final class Burst {
         number = ofNumber;
         bytes = ofBytes;
         snrDb = Double.NaN;
+        asksAgain = false;
     }
 
     void openOver(int ofNumber, int atDataRate) {
@@ -168,6 +186,11 @@ public final class Burst {
         frames = 0;
         newFrames = 0;
         newShare = 0;
+    }
+
+    /** Says which of two frames in turn the over carries. */
+    void takeTurn(boolean second) {
+        turn = second;
     }
 
     /** Adds a frame to an over, of whose bytes those from {@code newFrom} on were never on the air before. */
@@ -196,6 +219,12 @@ public final class Burst {
         } else {
             held.setPrefix(whatIsHeld.prefixEnd());
         }
+    }
+
+    /** Asks for one of two frames in turn, for the one that was just sent if {@code again}. */
+    void askFor(boolean second, boolean again) {
+        turn = second;
+        asksAgain = again;
     }
 
     /** Gives it to a link, which is known by its timing. */

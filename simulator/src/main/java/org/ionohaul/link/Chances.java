@@ -10,10 +10,12 @@ import org.apache.commons.rng.UniformRandomProvider;
  * @param snrEstimate errors of measured SNR
  * @param dialling waits for a clear channel
  * @param policy choices of the rate policy
+ * @param replies what becomes of answers that are one of two words
  */
 public record Chances(
         UniformRandomProvider detection,
         UniformRandomProvider decoding,
         UniformRandomProvider snrEstimate,
         UniformRandomProvider dialling,
-        UniformRandomProvider policy) {}
+        UniformRandomProvider policy,
+        UniformRandomProvider replies) {}

@@ -15,6 +15,7 @@ final class Demodulator {
     private final ModeSpec mode;
     private final UniformRandomProvider detection;
     private final UniformRandomProvider decoding;
+    private final UniformRandomProvider replies;
     private final ContinuousSampler gaussian;
     private final boolean isCombining;
 
@@ -22,6 +23,7 @@ final class Demodulator {
         this.mode = mode;
         detection = chances.detection();
         decoding = chances.decoding();
+        replies = chances.replies();
         gaussian = ZigguratSampler.NormalizedGaussian.of(chances.snrEstimate());
         isCombining = mode.arq().combining() != Combining.NONE;
     }
@@ -29,7 +31,7 @@ final class Demodulator {
     /** Draws whether the receiver finds the burst whose first symbol arrives at the instant. */
     boolean isFound(Reception reception, Burst burst, long arrivalNanos) {
         double probability = waveform(burst).detectionProbability(reception, arrivalNanos);
-        return detection.nextDouble() < probability;
+        return (isOneOfTwoWords(burst) ? replies : detection).nextDouble() < probability;
     }
 
     /**
@@ -41,6 +43,7 @@ final class Demodulator {
      */
     void decode(Reception reception, Burst burst, long arrivalNanos, CombiningStore store) {
         Waveform waveform = waveform(burst);
+        UniformRandomProvider draws = isOneOfTwoWords(burst) ? replies : decoding;
         boolean combines = isCombining && burst.message() == Message.OVER;
         if (combines) {
             store.turnTo(burst.number(), burst.dataRate());
@@ -49,7 +52,7 @@ final class Demodulator {
             double fresh = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
             int kept = combines ? store.find(burst.frameStart(frame)) : CombiningStore.NONE;
             boolean isFirst = kept == CombiningStore.NONE;
-            double threshold = isFirst ? decoding.nextDouble() : store.threshold(kept);
+            double threshold = isFirst ? draws.nextDouble() : store.threshold(kept);
             double gathered = isFirst ? fresh : waveform.combined(store.evidence(kept), fresh);
             double passes = waveform.decodingProbability(gathered);
             if (threshold < passes) {
@@ -78,6 +81,10 @@ final class Demodulator {
     double measuredSnrDb(Reception reception, Burst burst, long arrivalNanos) {
         double mean = waveform(burst).meanSnrDb(reception, arrivalNanos, burst.frames());
         return mean + mode.ratePolicy().estimateDeviationDb() * gaussian.sample();
+    }
+
+    private boolean isOneOfTwoWords(Burst burst) {
+        return burst.message() == Message.ACKNOWLEDGEMENT && mode.arq().scheme().answersEach();
     }
 
     private Waveform waveform(Burst burst) {

@@ -33,13 +33,22 @@ public interface LinkTrace {
     default void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {}
 
     /**
-     * A receiver keeps a frame that is wrong, since its check noticed nothing.
+     * A receiver keeps a frame that is wrong, since its check noticed nothing, or takes it in twice or for one that never came.
      *
      * @param at who keeps it, and knows nothing of it
      * @param fromByte the first byte of the file that is wrong by it
      * @param atNanos when
      */
     default void onWrongFrame(End at, long fromByte, long atNanos) {}
+
+    /**
+     * A sender takes an answer for the opposite of what was sent.
+     *
+     * @param at who takes it so, and knows nothing of it
+     * @param asRepeat whether it is taken as a request to repeat; else as leave to go on
+     * @param atNanos when
+     */
+    default void onWrongReply(End at, boolean asRepeat, long atNanos) {}
 
     /** A station finds the channel occupied by others and waits. */
     default void onOccupied(End at, long atNanos) {}

@@ -35,6 +35,7 @@ public final class OverSender {
     private int dataRate;
     private boolean cameThroughWhole;
     private boolean isPolling;
+    private boolean turn;
 
     /**
      * Sets up a sender that keeps its rate policy from file to file.
@@ -68,6 +69,7 @@ public final class OverSender {
         acknowledged.setPrefix(fromByte);
         silences = 0;
         cameThroughWhole = false;
+        turn = false;
         sendOver(true);
     }
 
@@ -82,11 +84,34 @@ public final class OverSender {
             return;
         }
         station.stopWaiting();
+        if (burst.isWrong(0) && rules.scheme().answersEach()) {
+            link.trace().onWrongReply(station.end(), burst.asksFor() == turn, station.nowNanos());
+        }
+        if (!rules.scheme().answersEach()) {
+            acknowledged.copyFrom(burst.held());
+        } else if (burst.asksFor() == turn) {
+            onAskedAgain(burst.snrDb());
+            return;
+        } else {
+            turn = !turn;
+            acknowledged.add(0, station.outgoing().frameEnd(0));
+        }
         silences = 0;
-        acknowledged.copyFrom(burst.held());
         learn(burst.snrDb());
         if (acknowledged.contains(0, fileBytes)) {
             fate.onAllAcknowledged();
+        } else {
+            sendOver(true);
+        }
+    }
+
+    /** The other end asks for what it just got: send it again, or give the link up. */
+    private void onAskedAgain(double snrDb) {
+        silences++;
+        cameThroughWhole = false;
+        policy.onAcknowledged(station.nowNanos(), dataRate, 1, 1, snrDb);
+        if (silences >= rules.silencesToLost()) {
+            fate.onLost();
         } else {
             sendOver(true);
         }
@@ -137,6 +162,7 @@ public final class OverSender {
         int most = Math.min(link.timing().mostFrames(dataRate), framesAllowed(payload));
         Burst over = station.outgoing();
         over.openOver(file, dataRate);
+        over.takeTurn(turn);
         long at = acknowledged.firstMissing(0);
         while (over.framesOfOver() < most && at < fileBytes) {
             long end = Math.min(at + payload, acknowledged.missingEnd(at, fileBytes));

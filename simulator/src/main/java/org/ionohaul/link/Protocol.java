@@ -19,6 +19,12 @@ public interface Protocol {
      */
     void onBurst(Burst burst);
 
+    /**
+     * Called when an over or a poll for this station has ended of which nothing was decoded, where the mode's rules have it
+     * answered all the same.
+     */
+    default void onUnreadable(Burst burst) {}
+
     /** Called when the answer to this station's last burst has not come in the time an answer needs. */
     void onSilence();
 }

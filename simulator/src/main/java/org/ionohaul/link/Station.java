@@ -153,9 +153,9 @@ public final class Station {
         mayLeaveFromNanos = 0;
     }
 
-    /** Returns when the outgoing burst may leave; an over of a mode with a rhythm keeps it, whatever was or was not heard. */
+    /** Returns when the outgoing burst may leave; overs and polls of a mode with a rhythm keep it, whatever was or was not heard. */
     private long departureNanos() {
-        boolean isInRhythm = outgoing.message() == Message.OVER && nextOverNanos >= nowNanos() + times.relayNanos();
+        boolean isInRhythm = hasRhythm() && nextOverNanos >= nowNanos() + times.relayNanos();
         if (isInRhythm) {
             return nextOverNanos;
         }
@@ -194,7 +194,7 @@ public final class Station {
         transmitter.key(outgoing, duration);
         setup.trace().onSent(end, outgoing, duration);
         medium.transmit(number, outgoing, duration, times.deafNanos());
-        if (outgoing.message() == Message.OVER && setup.mode().arq().hasRhythm()) {
+        if (hasRhythm()) {
             long cycleNanos = setup.mode().arq().cycleNanos();
             nextOverNanos = now + cycleNanos;
             // A rhythm that is shorter than an over can't be kept: the over is heard out before the next is made.
@@ -204,6 +204,11 @@ public final class Station {
         } else if (answerWaitNanos > 0) {
             silence.start(duration + answerWaitNanos);
         }
+    }
+
+    private boolean hasRhythm() {
+        Message message = outgoing.message();
+        return setup.mode().arq().hasRhythm() && (message == Message.OVER || message == Message.POLL);
     }
 
     private void onArrival(Burst burst, long arrivalNanos) {
@@ -223,7 +228,17 @@ public final class Station {
         setup.trace().onArrived(end, burst, isFound, nowNanos());
         if (isFound && burst.decodedFrames() > 0) {
             protocol.onBurst(burst);
+        } else if (isFound && isAnsweredAnyway(burst.message())) {
+            protocol.onUnreadable(burst);
         }
+    }
+
+    private boolean isAnsweredAnyway(Message message) {
+        return switch (setup.mode().arq().scheme()) {
+            case ASKED_REPEAT -> message == Message.OVER;
+            case ALTERNATING -> message == Message.OVER || message == Message.POLL;
+            default -> false;
+        };
     }
 
     /** Returns the SNR that this station measured over a burst it just heard, in dB. */

@@ -27,6 +27,8 @@ public enum Purpose {
     POLICY(10),
     /** In which order modes are tried on the air where lots decide. */
     ORDER_OF_RUNS(11),
+    /** What becomes of answers that are one of two words; element = mode. */
+    REPLIES(12),
     /** Crashes of static at an end; element = end. */
     ATMOSPHERICS(21),
     /** When the sky wave drops out or sporadic E carries it; element = 0, 1. */

@@ -99,7 +99,9 @@ final class ModeFormat {
                     "whole-frame",
                     "How a wrong frame is found out: by a check sum of so many bits over all of it, which passes one wrong"
                             + " frame in 2^bits, or by four-of-seven characters; what passes wrongly is delivered wrong; of"
-                            + " calls, acknowledgements and control bursts it is taken as right."
+                            + " calls and control bursts, and of acknowledgements that tell what arrived, it is taken as"
+                            + " right. control-signal (7 bits: one of those of ITU-R M.625) and one-of-four (2 bits without a"
+                            + " check) are for acknowledgements of one word; a wrong one is acted upon."
                             + " whole-frame is a check sum whose failures are not counted. Not for measured losses.")
             .otherwise("whole-frame");
     static final Key<List<Measurement>> MEASURED_LOSS = Key.of(
@@ -206,8 +208,14 @@ final class ModeFormat {
     static final Group CALL = burst("call", "The burst that dials, and its answer.");
     static final Group CONTROL = burst("control", "The burst of introductions, offers, polls and hang-up.");
 
-    static final Key<ArqScheme> SCHEME =
-            Key.of("scheme", "scheme", Kind.choice(ArqScheme.class), "selective-repeat", "Which frames go out again.");
+    static final Key<ArqScheme> SCHEME = Key.of(
+            "scheme",
+            "scheme",
+            Kind.choice(ArqScheme.class),
+            "selective-repeat",
+            "Which frames go out again. With asked-repeat and alternating each over, one frame, is answered by go on or"
+                    + " repeat, whatever was decoded, and an answer taken for the other is acted upon; with alternating"
+                    + " frames carry no numbers, so that nobody notices one that is taken in twice or never.");
     static final Key<Integer> WINDOW =
             Key.of("window", "windowFrames", Kind.count(), 12L, "Most frames unacknowledged at once, 1 or more.");
     static final Key<Integer> SHORT_OVER = Key.of(

@@ -130,6 +130,13 @@ final class FarStation implements Protocol, FileSender.Owner {
     }
 
     @Override
+    public void onUnreadable(Burst burst) {
+        if (state == State.ANSWERING) {
+            receiver.onUnreadable(burst);
+        }
+    }
+
+    @Override
     public void onSilence() {
         switch (state) {
             case SENDING -> sender.onSilence();

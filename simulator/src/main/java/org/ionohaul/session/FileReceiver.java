@@ -56,7 +56,7 @@ final class FileReceiver {
     /** A file is offered: accept it from the first byte that is missing. */
     void onOffer(Burst burst) {
         current = burst.number();
-        overs.begin(current, heldBytes[current]);
+        overs.begin(current, cargo.bytes(current), heldBytes[current]);
         station.answer(Message.ACCEPT, current, heldBytes[current]);
     }
 
@@ -65,6 +65,13 @@ final class FileReceiver {
         if (burst.number() == current) {
             overs.onOver(burst);
             note(overs.heldInOrderBytes(), overs.rightInOrderBytes());
+        }
+    }
+
+    /** Something came while a file is being received of which nothing was decoded. */
+    void onUnreadable(Burst burst) {
+        if (burst.number() == current) {
+            overs.onUnreadable(burst);
         }
     }
 

@@ -172,6 +172,13 @@ final class NearStation implements Protocol, FileSender.Owner {
     }
 
     @Override
+    public void onUnreadable(Burst burst) {
+        if (state == State.RECEIVING) {
+            receiver.onUnreadable(burst);
+        }
+    }
+
+    @Override
     public void onSilence() {
         switch (state) {
             case CALLING -> onCallUnanswered();

@@ -10,7 +10,8 @@ public enum Outcome {
     DELIVERED_UNCONFIRMED,
     /**
      * The far side of the transfer holds everything, but some of it is wrong and no check noticed: nobody knows, and the
-     * sender may well believe it through.
+     * sender may well believe it through. So it is if a block is missing, at the end also, or there twice, because an answer
+     * was taken for another.
      */
     DELIVERED_WRONG,
     /** The link was lost, or never made, and the station gave up with bytes missing. */

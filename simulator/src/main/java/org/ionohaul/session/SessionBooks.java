@@ -2,6 +2,7 @@ package org.ionohaul.session;
 
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -32,7 +33,7 @@ final class SessionBooks implements LinkTrace {
     private long lastHungUpNanos = NEVER;
     private long mostHeldBytes;
     private int wrongFrames;
-    private int wrongFiles;
+    private final Set<Integer> wrongFiles = new HashSet<>();
     private int confirmedFiles;
     private long confirmedNanos = NEVER;
     private long endedNanos = NEVER;
@@ -95,6 +96,11 @@ final class SessionBooks implements LinkTrace {
     }
 
     @Override
+    public void onWrongReply(End at, boolean asRepeat, long atNanos) {
+        watcher.onWrongReply(at, asRepeat, atNanos);
+    }
+
+    @Override
     public void onOccupied(End at, long atNanos) {
         spent.onOccupied(atNanos);
         watcher.onOccupied(at, atNanos);
@@ -136,7 +142,7 @@ final class SessionBooks implements LinkTrace {
             watcher.onProgress(total, nowNanos);
         }
         long countedBytes = cargo.acceptsErrors() ? bytes : rightBytes;
-        if (wrongFiles == 0) {
+        if (wrongFiles.isEmpty()) {
             progress.note(bytesBefore[file] + countedBytes, nowNanos - startNanos);
         }
         if (bytes == cargo.bytes(file)) {
@@ -149,7 +155,7 @@ final class SessionBooks implements LinkTrace {
             deliveredNanos[file] = nowNanos;
             watcher.onDelivered(file, nowNanos);
         } else {
-            wrongFiles++;
+            wrongFiles.add(file);
             watcher.onDeliveredWrong(file, nowNanos);
         }
     }
@@ -158,15 +164,30 @@ final class SessionBooks implements LinkTrace {
     private boolean isHeldWrong() {
         long deliveredFiles =
                 Arrays.stream(deliveredNanos).filter(it -> it < NEVER).count();
-        return wrongFiles > 0 && wrongFiles + deliveredFiles == cargo.files();
+        return !wrongFiles.isEmpty() && wrongFiles.size() + deliveredFiles == cargo.files();
     }
 
     void onConfirmed(int file, long nowNanos) {
+        if (deliveredNanos[file] == NEVER && !wrongFiles.contains(file)) {
+            onCutShort(file, nowNanos);
+        }
         confirmedFiles++;
         watcher.onConfirmed(file, nowNanos);
         if (confirmedFiles == cargo.files()) {
             confirmedNanos = nowNanos;
             spent.enter(Cause.HANGING_UP, nowNanos);
+        }
+    }
+
+    /** Text that may be wrong may end too early. */
+    private void onCutShort(int file, long nowNanos) {
+        wrongFrames++;
+        watcher.onCutShort(file, nowNanos);
+        if (cargo.acceptsErrors()) {
+            progress.note(bytesBefore[file] + cargo.bytes(file), nowNanos - startNanos);
+            deliveredNanos[file] = nowNanos;
+        } else {
+            wrongFiles.add(file);
         }
     }
 

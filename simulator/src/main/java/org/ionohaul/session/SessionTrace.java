@@ -35,6 +35,12 @@ public interface SessionTrace extends LinkTrace {
     /** The receiver holds a file, counted from 0, to its last byte, and some of it is wrong, which nobody knows. */
     default void onDeliveredWrong(int file, long atNanos) {}
 
+    /**
+     * The sender takes a file, counted from 0, for delivered of which the end is missing, since it took an answer for its
+     * opposite.
+     */
+    default void onCutShort(int file, long atNanos) {}
+
     /** The sender knows that a file, counted from 0, is delivered. */
     default void onConfirmed(int file, long atNanos) {}
 

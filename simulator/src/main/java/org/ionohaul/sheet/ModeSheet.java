@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ionohaul.link.ArqScheme;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.ChartPage;
 import org.ionohaul.rendering.DecibelText;
@@ -57,6 +58,9 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
                 .max(Comparator.comparingDouble(ModeCard.DataRate::unnoticedErrors))
                 .filter(dataRate -> dataRate.unnoticedErrors() > 0)
                 .ifPresent(dataRate -> lines.addAll(TextWrap.lines(unnoticed(dataRate), "", WIDTH)));
+        if (card.mistakenReplies() > 0) {
+            lines.addAll(TextWrap.lines(mistaken(), "", WIDTH));
+        }
         lines.add("");
         lines.add(undisturbed().caption());
         lines.addAll(new TextTable(undisturbed()).lines(WIDTH));
@@ -99,6 +103,16 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
         return "Data rate " + dataRate.number() + " delivers errors that nobody notices: 1 frame in "
                 + SizeText.grouped(1 / dataRate.unnoticedErrors())
                 + " is wrong where one in ten is lost on the steady path.";
+    }
+
+    private String mistaken() {
+        List<ModeCard.OnPath> paths = card.dataRates().get(0).paths();
+        return "Its answers are one of two words: where data rate 1 loses a frame in ten on "
+                + paths.get(paths.size() - 1).path().key() + ", 1 answer in "
+                + SizeText.grouped(1 / card.mistakenReplies()) + " is taken for the other word. "
+                + (card.mode().arq().scheme() == ArqScheme.ALTERNATING
+                        ? "Then a frame of the file is printed again, or is missing, and nobody notices."
+                        : "Then a frame is sent in vain, or the link is lost; of the last frame nobody notices that it is missing.");
     }
 
     private Table dataRates() {

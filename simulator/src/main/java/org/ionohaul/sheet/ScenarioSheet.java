@@ -418,7 +418,9 @@ public final class ScenarioSheet {
                 + (mode.dataRates().size() == 1
                         ? "1 data rate"
                         : mode.dataRates().size() + " data rates") + ", "
-                + plain(mode.emission().bandwidthHz()) + " Hz)";
+                + plain(mode.emission().bandwidthHz()) + " Hz"
+                + (mode.arq().scheme().answersEach() ? ", answers of one word that may be taken for the other" : "")
+                + ")";
     }
 
     private static <T> boolean varies(List<T> drawn, ToDoubleFunction<T> what) {

@@ -98,7 +98,9 @@ public final class TraceRecorder implements SessionTrace {
             case INTRODUCTION, INTRODUCTION_ANSWER -> name + " " + (burst.number() + 1);
             case OFFER -> "offer of file " + (burst.number() + 1) + ", " + burst.bytes() + " bytes";
             case ACCEPT -> "accept file " + (burst.number() + 1) + " from byte " + burst.bytes();
-            case ACKNOWLEDGEMENT -> name + " up to byte " + burst.bytes() + measured(burst.snrDb());
+            case ACKNOWLEDGEMENT ->
+                (burst.asksAgain() ? "request to repeat from" : name + " up to") + " byte " + burst.bytes()
+                        + measured(burst.snrDb());
             default -> name;
         };
     }
@@ -166,7 +168,21 @@ public final class TraceRecorder implements SessionTrace {
 
     @Override
     public void onWrongFrame(End at, long fromByte, long atNanos) {
-        note(Kind.STAGE, at, "keeps a wrong frame from byte " + fromByte + ": its check noticed nothing", 0, atNanos);
+        note(Kind.STAGE, at, "keeps a wrong frame from byte " + fromByte + ": nothing is noticed", 0, atNanos);
+    }
+
+    @Override
+    public void onWrongReply(End at, boolean asRepeat, long atNanos) {
+        String says = asRepeat
+                ? "takes leave to go on for a request to repeat"
+                : "takes a request to repeat for leave to go on";
+        note(Kind.STAGE, at, says + ", and does not know", 0, atNanos);
+    }
+
+    @Override
+    public void onCutShort(int file, long atNanos) {
+        End receiver = lastListener().other();
+        note(Kind.STAGE, receiver, "lacks the end of file " + (file + 1) + ", and nobody knows", 0, atNanos);
     }
 
     @Override

@@ -77,6 +77,7 @@ public final class ModeBench {
                 timing.answerNanos(Direction.UPLOAD.receiver()) * 1e-9,
                 signals.singleNanos(Message.ACKNOWLEDGEMENT) * 1e-9,
                 signals.singleNanos(Message.CALL) * 1e-9,
+                mode.arq().scheme().answersEach() ? mistakenReplies() : 0,
                 dataRates,
                 errorFree());
     }
@@ -100,6 +101,12 @@ public final class ModeBench {
     private static double unnoticedErrors(LossOnPath steady) {
         double needDb = steady.needDb(SteadyNeed.LOSS);
         return Double.isFinite(needDb) ? steady.unnoticedErrors(needDb) : 0;
+    }
+
+    private double mistakenReplies() {
+        FadingSkies last = skies.get(skies.size() - 1);
+        double needDb = new LossOnPath(signals.dataRate(1), last).needDb(SteadyNeed.LOSS);
+        return Double.isFinite(needDb) ? new LossOnPath(signals.acknowledgement(), last).unnoticedErrors(needDb) : 0;
     }
 
     private ModeCard.OnPath onPath(FadingCondition path, LossOnPath bench) {

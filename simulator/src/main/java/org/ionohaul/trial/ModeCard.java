@@ -11,6 +11,8 @@ import org.ionohaul.scenario.Mode;
  * @param answerSeconds what each turnaround leaves between the last symbol heard and the first one sent, in seconds
  * @param acknowledgementSeconds airtime of the acknowledgement, in seconds
  * @param callSeconds airtime of the call, in seconds
+ * @param mistakenReplies on the last path, where data rate 1 loses a frame in ten: of the answers of one word that are understood,
+ *     the share that is taken for the other word; zero where answers tell what is held
  * @param dataRates its data rates, data rate 1 first
  * @param errorFree how long undisturbed transfers take
  */
@@ -19,6 +21,7 @@ public record ModeCard(
         double answerSeconds,
         double acknowledgementSeconds,
         double callSeconds,
+        double mistakenReplies,
         List<DataRate> dataRates,
         List<ErrorFree> errorFree) {
     /** Copies the lists. */

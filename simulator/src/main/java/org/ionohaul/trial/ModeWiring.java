@@ -138,6 +138,7 @@ final class ModeWiring {
                 streams.open(Purpose.DECODING, element, repeat),
                 streams.open(Purpose.SNR_ESTIMATE, element, repeat),
                 streams.open(Purpose.DIALLING, element, repeat),
-                streams.open(Purpose.POLICY, element, repeat));
+                streams.open(Purpose.POLICY, element, repeat),
+                streams.open(Purpose.REPLIES, element, repeat));
     }
 }

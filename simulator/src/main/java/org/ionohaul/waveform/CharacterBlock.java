@@ -1,13 +1,15 @@
 package org.ionohaul.waveform;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
- * A block of characters of which each is checked by itself: it passes when every character has the right ratio of
- * elements, and is right when no element is wrong.
+ * Characters that are checked by what they are: they pass as often as their kind passes, and are right when no element is
+ * wrong.
  *
- * @param elements the same block under a perfect check
- * @param characters how many characters, 1 or more
+ * @param elements the same characters under a perfect check
+ * @param acceptance how likely they pass, right or wrong, by the bit error rate
  */
-record CharacterBlock(EffectiveSinr elements, int characters) implements FrameModel {
+record CharacterBlock(EffectiveSinr elements, DoubleUnaryOperator acceptance) implements FrameModel {
     @Override
     public RatioTable ratings() {
         return elements.ratings();
@@ -31,7 +33,7 @@ record CharacterBlock(EffectiveSinr elements, int characters) implements FrameMo
     @Override
     public double decodingProbability(double evidence) {
         double bitErrorRate = -Math.expm1(elements.ratings().at(evidence));
-        return Math.pow(ConstantRatioCode.acceptance(bitErrorRate), characters);
+        return acceptance.applyAsDouble(bitErrorRate);
     }
 
     @Override

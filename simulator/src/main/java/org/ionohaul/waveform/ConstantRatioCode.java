@@ -23,8 +23,14 @@ final class ConstantRatioCode {
                 + 4 * pair * pair * pair * unhurt;
     }
 
-    private static double correct(double bitErrorRate) {
+    /** Returns the probability that no element of a character is wrong. */
+    static double correct(double bitErrorRate) {
         return Math.pow(1 - bitErrorRate, ELEMENTS);
+    }
+
+    /** Returns the probability that a control signal is taken for one other one, from which it differs in four elements. */
+    static double mistaken(double bitErrorRate) {
+        return Math.pow(bitErrorRate, 4) * Math.pow(1 - bitErrorRate, 3);
     }
 
     /** Returns how many characters so many elements make. */

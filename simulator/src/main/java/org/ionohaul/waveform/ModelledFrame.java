@@ -31,6 +31,16 @@ public record ModelledFrame(
                 "informationBits",
                 "must be uncoded characters of seven",
                 informationBits);
+        OutOfRange.unless(
+                check != FrameCheck.CONTROL_SIGNAL || (coding.isUncoded() && informationBits == 7),
+                "informationBits",
+                "must be 7 for a control signal, uncoded",
+                informationBits);
+        OutOfRange.unless(
+                check != FrameCheck.ONE_OF_FOUR || informationBits == 2,
+                "informationBits",
+                "must be 2 for one of four words",
+                informationBits);
     }
 
     @Override

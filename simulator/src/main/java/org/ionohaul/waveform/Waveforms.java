@@ -56,9 +56,19 @@ public final class Waveforms {
         int bits = frame.informationBits();
         EffectiveSinr wholeFrame =
                 new EffectiveSinr(survival, esN0 -> Math.exp(bits * survival.at(esN0)), true, addsCopies(combining));
-        return frame.check() == FrameCheck.FOUR_OF_SEVEN
-                ? new CharacterBlock(wholeFrame, ConstantRatioCode.characters(bits))
-                : wholeFrame;
+        return switch (frame.check()) {
+            case FOUR_OF_SEVEN -> {
+                int characters = ConstantRatioCode.characters(bits);
+                yield new CharacterBlock(
+                        wholeFrame, bitErrorRate -> Math.pow(ConstantRatioCode.acceptance(bitErrorRate), characters));
+            }
+            case CONTROL_SIGNAL ->
+                new CharacterBlock(
+                        wholeFrame,
+                        bitErrorRate ->
+                                ConstantRatioCode.correct(bitErrorRate) + ConstantRatioCode.mistaken(bitErrorRate));
+            default -> wholeFrame;
+        };
     }
 
     private static boolean addsCopies(Combining combining) {

@@ -49,7 +49,7 @@ final class DemodulatorTest {
                         new Signals(List.of(plain, plain), plain, plain, plain),
                         arq,
                         new RatePolicyRules.SnrLookup(1, 0.1, 0, 0, estimateDeviationDb)),
-                new Chances(drawn, drawn, RandomSource.XO_SHI_RO_256_PP.create(41L), drawn, drawn));
+                new Chances(drawn, drawn, RandomSource.XO_SHI_RO_256_PP.create(41L), drawn, drawn, drawn));
     }
 
     /** Sends frames again and tells which are decoded. */

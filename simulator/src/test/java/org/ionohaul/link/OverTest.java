@@ -80,7 +80,7 @@ final class OverTest {
             @Override
             public void onSilence() {}
         });
-        receiver.begin(1, fromByte);
+        receiver.begin(1, bytes, fromByte);
         sender.begin(1, bytes, fromByte);
         engine.run();
         assertEquals(1, fate.size());
@@ -289,7 +289,7 @@ final class OverTest {
             }
         });
         OverReceiver receiver = new OverReceiver(link, link.station(End.FAR));
-        receiver.begin(1, 25);
+        receiver.begin(1, 100, 25);
         assertEquals(25, receiver.rightInOrderBytes());
         hear(link, receiver, 40, 20, 30);
         assertEquals(List.of("FAR from 40", "FAR from 25"), wrong);
@@ -298,11 +298,11 @@ final class OverTest {
         hear(link, receiver, 20);
         assertEquals(2, wrong.size());
         // Taken up again, what was wrong stays so; of another file nothing is.
-        receiver.begin(1, 50);
+        receiver.begin(1, 100, 50);
         assertEquals(25, receiver.rightInOrderBytes());
-        receiver.begin(2, 50);
+        receiver.begin(2, 100, 50);
         assertEquals(50, receiver.rightInOrderBytes());
-        receiver.begin(2, 0);
+        receiver.begin(2, 100, 0);
         assertEquals(0, receiver.rightInOrderBytes());
     }
 

@@ -44,7 +44,8 @@ final class PlainLink {
                         streams.open(Purpose.DECODING, 0),
                         streams.open(Purpose.SNR_ESTIMATE, 0),
                         streams.open(Purpose.DIALLING, 0),
-                        streams.open(Purpose.POLICY, 0)));
+                        streams.open(Purpose.POLICY, 0),
+                        streams.open(Purpose.REPLIES, 0)));
     }
 
     static ArqRules rules(ArqScheme scheme, boolean listensFirst) {

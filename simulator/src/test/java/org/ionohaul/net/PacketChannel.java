@@ -168,7 +168,8 @@ final class PacketChannel {
                         streams.open(Purpose.DECODING, 0),
                         streams.open(Purpose.SNR_ESTIMATE, 0),
                         streams.open(Purpose.DIALLING, 0),
-                        streams.open(Purpose.POLICY, 0)));
+                        streams.open(Purpose.POLICY, 0),
+                        streams.open(Purpose.REPLIES, 0)));
     }
 
     /** Everybody hears the gateway and those of the same group. */

@@ -107,7 +107,8 @@ final class Bench {
                 streams.open(Purpose.DECODING, 0),
                 streams.open(Purpose.SNR_ESTIMATE, 0),
                 streams.open(Purpose.DIALLING, 0),
-                streams.open(Purpose.POLICY, 0));
+                streams.open(Purpose.POLICY, 0),
+                streams.open(Purpose.REPLIES, 0));
     }
 
     /** A reception without a sky: tells the waveforms of these tests only who listens. */

@@ -106,7 +106,8 @@ final class PropertyTest {
         bench.longestOver = random.nextLong(100 * Bench.MILLI, 30 * Bench.SECOND);
         bench.combining = oneOf(random, Combining.values());
         bench.store = random.nextInt(10);
-        bench.answerToSilence = oneOf(random, AnswerToSilence.values());
+        AnswerToSilence answer = oneOf(random, AnswerToSilence.values());
+        bench.answerToSilence = bench.scheme == ArqScheme.ALTERNATING ? AnswerToSilence.POLL : answer;
         bench.silencesToLost = random.nextInt(1, 8);
         bench.listensFirst = random.nextBoolean();
         double busy = random.nextDouble() * 0.8;

@@ -33,12 +33,17 @@ final class ModeSheetTest {
     }
 
     private static ModeCard card(double unnoticedErrors) {
+        return card(unnoticedErrors, 0);
+    }
+
+    private static ModeCard card(double unnoticedErrors, double mistakenReplies) {
         FadingCondition[] paths = FadingCondition.values();
         return new ModeCard(
                 FabricatedStudy.result().scenario().modes().get(0),
                 0.045,
                 0.25,
                 0.5,
+                mistakenReplies,
                 List.of(
                         new ModeCard.DataRate(
                                 1,
@@ -91,6 +96,13 @@ final class ModeSheetTest {
     void errorsThatNobodyNoticesAreToldOnlyWhereThereAreAny() {
         assertTrue(!text(card(0)).contains("nobody notices"));
         assertTrue(text(card(0.0023)).contains("Data rate 2 delivers errors that nobody notices: 1 frame in 435 is"));
+    }
+
+    @Test
+    void answersTakenForTheOtherWordAreToldOnlyWhereThereAreAny() {
+        assertTrue(!text(card(0)).contains("taken for the other word"));
+        String told = text(card(0, 0.0004)).replace('\n', ' ');
+        assertTrue(told.contains("1 answer in 2,500 is taken for the other word."), told);
     }
 
     @Test

@@ -57,6 +57,14 @@ final class ScenarioSheetTest {
     }
 
     @Test
+    void answersOfOneWordAreTold() throws ScenarioProblems {
+        String told = String.join(
+                " ", lines(SCENARIOS.resolve("river-watch.toml"), Map.of("modes", "[\"m625-arq\", \"brisk-comb\"]")));
+        assertTrue(told.contains("(1 data rate, 270 Hz, answers of one word that may be taken for the other);"), told);
+        assertTrue(told.contains("615 Hz)."), told);
+    }
+
+    @Test
     void aRadiosFoldBackAndBusyDetectionComeBackOnlyWhereTheyAreStated() throws ScenarioProblems {
         Path file = SCENARIOS.resolve("polar-hut.toml");
         String told = String.join(

@@ -25,6 +25,23 @@ final class ModeBenchTest {
         assertEquals(8 * 7 * 60 / cycle, dataRate.netBitsPerSecond(), 1e-3);
     }
 
+    /** A reply that tells what is held is taken as right; of two bits without a check a third of the wrong ones is not. */
+    @Test
+    void onlyAnswersOfOneWordAreMistaken() throws ScenarioProblems {
+        assertEquals(0, mistakenReplies("ax25-go-back-n"));
+        double printing = mistakenReplies("m625-arq");
+        double bursts = mistakenReplies("burst-low-latency");
+        // Where 1 block in 10 is lost, noise alone makes at most 1 signal in 128 the other one; 1 two-bit word in 3.
+        assertTrue(printing > 1e-7 && printing < 0.1 / 128, "direct printing " + printing);
+        assertTrue(bursts > 1e-7 && bursts < 0.1 / 3, "bursts " + bursts);
+    }
+
+    private static double mistakenReplies(String mode) throws ScenarioProblems {
+        return new ModeBench(ScenarioReader.readMode(Path.of("..", "scenarios", "modes", mode + ".toml")))
+                .card()
+                .mistakenReplies();
+    }
+
     @Test
     void fadingCostsAndSlowModesTakeTheirTime() throws ScenarioProblems {
         ModeCard card = new ModeBench(ScenarioReader.readMode(Path.of("../scenarios/modes/steady-wagon.toml"))).card();

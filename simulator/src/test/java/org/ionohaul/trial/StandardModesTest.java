@@ -84,7 +84,7 @@ final class StandardModesTest {
                 new Trials(scenario).run(transfer, direction, scenario.modes().get(0), trial, new SessionTrace() {
                     @Override
                     public void onArrived(End at, Burst burst, boolean isHeard, long atNanos) {
-                        if (burst.message() == Message.OVER) {
+                        if (burst.message() == Message.OVER || burst.message() == Message.POLL) {
                             overs[isHeard ? 1 : 0]++;
                         }
                     }

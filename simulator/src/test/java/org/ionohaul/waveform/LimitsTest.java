@@ -69,6 +69,8 @@ final class LimitsTest {
         refused("informationBits", () -> CODING.airtimeSeconds(0, 0, 0));
         refused("payloadBytes", () -> new MeasuredFrame(-1, 1, 0, LOSSES));
         refused("informationBits", () -> new ModelledFrame(CODING, RECEIVER, 0, 0, FrameCheck.WHOLE_FRAME, 1, 0));
+        refused("informationBits", () -> new ModelledFrame(CODING, RECEIVER, 0, 7, FrameCheck.CONTROL_SIGNAL, 1, 0));
+        refused("informationBits", () -> new ModelledFrame(CODING, RECEIVER, 0, 3, FrameCheck.ONE_OF_FOUR, 1, 0));
         refused("overheadBytes", () -> ModelledFrame.ofBytes(CODING, RECEIVER, 0, 10, -1, 0));
         refused("payloadBytes", () -> ModelledFrame.ofBytes(CODING, RECEIVER, 0, 0, 0, 0));
         refused("losses", () -> new MeasuredFrame(10, 1, 0, LOSSES.subList(0, 1)));

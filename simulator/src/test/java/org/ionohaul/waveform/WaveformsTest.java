@@ -341,6 +341,36 @@ final class WaveformsTest {
         assertEquals(210_000_000, waveform.burstNanos(1));
     }
 
+    /**
+     * Four signs of the two kinds at which the two control signals differ must turn, and three stay: p^4 (1 - p)^3. From memory
+     * of ITU-R M.625, B as 1: BYBYYBB, YBYBYBB; and the third, BYYBBYB.
+     */
+    @Test
+    void aControlSignalIsTakenForTheOtherIfFourElementsAreWrong() {
+        int first = 0b1010011;
+        int second = 0b0101011;
+        int third = 0b1001101;
+        for (int signal : new int[] {first, second, third}) {
+            assertEquals(4, Integer.bitCount(signal));
+        }
+        assertEquals(4, Integer.bitCount(first ^ second));
+        assertEquals(4, Integer.bitCount(first ^ third));
+        assertEquals(4, Integer.bitCount(second ^ third));
+        double ber = 0.2;
+        Coding tones = Coding.oneByOne(Modulation.FSK2, 100, 1);
+        Waveform waveform = Waveforms.of(
+                burst(
+                        0,
+                        new ModelledFrame(tones, new Receiver(1, 0, 0, 900), 0, 7, FrameCheck.CONTROL_SIGNAL, 0.07, 0)),
+                NARROW,
+                Combining.NONE);
+        double ebN0 = -2 * Math.log(2 * ber);
+        double evidence = waveform.evidence(new SteadyReception(Decibels.ofRatio(ebN0 * 100 / 3000)), 0, 0, 1);
+        double mistaken = Math.pow(0.2, 4) * Math.pow(0.8, 3);
+        assertEquals(mistaken, waveform.unnoticedErrorProbability(evidence), 1e-5);
+        assertEquals(Math.pow(0.8, 7) + mistaken, waveform.decodingProbability(evidence), 1e-4);
+    }
+
     @Test
     void ofSevenElementsExactlyTwelveOfTwentyOnePairsOfErrorsPass() {
         double ber = 1e-4;
