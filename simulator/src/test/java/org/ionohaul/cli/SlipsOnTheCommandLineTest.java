@@ -153,8 +153,7 @@ final class SlipsOnTheCommandLineTest {
         assertEquals(ExitCode.DONE, run("check", noon, "--set", "modes=[\"m625-arq\"]"), err::toString);
         String warning = " km is too far for mode m625-arq, whose overs leave every 450 ms";
         assertFalse(err.toString().contains(warning), err::toString);
-        assertEquals(
-                ExitCode.DONE, run("check", noon, "--set", "modes=[\"m625-arq\"]", "--set", "distance=20000 km"));
+        assertEquals(ExitCode.DONE, run("check", noon, "--set", "modes=[\"m625-arq\"]", "--set", "distance=20000 km"));
         assertTrue(err.toString().contains("--set: distance: 20,000" + warning), err::toString);
     }
 

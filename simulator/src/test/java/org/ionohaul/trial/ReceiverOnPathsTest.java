@@ -29,7 +29,8 @@ final class ReceiverOnPathsTest {
     @ParameterizedTest
     @ValueSource(strings = {"brisk-comb", "steady-wagon", "patient-climber"})
     void withinAReceiversReachNoDelayIsHarderThanAnother(String mode) throws ScenarioProblems {
-        // 3.55 and 7.1 ms turn sub-bands 281 Hz apart all alike: a receiver that looks no closer needs 4 to 8 dB more there.
+        // 3.55 and 7.1 ms turn sub-bands 281 Hz apart all alike: a receiver that looks no closer needs 4 to 8 dB more
+        // there.
         double[] needs = new double[5];
         double[] delays = {2e-3, 3.55e-3, 5e-3, 6.5e-3, 7e-3};
         for (int i = 0; i < delays.length; i++) {
@@ -42,7 +43,8 @@ final class ReceiverOnPathsTest {
 
     @Test
     void aLateEchoCountsByItsPower() throws ScenarioProblems {
-        // An echo beyond the equaliser's reach: 30 dB down it is no matter, 10 dB down it is noise 10 dB below, as strong as
+        // An echo beyond the equaliser's reach: 30 dB down it is no matter, 10 dB down it is noise 10 dB below, as
+        // strong as
         // the signal it leaves nothing to decode.
         double alone = needDb("steady-wagon", 1, steady(1));
         assertEquals(alone, needDb("steady-wagon", 1, steady(1), echo(9e-3, -30, 0, 1)), 0.1);
@@ -54,12 +56,12 @@ final class ReceiverOnPathsTest {
 
     @Test
     void aBeatBetweenPathsIsMotionThatMustBeFollowed() throws ScenarioProblems {
-        // Steady wagon looks at the path every 29 ms, Brisk comb every 114: a beat of 4 Hz is slow for the one, half a turn for the
+        // Steady wagon looks at the path every 29 ms, Brisk comb every 114: a beat of 4 Hz is slow for the one, half a
+        // turn for the
         // other, and one of 40 Hz more than a turn for both.
         double still = needDb("steady-wagon", 1, steady(0.1), echo(2e-3, 0, 0, 0.1));
         assertEquals(still, needDb("steady-wagon", 1, steady(0.1), echo(2e-3, 0, 4, 0.1)), THREE_ERRORS_DB);
-        assertEquals(
-                Double.POSITIVE_INFINITY, needDb("steady-wagon", 1, steady(0.1), echo(2e-3, 0, 40, 0.1)));
+        assertEquals(Double.POSITIVE_INFINITY, needDb("steady-wagon", 1, steady(0.1), echo(2e-3, 0, 40, 0.1)));
         double comb = needDb("brisk-comb", 1, steady(0.1), echo(2e-3, 0, 0, 0.1));
         assertTrue(needDb("brisk-comb", 1, steady(0.1), echo(2e-3, 0, 4, 0.1)) > comb + 2);
         assertEquals(Double.POSITIVE_INFINITY, needDb("brisk-comb", 1, steady(0.1), echo(2e-3, 0, 40, 0.1)));
@@ -70,7 +72,8 @@ final class ReceiverOnPathsTest {
     @CsvSource({"1, 30, 0, 0.02", "2, 30, 0.08, 1", "2, 60, 0.08, 1", "5, 60, 0.99, 1"})
     void onAFastPathADenseDataRateLosesFramesHoweverStrongTheSignal(
             double spreadHz, double snrDb, double least, double most) throws ScenarioProblems {
-        double loss = bench("brisk-comb", 5, steady(spreadHz), echo(2e-3, 0, 0, spreadHz)).loss(snrDb);
+        double loss = bench("brisk-comb", 5, steady(spreadHz), echo(2e-3, 0, 0, spreadHz))
+                .loss(snrDb);
         assertTrue(loss >= least && loss <= most, () -> loss + " lost");
     }
 
