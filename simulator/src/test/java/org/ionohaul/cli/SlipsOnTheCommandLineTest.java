@@ -148,6 +148,16 @@ final class SlipsOnTheCommandLineTest {
     }
 
     @Test
+    void aRhythmThatCannotBeKeptIsWarnedOf() {
+        String noon = "../scenarios/noon-hop.toml";
+        assertEquals(ExitCode.DONE, run("check", noon, "--set", "modes=[\"m625-arq\"]"), err::toString);
+        String warning = " km is too far for mode m625-arq, whose overs leave every 450 ms";
+        assertFalse(err.toString().contains(warning), err::toString);
+        assertEquals(ExitCode.DONE, run("check", noon, "--set", "modes=[\"m625-arq\"]", "--set", "distance=20000 km"));
+        assertTrue(err.toString().contains("--set: distance: 20,000" + warning), err::toString);
+    }
+
+    @Test
     void aStudyTellsWarningsAndGoesOn() throws IOException {
         String[] study = {
             "study", DEMO, "--trials", "2", "--size-trials", "0", "--out", folder.toString(), "--set", "far.power=20 kW"
