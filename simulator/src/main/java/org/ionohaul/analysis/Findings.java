@@ -17,7 +17,7 @@ import org.ionohaul.trial.TrialSkies;
  * @param spreads for each case, for each mode, why its trials differ; empty if every input is known, or of too few trials
  * @param sizes answers for files of every size, one entry a direction; empty if they were not asked for
  * @param rates how fast each mode goes at each SNR; empty if that was not asked for
- * @param besidesAreCutShort whether the trials behind sizes and rates were interrupted
+ * @param besidesAreCutShort whether trials besides the study's own (sizes, rates, rare misses) were interrupted
  * @param skies what its skies were, and on which of them its modes differ most
  * @param sky one of its trials' skies
  * @param races how far each case gets over time, an entry a case
@@ -93,6 +93,11 @@ public record Findings(
                 .mapToObj(i -> Race.of(
                         result.cases().get(i), summary.cases().get(i).ranking().get(0), skySeconds, rerun))
                 .toList();
+    }
+
+    /** Returns these findings of a study whose own trials are whole, and whose other trials were interrupted. */
+    public Findings cutShort() {
+        return new Findings(result, summary, spreads, sizes, rates, true, skies, sky, races, provenance);
     }
 
     /** Returns whether anything was interrupted before it was complete. */

@@ -92,9 +92,11 @@ final class GridCommand implements Callable<Integer> {
     @Option(
             names = "--precision",
             paramLabel = "GOAL",
-            description = "Simulates each row until its answers are exact enough, such as \"P(deadline) within 5"
-                    + " points\": few trials where the answer is clear, many where it is close; at most as many as"
-                    + " --trials says, else 100,000.",
+            description =
+                    "Simulates each row until its answers are exact enough, such as \"P(deadline) within 5 points\","
+                            + " or its verdicts sure, such as \"P(deadline) above or below 90 %% within 2 points\": few trials where"
+                            + " a deadline is clearly kept or missed, many where it is close; at most as many as --trials says,"
+                            + " else 100,000.",
             converter = PrecisionConverter.class)
     private Optional<PrecisionGoal> precision = Optional.empty();
 

@@ -8,10 +8,14 @@ import org.ionohaul.study.PrecisionGoal;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads how exact answers must be, such as {@code P(deadline) within 2 points} or {@code 90 % time within 5 %}. */
+/**
+ * Reads how exact answers must be, such as {@code P(deadline) within 2 points}, {@code P(deadline) above or below 90 % within 2
+ * points} or {@code 90 % time within 5 %}.
+ */
 public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
     private static final String NUMBER = "(\\d{1,2}(?:\\.\\d+)?)";
-    private static final Pattern DEADLINES = Pattern.compile("p\\(deadline\\) within " + NUMBER + " points?");
+    private static final Pattern DEADLINES =
+            Pattern.compile("p\\(deadline\\)(?: above or below " + NUMBER + " ?%)? within " + NUMBER + " points?");
     private static final Pattern QUANTILE =
             Pattern.compile("(?:median|" + NUMBER + " ?%) ?(?:time)? ?within " + NUMBER + " ?%");
 
@@ -21,7 +25,10 @@ public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
         try {
             Matcher deadlines = DEADLINES.matcher(text);
             if (deadlines.matches()) {
-                return new PrecisionGoal.DeadlineChances(share(deadlines.group(1)));
+                double width = share(deadlines.group(2));
+                return deadlines.group(1) == null
+                        ? new PrecisionGoal.DeadlineChances(width)
+                        : new PrecisionGoal.DeadlineSides(share(deadlines.group(1)), width);
             }
             Matcher quantile = QUANTILE.matcher(text);
             if (quantile.matches()) {
@@ -32,8 +39,9 @@ public final class PrecisionConverter implements ITypeConverter<PrecisionGoal> {
             throw new TypeConversionException(
                     "\"" + value + "\" cannot be reached: write a share of" + " trials and a width above 0");
         }
-        throw new TypeConversionException("\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
-                + " \"median within 5 %\" or \"90 % time within 5 %\"");
+        throw new TypeConversionException(
+                "\"" + value + "\" is no precision; write \"P(deadline) within 2 points\","
+                        + " \"P(deadline) above or below 90 % within 2 points\", \"median within 5 %\" or \"90 % time within 5 %\"");
     }
 
     private static double share(String percent) {

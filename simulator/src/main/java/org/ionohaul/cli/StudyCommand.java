@@ -216,26 +216,26 @@ final class StudyCommand implements Callable<Integer> {
                     .ifPresent(goal -> tellMissed(terminal, findings));
         }
         terminal.flush();
-        List<ResultFolder.Text> files = new ArrayList<>(
-                List.of(new ReportHtml(findings), new SummaryJson(findings), new TrialsCsv(findings.result())));
-        boolean isPartial = findings.isPartial();
-        if (rare.isAsked() && !isPartial) {
+        Findings told = findings;
+        List<ResultFolder.Text> files = new ArrayList<>();
+        if (rare.isAsked() && !findings.isPartial()) {
             RareQuestion.Look look = rare.look(findings.result(), simulation);
             RareWords.lines(findings.result().scenario(), look.misses(), width).forEach(terminal::println);
             files.add(new RareCsv(look.misses()));
-            isPartial = look.isCutShort();
-            if (isPartial) {
+            if (look.isCutShort()) {
                 print("PARTIAL: interrupted before every deadline was looked at for rare misses.");
+                told = findings.cutShort();
             }
         }
-        ResultFolder written = isPartial ? run.partial() : folder;
+        files.addAll(0, List.of(new ReportHtml(told), new SummaryJson(told), new TrialsCsv(told.result())));
+        ResultFolder written = told.isPartial() ? run.partial() : folder;
         NotWritten.write(written, files);
         print("");
         if (!isFull) {
             print("--full prints all tables; report.html has pictures.");
         }
         print("Written to " + written.path() + ": " + ResultFolder.names(files));
-        return !isPartial;
+        return !told.isPartial();
     }
 
     private void print(String line) {

@@ -34,6 +34,15 @@ public final class CaseTableReader {
      */
     public static CaseTable read(SourceFiles files, Path file) throws ScenarioProblems {
         CaseTableReader reader = new CaseTableReader(file.toString());
+        if (file.toString().endsWith(".parquet")) {
+            reader.problem(
+                    1,
+                    1,
+                    "",
+                    "is a Parquet table, which is read by the jar for clusters alone",
+                    "save it as CSV, or let that jar run on this machine: spark-submit --master \"local[*]\" (README, Grids)");
+            throw new ScenarioProblems(List.copyOf(reader.problems));
+        }
         List<CellTable.Row> rows = CellTable.readLong(files, file, reader.problems::add)
                 .map(reader::rows)
                 .orElse(List.of());

@@ -35,8 +35,8 @@ public final class StudyWords {
             "Modes are what their files say. Real equipment that differs in timing or coding gives other results.");
 
     private static final String BESIDES_INTERRUPTED =
-            "PARTIAL: interrupted while files of other sizes were sent, or files at steady levels; what is said of them rests"
-                    + " on fewer trials than asked for, or is missing.";
+            "PARTIAL: interrupted while files of other sizes were sent, or files at steady levels, or rare misses were looked at; what"
+                    + " is said of them rests on fewer trials than asked for, or is missing.";
 
     private StudyWords() {}
 

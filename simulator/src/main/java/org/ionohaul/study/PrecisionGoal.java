@@ -6,6 +6,7 @@ import org.ionohaul.limits.OutOfRange;
 import org.ionohaul.scenario.Transfer;
 import org.ionohaul.statistics.Estimate;
 import org.ionohaul.statistics.OrderedSample;
+import org.ionohaul.statistics.Proportion;
 
 /**
  * How exact a study's answers must be before it may stop; asked of every mode in every case.
@@ -30,6 +31,15 @@ public sealed interface PrecisionGoal extends Serializable {
     /** Returns whether the trials of one mode in one case are enough. */
     boolean isReached(Transfer transfer, OrderedSample completionSeconds);
 
+    private static boolean hasDeadline(List<Transfer> transfers) {
+        return transfers.stream().anyMatch(it -> !it.deadlinesSeconds().isEmpty());
+    }
+
+    private static boolean isWithin(double halfWidth, Proportion share) {
+        Estimate chance = share.wilson(Estimate.CONFIDENCE);
+        return chance.high() - chance.low() <= 2 * halfWidth;
+    }
+
     /**
      * The chance of every deadline to within so much.
      *
@@ -44,14 +54,65 @@ public sealed interface PrecisionGoal extends Serializable {
 
         @Override
         public boolean asksAnythingOf(List<Transfer> transfers) {
-            return transfers.stream().anyMatch(it -> !it.deadlinesSeconds().isEmpty());
+            return hasDeadline(transfers);
         }
 
         @Override
         public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
             return transfer.deadlinesSeconds().stream()
-                    .map(deadline -> completionSeconds.atMost(deadline).wilson(Estimate.CONFIDENCE))
-                    .allMatch(chance -> chance.high() - chance.low() <= 2 * halfWidth);
+                    .allMatch(deadline -> isWithin(halfWidth, completionSeconds.atMost(deadline)));
+        }
+    }
+
+    /**
+     * The chance of every deadline on one side of a share, with the mode that suits: surely above it with one mode, surely below with
+     * all, or, where it lies too near for that, every mode's to within so much.
+     *
+     * @param share of trials that is asked for, above 0, below 1
+     * @param halfWidth half of the interval's width where it stays open, above 0, below 0.5
+     */
+    record DeadlineSides(double share, double halfWidth) implements PrecisionGoal {
+        /**
+         * How sure a side must be for more trials to be saved: far surer than what is said of it then, so that looking again and again
+         * hardly adds to how often that is wrong ({@code grid-verdicts.csv}).
+         */
+        private static final double SURE = 0.999;
+
+        /** Checks both numbers. */
+        public DeadlineSides {
+            OutOfRange.unless(share > 0 && share < 1, "share", "must lie above 0 and below 1", share);
+            OutOfRange.unless(
+                    halfWidth > 0 && halfWidth < 0.5, "halfWidth", "must lie above 0 and below 0.5", halfWidth);
+        }
+
+        @Override
+        public boolean asksAnythingOf(List<Transfer> transfers) {
+            return hasDeadline(transfers);
+        }
+
+        @Override
+        public boolean isReachedBy(StudyResult result) {
+            return result.cases().stream()
+                    .allMatch(trials -> isReached(
+                            trials.transfer(),
+                            trials.modes().stream()
+                                    .map(mode -> OrderedSample.of(mode.completionSeconds()))
+                                    .toList()));
+        }
+
+        @Override
+        public boolean isReached(Transfer transfer, OrderedSample completionSeconds) {
+            return isReached(transfer, List.of(completionSeconds));
+        }
+
+        private boolean isReached(Transfer transfer, List<OrderedSample> modes) {
+            return transfer.deadlinesSeconds().stream()
+                    .map(deadline ->
+                            modes.stream().map(it -> it.atMost(deadline)).toList())
+                    .allMatch(kept -> kept.stream()
+                                    .anyMatch(it -> it.exact(SURE).low() > share)
+                            || kept.stream().allMatch(it -> it.exact(SURE).high() < share)
+                            || kept.stream().allMatch(it -> isWithin(halfWidth, it)));
         }
     }
 

@@ -7,7 +7,7 @@ import org.ionohaul.channel.Reception;
 
 /**
  * What a front end leaves of an instant of fading: in each sub-band, and of symbols that bursts of noise strike. Level 0 is
- * a symbol that none strikes.
+ * a symbol that none strikes; its signal stands as it came, and noise is told over that.
  */
 final class HeardInstant {
     /** Below so many samples a symbol is as good as one: it is blanked or not. */
@@ -16,10 +16,12 @@ final class HeardInstant {
     private final FrontEnd frontEnd;
     private final double limit;
     private final double symbolSeconds;
-    /** What is left of samples that no burst strikes, which does not depend on how strong they are. */
-    private final double quietAmplitude;
+    /** By what amplitudes are raised after limiter or blanker, so that the signal between bursts stands as it came. */
+    private final double gain;
 
+    /** Power of samples that no burst strikes, over that of what came: it does not depend on how strong they are. */
     private final double quietPower;
+
     private final Leakage leakage;
     private final double[] signal;
     private final double[] noise;
@@ -37,8 +39,9 @@ final class HeardInstant {
         this.frontEnd = frontEnd;
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
         this.symbolSeconds = symbolSeconds;
-        this.quietAmplitude = frontEnd.impulseDefence().amplitude(limit) / through(limit);
-        this.quietPower = frontEnd.impulseDefence().power(limit) / through(limit);
+        ImpulseDefence defence = frontEnd.impulseDefence();
+        this.gain = through(limit) / defence.amplitude(limit);
+        this.quietPower = gain * gain * defence.power(limit) / through(limit);
         this.leakage = leakage;
         this.signal = new double[subBands];
         this.noise = new double[subBands];
@@ -56,7 +59,7 @@ final class HeardInstant {
     /** Lets samples through the limiter or blanker, and adds them up to symbols. */
     private void defend(NoiseBursts bursts, double meanSignal, double meanNoise) {
         prepare(bursts.levels() + 1);
-        keep(0, quietAmplitude, quietPower, 0, meanSignal + meanNoise);
+        keep(0, 1, quietPower, 0, meanSignal + meanNoise);
         for (int level = 1; level < levels; level++) {
             if (bursts.share(level - 1) == 0) {
                 continue;
@@ -86,14 +89,19 @@ final class HeardInstant {
     }
 
     /**
-     * Works out what is left of the samples of a level: amplitude and energy of what was there without the burst, and what
-     * is added. Returns which share of symbols it holds for; the others are blanked.
+     * Works out what is left of the samples of a level: amplitude and energy of what was there without the burst, over what
+     * is left between bursts, and what is added. Returns which share of symbols it holds for; the others are blanked.
      */
     private double pass(int level, double burst, double without) {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
         double through = through(reach);
-        keep(level, defence.amplitude(reach) / through, defence.power(reach) / through, burst, without);
+        keep(
+                level,
+                gain * defence.amplitude(reach) / through,
+                gain * gain * defence.power(reach) / through,
+                burst,
+                without);
         return through;
     }
 
@@ -170,7 +178,7 @@ final class HeardInstant {
         return share[level];
     }
 
-    /** Returns which part of the signal's amplitude is left of symbols on a level, from 0 to 1. */
+    /** Returns which part of the signal's amplitude is left of symbols on a level, over that on level 0; from 0 to 1. */
     double amplitude(int level) {
         return amplitude[level];
     }

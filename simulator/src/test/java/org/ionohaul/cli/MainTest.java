@@ -392,9 +392,14 @@ final class MainTest {
         assertEquals(ExitCode.PARTIAL, hasty.execute(rare), err::toString);
         assertTrue(out.toString().contains("PARTIAL: interrupted before every deadline"), out::toString);
         assertFalse(out.toString().contains("PARTIAL: interrupted while"), out::toString);
-        assertTrue(Files.exists(folder.resolve("river-watch-41-partial/rare.csv")));
+        Path partial = folder.resolve("river-watch-41-partial");
+        assertTrue(Files.exists(partial.resolve("rare.csv")));
+        assertTrue(Files.readString(partial.resolve("summary.json")).contains("\"partial\" : true"));
+        assertTrue(Files.readString(partial.resolve("report.html")).contains("or rare misses were looked at"));
         assertFalse(Files.exists(folder.resolve("river-watch-41")));
         assertResumedIsWhole(arguments);
+        Path whole = folder.resolve("river-watch-41").resolve("summary.json");
+        assertTrue(Files.readString(whole).contains("\"partial\" : false"));
     }
 
     @Test
@@ -494,6 +499,21 @@ final class MainTest {
         assertFalse(out.toString().contains("the goal was not reached"), out::toString);
         assertEquals(ExitCode.BAD_INPUT, patient.execute(study("--precision", "rather good")));
         assertTrue(err.toString().contains("within 2 points"), err::toString);
+    }
+
+    @Test
+    void aDecisionStopsAsSoonAsItIsClear() {
+        CommandLine patient = program(this::trials, Interruption.never());
+        String[] arguments = study(
+                "--precision",
+                "P(deadline) above or below 90 % within 1 point",
+                "--trials",
+                "450",
+                "--size-trials",
+                "0");
+        assertEquals(ExitCode.DONE, patient.execute(arguments), err::toString);
+        assertTrue(out.toString().contains("400 simulated trials"), out::toString);
+        assertFalse(out.toString().contains("the goal was not reached"), out::toString);
     }
 
     @Test

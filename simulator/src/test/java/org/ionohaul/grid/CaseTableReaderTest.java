@@ -56,6 +56,14 @@ final class CaseTableReaderTest {
         assertEquals(Map.of("far.snr", "9 dB"), rows.get(99_999).changes());
     }
 
+    @Test
+    @DisplayName("a table that another jar reads is told as such, before a byte of it is taken for text")
+    void parquet() {
+        ScenarioProblems wrong = assertThrows(
+                ScenarioProblems.class, () -> CaseTableReader.read(SourceFiles.of(Map.of()), Path.of("cases.parquet")));
+        assertTrue(wrong.problems().get(0).remedy().contains("spark-submit"), wrong::toString);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

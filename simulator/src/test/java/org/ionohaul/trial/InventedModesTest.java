@@ -54,10 +54,10 @@ final class InventedModesTest {
      * for 100 kB, one of the middle class with several carriers about three times as long, a basic one six to seven times; for
      * a sixth of it, fetched at the noisy end, the most capable need a third of their time, the others five times that. The
      * bands are wide, since nobody counted. What is not met: here the most capable need half of their time for the sixth, and the
-     * others no more than twice that. By what is told, a byte costs a basic mode 1.5 times as much at the noisy end as at the
-     * quiet one; Steady wagon it costs 0.9 times as much, since the speed that its long file asks for is carried by a code
+     * others little more than twice that. By what is told, a byte costs a basic mode 1.5 times as much at the noisy end as at the
+     * quiet one; Steady wagon it costs 1.1 times as much, since the speed that its long file asks for is carried by a code
      * that hardly notices the noise: a faster and thinner code would make it quicker on the long file first. Brisk comb comes
-     * nearer (2.5 times; told 3.3). Medians of 24 trials.
+     * nearer (2.8 times; told 3.3).
      *
      * <p>Times are compared under each sky. Were the middle ratio beyond a band, at most half of the trials would lie on its
      * inner side, with a standard error of half the root of their number: three of those more, 44 of 64, must lie there.

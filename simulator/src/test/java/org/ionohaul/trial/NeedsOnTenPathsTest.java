@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
 import org.ionohaul.channel.FadingCondition;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  */
 final class NeedsOnTenPathsTest {
     private static final String TABLE = "needs-on-ten-paths.csv";
+    private static final String BEFORE = "needs-on-ten-paths-before.csv";
     private static final Path MODES = Path.of("..", "scenarios", "modes");
     private static final List<String> NAMES = List.of("brisk-comb", "patient-climber", "slow-whistle", "steady-wagon");
     private static final double LOSS = 0.1;
@@ -72,6 +74,46 @@ final class NeedsOnTenPathsTest {
                 }
             }
         }
+    }
+
+    /** The reading in the guide, on the lines that can be compared. */
+    @Test
+    void whatTheReworkedReceiverChangedIsAsTold() throws IOException {
+        List<CSVRecord> before = ReferenceFile.read(BEFORE).stream()
+                .filter(it -> it.get("mode_as_of").equals("0abf194"))
+                .toList();
+        List<CSVRecord> now = ReferenceFile.read(TABLE);
+        assertEquals(now.size(), before.size());
+        for (int i = 0; i < now.size(); i++) {
+            CSVRecord line = now.get(i);
+            CSVRecord earlier = before.get(i);
+            assertEquals(line.get("mode") + line.get("data_rate"), earlier.get("mode") + earlier.get("data_rate"));
+            ToDoubleFunction<FadingCondition> more = path -> number(line, path) - number(earlier, path);
+            switch (line.get("mode")) {
+                case "brisk-comb" -> {
+                    assertBetween(-1.6, -0.8, more.applyAsDouble(FadingCondition.MID_LATITUDE_DISTURBED_NVIS), line);
+                    assertEquals("unreachable", line.get(FadingCondition.LOW_LATITUDE_DISTURBED.key()));
+                }
+                case "patient-climber" -> {
+                    double fading = more.applyAsDouble(FadingCondition.MID_LATITUDE_MODERATE);
+                    boolean isDense = Integer.parseInt(line.get("data_rate")) > 10;
+                    assertBetween(isDense ? 0.9 : -0.1, isDense ? 2.3 : 0.7, fading, line);
+                }
+                case "slow-whistle" ->
+                    assertEquals("unreachable", line.get(FadingCondition.HIGH_LATITUDE_DISTURBED.key()));
+                default -> assertBetween(6.6, 6.8, more.applyAsDouble(FadingCondition.HIGH_LATITUDE_DISTURBED), line);
+            }
+        }
+        CSVRecord tough = now.get(5);
+        assertEquals("patient-climber1", tough.get("mode") + tough.get("data_rate"));
+        FadingCondition tenHertz = FadingCondition.LOW_LATITUDE_DISTURBED;
+        assertBetween(10, 11, number(tough, tenHertz) - number(before.get(5), tenHertz), tough);
+        FadingCondition thirtyHertz = FadingCondition.HIGH_LATITUDE_DISTURBED;
+        assertBetween(15, 16, number(tough, thirtyHertz) - number(before.get(5), thirtyHertz), tough);
+    }
+
+    private static void assertBetween(double least, double most, double value, CSVRecord line) {
+        assertTrue(value >= least && value <= most, () -> value + " dB more in " + line);
     }
 
     @Test

@@ -39,6 +39,25 @@ final class FrontEndTest {
         assertEquals(through / DRAWS, defence.power(limit), 3.5 * error);
     }
 
+    @ParameterizedTest
+    @CsvSource({"LIMITER, 0, -3", "LIMITER, 3, 2", "LIMITER, 3, 12", "LIMITER, 6, 12", "BLANKER, 8, 2"})
+    void betweenBurstsADefenceCostsWhatItMakesNoiseOf(ImpulseDefence defence, double limitDb, double snrDb) {
+        // Of what passes, a scaled copy and the rest of the power as noise: never easier to decode than what came in.
+        double limit = Decibels.toRatio(limitDb);
+        double passes = defence.passes(limit);
+        double copy = Math.pow(defence.amplitude(limit) / passes, 2);
+        double snr = Decibels.toRatio(snrDb);
+        double left = copy * snr / (copy + (defence.power(limit) / passes - copy) * (snr + 1));
+        assertTrue(left < snr, () -> left + " of " + snr);
+        Waveform plain = waveform(0.5, 0, FrontEnd.PLAIN);
+        double expected = plain.evidence(steady(Decibels.ofRatio(left)), 0, 0, 1);
+        Waveform defended = waveform(0.5, 0, new FrontEnd(Excision.NONE, defence, limitDb));
+        assertEquals(expected, defended.evidence(steady(snrDb), 0, 0, 1), 1e-3 * expected);
+        // Bursts too weak to matter change nothing. The weight of a word is sought to a thousandth.
+        double hardlyStruck = defended.evidence(steady(snrDb).struckUntil(10_000_000, 1e-6), 0, 0, 1);
+        assertEquals(expected, hardlyStruck, 2e-3 * expected);
+    }
+
     @Test
     void whatLeaksFallsWithTheSquareOfTheDistanceAndNothingIsLostWithinAWideBand() {
         // 99 sub-bands of four carriers, an interferer in the middle: nearly all power is found again, and ten sub-
