@@ -46,7 +46,8 @@ final class CausalTrackingTest {
     /** Error of the best estimate that sees only the past, over a path's power, by Yovits and Jackson (1955). */
     private static double leastError(double noise) {
         double area = new SimpsonIntegrator()
-                .integrate(1_000_000, f -> Math.log1p(spectrum(f) * SYMBOL_RATE / noise), -5 * SPREAD_HZ, 5 * SPREAD_HZ);
+                .integrate(
+                        1_000_000, f -> Math.log1p(spectrum(f) * SYMBOL_RATE / noise), -5 * SPREAD_HZ, 5 * SPREAD_HZ);
         return noise / SYMBOL_RATE * area;
     }
 
@@ -84,9 +85,8 @@ final class CausalTrackingTest {
      */
     @Test
     void aGradientOfSixteenTapsMovesTheErrorAndDoesNotTakeItAway() throws IOException {
-        double[] errorsDb = Arrays.stream(ES_N0_DB)
-                .map(CausalTrackingTest::bestGradientDb)
-                .toArray();
+        double[] errorsDb =
+                Arrays.stream(ES_N0_DB).map(CausalTrackingTest::bestGradientDb).toArray();
         // Some 40 s of two paths at 1 Hz: about a hundred fades, 0.4 dB of standard error.
         assertEquals(-24, errorsDb[2] / 2 + errorsDb[3] / 2, 1.5);
         assertEquals(-30, errorsDb[5], 1.5);

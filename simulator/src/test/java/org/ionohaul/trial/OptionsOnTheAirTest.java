@@ -83,8 +83,8 @@ final class OptionsOnTheAirTest {
             })
     void whatIsStatedIsMetOnTheAir(String how, String option) throws IOException, ScenarioProblems {
         Map<String, String> changes = new HashMap<>();
-        for (String change : option.split(", ")) {
-            String[] parts = change.split("=");
+        for (String change : option.split(", ", -1)) {
+            String[] parts = change.split("=", -1);
             changes.put(parts[0], parts[1]);
         }
         // What is told of a receiver or a listener beside a crowd is compared beside the crowd.
