@@ -91,7 +91,7 @@ public final class Medium {
     }
 
     /** Returns whether a burst of a station has not arrived everywhere yet. */
-    boolean isOnItsWay(int from) {
+    public boolean isOnItsWay(int from) {
         return places.get(from).isSending();
     }
 

@@ -83,7 +83,14 @@ public final class RadioConversations implements Conversations {
     @Override
     public boolean isFree(int station, int channel) {
         Talk talk = station == Net.GATEWAY ? atRadio[radio(channel)] : atStation[station];
-        return talk == null || talk.isOverFor(station);
+        return (talk == null || talk.isOverFor(station)) && !isOnTheAir(station, channel);
+    }
+
+    /** A last word may still be leaving when its session is dropped, and one radio sends one burst at a time. */
+    private boolean isOnTheAir(int station, int channel) {
+        return (station == Net.GATEWAY && rules.hasRadioEach())
+                ? media.get(channel).isOnItsWay(station)
+                : media.stream().anyMatch(it -> it.isOnItsWay(station));
     }
 
     @Override
@@ -185,7 +192,7 @@ public final class RadioConversations implements Conversations {
         }
 
         boolean isOverFor(int place) {
-            return place == call.caller() ? isOver : session.isFarAtRest();
+            return place == call.caller() ? isOver && session.hasEnded() : session.isFarAtRest();
         }
 
         @Override
@@ -195,8 +202,7 @@ public final class RadioConversations implements Conversations {
 
         private boolean stationAdmits(Message message) {
             Talk current = atStation[call.called()];
-            boolean isFree = current == null || current.isOverFor(call.called());
-            if (current != this && isFree && message == Message.CALL) {
+            if (current != this && message == Message.CALL && isFree(call.called(), call.channel())) {
                 take(call.called());
             }
             return atStation[call.called()] == this;

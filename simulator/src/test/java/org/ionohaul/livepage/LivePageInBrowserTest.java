@@ -162,7 +162,7 @@ final class LivePageInBrowserTest {
                 tab.eval("document.querySelector('.differences').innerText").contains("not one trial differs"),
                 tab.eval("document.querySelector('.differences').innerText"));
         tab.type("[name='second.far.snr']", "0 dB");
-        tab.await("document.querySelector('.changes')?.innerText.includes('far.snr = 0 dB')");
+        tab.await("document.querySelector('.changes')?.innerText.includes('SNR at Flood desk = 0 dB')");
         tab.await(ALL_IN.formatted(2));
         assertEquals("false", tab.eval("(it => it[0] === it[1])(" + grids + ")"));
         String told = tab.eval("document.querySelector('.differences').innerText");
@@ -196,7 +196,7 @@ final class LivePageInBrowserTest {
         tab.click("[name='far.snr']");
         tab.press("ArrowUp", UP);
         tab.await(value + " === '12 dB'");
-        tab.await("document.querySelector('.changes')?.innerText.includes('far.snr = 12 dB')");
+        tab.await("document.querySelector('.changes')?.innerText.includes('SNR at Flood desk = 12 dB')");
     }
 
     @Test

@@ -48,7 +48,7 @@ final class MissedDeadlineTest {
         Score score = new MissedDeadline(demo("41"), roster, Direction.UPLOAD, mode, DEADLINE_SECONDS);
         Splitting splitting = new Splitting(score, 41, pool);
         RareChance found =
-                splitting.chance(splitting.ladder().orElseThrow(), 400).orElseThrow();
+                splitting.chance(splitting.ladder().orElseThrow(), 800).orElseThrow();
         double share = new Proportion(Math.toIntExact(missed), COUNTED).share();
         double error = Math.hypot(Math.sqrt(share / COUNTED), found.standardError());
         assertTrue(missed >= 5 && found.isTold(), missed + " counted, " + found);

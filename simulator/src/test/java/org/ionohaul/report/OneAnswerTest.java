@@ -125,8 +125,8 @@ final class OneAnswerTest {
 
     private static double seconds(String answer) {
         String[] words = answer.substring("Plan for ".length()).split(" ", -1);
-        double first = Double.parseDouble(words[0]) * (words[1].startsWith("minute") ? 60 : 1);
-        return words[3].startsWith("second") ? first + Double.parseDouble(words[2]) : first;
+        double first = Double.parseDouble(words[0]) * (words[1].equals("min") ? 60 : 1);
+        return words[3].equals("s") ? first + Double.parseDouble(words[2]) : first;
     }
 
     /** Sentences, table and summary.json have one number for each deadline. */

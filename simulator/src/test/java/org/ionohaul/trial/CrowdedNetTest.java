@@ -51,7 +51,7 @@ final class CrowdedNetTest {
         changes.putAll(Map.of("group.1.count", "25", "load", "4", "horizon", "45 min", "operators.patience", "20 min"));
         NetTrials trials =
                 new NetTrials(NetReader.read(SourceFiles.DISK, VALLEY, changes).scenario());
-        for (int trial = 0; trial < 3; trial++) {
+        for (int trial = 0; trial < 20; trial++) {
             NetTrial result = trials.run(trial);
             assertTrue(result.messages().size() > 50);
             long most = 45L * 60_000_000_000L * Integer.parseInt(channels);

@@ -16,12 +16,12 @@ import org.ionohaul.scenario.SourceFiles;
 import org.junit.jupiter.api.Test;
 
 /**
- * Real sessions on one channel: each rule does what it is there for. Means over ten trials of the same messages and skies; what is
+ * Real sessions on one channel: each rule does what it is there for. Means over fifteen trials of the same messages and skies; what is
  * claimed differs by far more than their scatter, four standard errors of the paired difference at least.
  */
 final class SharedChannelTest {
     private static final Path VALLEY = Path.of("../scenarios/nets/bridge-valley.toml");
-    private static final int TRIALS = 10;
+    private static final int TRIALS = 15;
 
     private static List<NetTrial> run(String... changes) throws ScenarioProblems {
         Map<String, String> all = new HashMap<>(Map.of("horizon", "1 h", "load", "2"));
