@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.ionohaul.livepage.DrivenChromium;
@@ -78,6 +79,42 @@ final class EveryPageInBrowserTest {
     @Test
     void letteringIsNeitherCutOffNorMeetsOther() throws IOException, InterruptedException {
         assertEquals("", everywhere(tab -> tab.eval(BrowserPage.lettering())));
+    }
+
+    @Test
+    void colourMeansTheModeOrTroubleInLightAndDark() throws IOException, InterruptedException {
+        assertEquals("", everywhere(tab -> {
+            StringBuilder told = new StringBuilder();
+            for (boolean isDark : List.of(false, true)) {
+                tab.dark(isDark);
+                told.append(tab.eval(BrowserPage.colours()));
+            }
+            return told.toString();
+        }));
+    }
+
+    /** Modes of a scenario are told in one order of colours, that of their names: in pictures, in grids, on every page. */
+    @Test
+    void aModeHasOneColourInEveryPicture() throws IOException, InterruptedException {
+        Map<String, String> met = new TreeMap<>();
+        assertEquals("", everywhere(List.of(WIDTHS.get(0)), tab -> {
+            String scenario = tab.eval("location.pathname.replace(/.*results.([a-z-]*)-.*/, '$1')");
+            StringBuilder told = new StringBuilder();
+            // The contours of a promise are in the colour of the mode that their picture is about.
+            tab.eval(BrowserPage.coloursOfModes())
+                    .lines()
+                    .filter(it -> !it.matches(".* of 10 trials.*"))
+                    .forEach(it -> {
+                        int end = it.lastIndexOf(' ');
+                        String before =
+                                met.merge(scenario + ": " + it.substring(0, end), it.substring(end), (a, b) -> a);
+                        told.append(before.equals(it.substring(end)) ? "" : it + " but" + before + "; ");
+                    });
+            return told.toString();
+        }));
+        String text = met.toString();
+        assertTrue(text.contains("river-watch: Brisk comb= 0, river-watch: Patient climber= 1,"), text);
+        assertTrue(text.contains("river-watch: Slow whistle= 2, river-watch: Steady wagon= 3"), text);
     }
 
     /** Which mode, how surely, and the race: what a planner takes along. */

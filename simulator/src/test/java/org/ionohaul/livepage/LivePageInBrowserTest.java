@@ -73,6 +73,7 @@ final class LivePageInBrowserTest {
             for (int width : List.of(1280, 390)) {
                 tab.size(width, 900);
                 assertEquals("", tab.eval(BrowserPage.barriers()), "at " + width);
+                assertEquals("", tab.eval(BrowserPage.colours()), "at " + width);
                 assertEquals("", tab.eval(BrowserPage.lettering()), "at " + width);
             }
         }

@@ -169,6 +169,21 @@ public record BrowserPage(Chromium browser, Path file) {
                 })()""".formatted(letteringScript());
     }
 
+    /** Returns an expression that tells which colours of a page don't mean what they should; empty if all do. */
+    public static String colours() throws IOException {
+        return coloursScript("colours");
+    }
+
+    /** Returns an expression that tells the number of each mode's colour, a line a mode: its name, then the number. */
+    public static String coloursOfModes() throws IOException {
+        return coloursScript("coloursOfModes");
+    }
+
+    private static String coloursScript(String function) throws IOException {
+        return "(() => { %s; document.querySelectorAll('details').forEach(it => { it.open = true; }); return %s(document); })()"
+                .formatted(Files.readString(Path.of("src/test/resources/colours.js")), function);
+    }
+
     private static String letteringScript() throws IOException {
         return Files.readString(Path.of("src/test/resources/lettering.js"));
     }
