@@ -4,6 +4,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Two things at a time: the first one's values down, the second's across, every cell labelled where its label fits.
@@ -81,15 +82,14 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
         double left = Math.min(MOST_NAME, names) + svg.size() / 2;
         double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.name()) + 4;
         double wide = (width - left) / across.values().size();
-        for (int i = 0; i < cells.size(); i++) {
-            Place cell = cells.get(i);
-            double x = left + wide * (i % across.values().size());
-            int row = i / across.values().size();
-            double y = top + CELL * row;
-            String style = style(cell);
-            svg.rectangle("part " + style, x, y, wide - 2, CELL - 2, cell.says());
-            svg.textInside("on " + style, x, y, wide - 2, CELL - 2, cell.label());
-        }
+        int columns = across.values().size();
+        svg.tiles(
+                wide - 2,
+                CELL - 2,
+                IntStream.range(0, cells.size())
+                        .mapToObj(i ->
+                                tile(cells.get(i), new Point(left + wide * (i % columns), top + CELL * (i / columns))))
+                        .toList());
         for (int i = 0; i < down.values().size(); i++) {
             List<String> lines = Lettering.lines(down.values().get(i), svg.smallSize(), left - svg.size() / 2);
             double middle = top + CELL * (i + 0.5) - svg.lineHeight() * (lines.size() - 1) / 2.0;
@@ -110,6 +110,10 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
                 Scale.linear(0, 1, bottom, top));
         plot.namesBelow(across.values(), across.name());
         return svg.finished(bottom + Plot.roomForNames(svg, across.values(), wide));
+    }
+
+    private Svg.Tile tile(Place cell, Point place) {
+        return new Svg.Tile(style(cell), place, cell.says(), cell.label());
     }
 
     private String style(Place cell) {
