@@ -26,7 +26,7 @@ final class CalibrationTest {
     private static final int QUICK_BURSTS = 2_000;
 
     private static final SerialTone MAIN_BODY_2400 = SerialTone.mainBody(2400, Modulation.PSK8, 1, 32, 16);
-    private static final List<SerialTone> MAIN_BODY = List.of(
+    static final List<SerialTone> MAIN_BODY = List.of(
             SerialTone.orthogonal75(),
             SerialTone.mainBody(150, Modulation.BPSK, 4, 20, 20),
             SerialTone.mainBody(300, Modulation.BPSK, 2, 20, 20),
@@ -222,7 +222,8 @@ final class CalibrationTest {
         return waveform.bench(skies, gapDb()).needDb(1e-5 / Calibration.ASSUMED_SHARE);
     }
 
-    private static double gapDb() {
+    /** Returns the gap of all rates of the main body. */
+    static double gapDb() {
         return MAIN_BODY_2400.gapDb(10);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.PropagationPath;
+import org.ionohaul.channel.Reception;
 import org.ionohaul.trial.FadingSkies;
 import org.ionohaul.trial.LossOnPath;
 
@@ -30,7 +31,7 @@ record SerialTone(
     private static final double EQUALISER_SECONDS = 8e-3;
     private static final double NO_CEILING_DB = 900;
     private static final double ALWAYS_FOUND_DB = -150;
-    private static final Emission EMISSION = new Emission(3000, 0);
+    static final Emission EMISSION = new Emission(3000, 0);
 
     /**
      * In white noise a K = 7 convolutional decoder errs in short runs, about four bits each: of 1000-bit frames at a bit
@@ -81,6 +82,19 @@ record SerialTone(
         return bench(skies, new Receiver(EQUALISER_SECONDS, trackingSeconds, gapDb + repetitionLossDb, NO_CEILING_DB));
     }
 
+    /** Returns the same with an equaliser of another kind. */
+    LossOnPath bench(FadingSkies skies, double gapDb, Equaliser equaliser) {
+        return bench(
+                skies,
+                new Receiver(
+                        EQUALISER_SECONDS,
+                        trackingSeconds,
+                        gapDb + repetitionLossDb,
+                        NO_CEILING_DB,
+                        Receiver.USUAL_TOLERANCE_HZ,
+                        equaliser));
+    }
+
     /**
      * Returns the bench of a receiver that follows the path so many times worse than straight lines would: the error grows
      * with the fourth power of the time between looks, on slow paths such as this is for.
@@ -90,10 +104,22 @@ record SerialTone(
         return bench(skies, new Receiver(EQUALISER_SECONDS, stretch * trackingSeconds, gapDb, NO_CEILING_DB));
     }
 
+    /** Returns the bench of a receiver with a linear equaliser whose gap lies behind it, not before. */
+    LossOnPath benchOfGapBehindEqualiser(FadingSkies skies, double gapDb) {
+        Receiver decoder = new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB);
+        Receiver moved = new Receiver(EQUALISER_SECONDS, trackingSeconds, 0, NO_CEILING_DB);
+        Distortion distortion = new Distortion(moved, coding.symbolSeconds());
+        double energyPerSinr = Reception.NOISE_BANDWIDTH_HZ / coding.symbolRateBd();
+        return new LossOnPath(new EqualisedFirst(waveform(decoder), distortion, energyPerSinr), skies);
+    }
+
     private LossOnPath bench(FadingSkies skies, Receiver receiver) {
+        return new LossOnPath(waveform(receiver), skies);
+    }
+
+    private Waveform waveform(Receiver receiver) {
         FrameShape frame = ModelledFrame.ofBytes(coding, receiver, knownShare, PAYLOAD_BYTES, 0, interleaverSeconds);
-        BurstShape burst = new BurstShape(0, ALWAYS_FOUND_DB, frame);
-        return new LossOnPath(Waveforms.of(burst, EMISSION, Combining.NONE), skies);
+        return Waveforms.of(new BurstShape(0, ALWAYS_FOUND_DB, frame), EMISSION, Combining.NONE);
     }
 
     /** Returns skies over two equal paths. */
