@@ -82,13 +82,11 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
         double left = Math.min(MOST_NAME, names) + svg.size() / 2;
         double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.name()) + 4;
         double wide = (width - left) / across.values().size();
-        int columns = across.values().size();
         svg.tiles(
                 wide - 2,
                 CELL - 2,
                 IntStream.range(0, cells.size())
-                        .mapToObj(i ->
-                                tile(cells.get(i), new Point(left + wide * (i % columns), top + CELL * (i / columns))))
+                        .mapToObj(i -> tile(i, left, top, wide))
                         .toList());
         for (int i = 0; i < down.values().size(); i++) {
             List<String> lines = Lettering.lines(down.values().get(i), svg.smallSize(), left - svg.size() / 2);
@@ -112,8 +110,11 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
         return svg.finished(bottom + Plot.roomForNames(svg, across.values(), wide));
     }
 
-    private Svg.Tile tile(Place cell, Point place) {
-        return new Svg.Tile(style(cell), place, cell.says(), cell.label());
+    private Svg.Tile tile(int index, double left, double top, double wide) {
+        Place cell = cells.get(index);
+        int row = index / across.values().size();
+        int column = index % across.values().size();
+        return new Svg.Tile(style(cell), new Point(left + wide * column, top + CELL * row), cell.says(), cell.label());
     }
 
     private String style(Place cell) {
