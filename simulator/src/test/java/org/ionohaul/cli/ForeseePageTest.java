@@ -178,6 +178,10 @@ final class ForeseePageTest {
             assertEquals("", tab.eval(BrowserPage.barriers()));
             assertEquals("", tab.eval(BrowserPage.colours()));
             assertEquals("", tab.eval(BrowserPage.lettering()));
+            assertTrue(
+                    Integer.parseInt(tab.eval("document.querySelectorAll('.at520 title').length")) > 30,
+                    "what was held, and when each was through");
+            assertEquals("", tab.eval(BrowserPage.untoldByKeys()));
             tab.dark(true);
             assertEquals("", tab.eval(BrowserPage.barriers()));
             assertEquals("", tab.eval(BrowserPage.colours()));
