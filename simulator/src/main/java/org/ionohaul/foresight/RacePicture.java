@@ -1,6 +1,7 @@
 package org.ionohaul.foresight;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.foresight.Guess.Span;
@@ -16,6 +17,7 @@ import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeAxis;
 import org.ionohaul.rendering.TimeScale;
+import org.ionohaul.rendering.TimeText;
 import org.ionohaul.session.ProgressCurve;
 
 /**
@@ -29,6 +31,8 @@ import org.ionohaul.session.ProgressCurve;
 public record RacePicture(Race race, List<Span> spans) implements Picture {
     private static final double HEIGHT = 240;
     private static final double MARGIN = 1.05;
+    /** In how many parts of the time it says what is held. */
+    private static final int TOLD = 30;
 
     /** Copies the list. */
     public RacePicture {
@@ -76,19 +80,51 @@ public record RacePicture(Race race, List<Span> spans) implements Picture {
             svg.path("line " + style, steps(plot, scale, mode, bytes));
             if (Double.isFinite(race.seconds(mode))) {
                 double through = plot.across().at(scale.inUnit(race.seconds(mode)));
-                svg.circle("dot " + style, through, below + (mode + 1) * row - svg.size(), svg.size() / 3, "");
+                svg.circle(
+                        "dot " + style, through, below + (mode + 1) * row - svg.size(), svg.size() / 3, through(mode));
             }
         }
         double end = below + modes * row;
         svg.rectangle("curtain", plot.left(), top, svg.width() - plot.left(), end - top, "");
         plot.axisLeft(marks);
         plot.axisBelow(axis.ticks(), axis.name());
+        tell(plot, scale);
         for (int mode = 0; mode < modes; mode++) {
             double y = below + mode * row + svg.lineHeight();
             svg.text("", 0, y - svg.lineHeight() / 4, name(mode) + ": you said " + RaceText.span(spans.get(mode)));
             said(plot, scale, spans.get(mode), y + svg.size());
         }
         return svg.finished(end);
+    }
+
+    /** Over the curtain: a page that has drawn none back must let nobody point at it. */
+    private void tell(Plot plot, TimeScale scale) {
+        List<Double> seconds = IntStream.rangeClosed(0, TOLD)
+                .mapToObj(it -> scale.endSeconds() * it / TOLD)
+                .toList();
+        plot.columns(
+                seconds.stream().map(scale::inUnit).toList(),
+                seconds.stream().map(this::heldAt).toList());
+    }
+
+    private String heldAt(double seconds) {
+        return "After " + TimeText.compact(seconds) + "\n"
+                + IntStream.range(0, race.runs().size())
+                        .mapToObj(it -> name(it) + ": " + SizeText.size(heldBytes(it, seconds)))
+                        .collect(Collectors.joining("\n"));
+    }
+
+    private long heldBytes(int mode, double seconds) {
+        ProgressCurve progress = race.runs().get(mode).progress();
+        long held = 0;
+        for (int rise = 0; rise < progress.size() && progress.atNanos(rise) <= seconds * 1e9; rise++) {
+            held = progress.heldBytes(rise);
+        }
+        return held;
+    }
+
+    private String through(int mode) {
+        return name(mode) + ": through after " + TimeText.compact(race.seconds(mode));
     }
 
     /** What is held rises whenever an over is through. */

@@ -150,7 +150,7 @@ public final class GridPage {
             for (int column = 0; column < map.across().size(); column++) {
                 String where = map.down().get(row) + ", " + map.across().get(column);
                 Optional<GridMap.Place> place = map.places().get(row).get(column);
-                cells.add(place.map(it -> cell.apply(it, where + "\n" + words.names(it.leaders()) + "; " + details(it)))
+                cells.add(place.map(it -> cell.apply(it, where + "\n"))
                         .orElse(new CellMap.Place(
                                 "", where + "\nno such row", OptionalInt.empty(), OptionalDouble.empty())));
             }
@@ -158,38 +158,43 @@ public final class GridPage {
         return new CellMap(down, across, cells, shading.apply(cells));
     }
 
-    private CellMap.Place bestCell(GridMap.Place place, String says) {
+    private CellMap.Place bestCell(GridMap.Place place, String where) {
         return new CellMap.Place(
                 letters(place),
-                says,
+                where + words.names(place.leaders()) + "; " + details(place),
                 place.leaders().size() == 1
                         ? order.of(words.title(place.leaders().get(0)))
                         : OptionalInt.empty(),
                 OptionalDouble.empty());
     }
 
-    private static CellMap.Place chanceCell(GridMap.Place place, String says) {
+    private static CellMap.Place chanceCell(GridMap.Place place, String where) {
         return new CellMap.Place(
                 place.firstDeadline()
                         .map(it -> Cells.chance(it).text().replace(" %", ""))
                         .orElse(""),
-                says,
+                where + chance(place),
                 OptionalInt.empty(),
                 place.firstDeadline().stream().mapToDouble(Estimate::value).findFirst());
     }
 
-    private static CellMap.Place timeCell(GridMap.Place place, String says) {
+    private static CellMap.Place timeCell(GridMap.Place place, String where) {
         boolean isReached = Double.isFinite(place.safeNinthSeconds());
         return new CellMap.Place(
                 isReached ? Long.toString((long) Math.ceil(place.safeNinthSeconds() / SECONDS_A_MINUTE)) : "-",
-                says,
+                where + time(place),
                 OptionalInt.empty(),
                 isReached ? OptionalDouble.of(place.safeNinthSeconds()) : OptionalDouble.empty());
     }
 
     /** The first deadline's chance with its interval, and the time to plan for. */
     private static String details(GridMap.Place place) {
-        return place.firstDeadline().map(it -> Cells.chance(it).line() + "; ").orElse("") + time(place);
+        String chance = chance(place);
+        return chance.isEmpty() ? time(place) : chance + "; " + time(place);
+    }
+
+    private static String chance(GridMap.Place place) {
+        return place.firstDeadline().map(it -> Cells.chance(it).line()).orElse("");
     }
 
     private static String time(GridMap.Place place) {

@@ -24,6 +24,7 @@ import org.ionohaul.livepage.LessonView.Filled;
 import org.ionohaul.livepage.PageServer.Answer;
 import org.ionohaul.rendering.Chart;
 import org.ionohaul.rendering.JarText;
+import org.ionohaul.rendering.PageScript;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -56,6 +57,7 @@ public final class LessonPage implements ServedPage {
         LessonPage page = new LessonPage(lesson, server);
         server.answer("/", page::page, false);
         server.answer("/lesson.js", it -> PageServer.script(JarText.beside(LessonPage.class, "lesson.js")), false);
+        server.answer("/pictures.js", it -> PageServer.script(PageScript.pictures()), false);
         server.start();
         return page;
     }

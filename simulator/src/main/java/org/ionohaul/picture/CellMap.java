@@ -4,6 +4,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Two things at a time: the first one's values down, the second's across, every cell labelled where its label fits.
@@ -81,15 +82,12 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
         double left = Math.min(MOST_NAME, names) + svg.size() / 2;
         double top = svg.paragraph(Svg.FAINT, 0, 0, width, down.name()) + 4;
         double wide = (width - left) / across.values().size();
-        for (int i = 0; i < cells.size(); i++) {
-            Place cell = cells.get(i);
-            double x = left + wide * (i % across.values().size());
-            int row = i / across.values().size();
-            double y = top + CELL * row;
-            String style = style(cell);
-            svg.rectangle("part " + style, x, y, wide - 2, CELL - 2, cell.says());
-            svg.textInside("on " + style, x, y, wide - 2, CELL - 2, cell.label());
-        }
+        svg.tiles(
+                wide - 2,
+                CELL - 2,
+                IntStream.range(0, cells.size())
+                        .mapToObj(i -> tile(i, left, top, wide))
+                        .toList());
         for (int i = 0; i < down.values().size(); i++) {
             List<String> lines = Lettering.lines(down.values().get(i), svg.smallSize(), left - svg.size() / 2);
             double middle = top + CELL * (i + 0.5) - svg.lineHeight() * (lines.size() - 1) / 2.0;
@@ -110,6 +108,13 @@ public record CellMap(Side down, Side across, List<Place> cells, Shading shading
                 Scale.linear(0, 1, bottom, top));
         plot.namesBelow(across.values(), across.name());
         return svg.finished(bottom + Plot.roomForNames(svg, across.values(), wide));
+    }
+
+    private Svg.Tile tile(int index, double left, double top, double wide) {
+        Place cell = cells.get(index);
+        int row = index / across.values().size();
+        int column = index % across.values().size();
+        return new Svg.Tile(style(cell), new Point(left + wide * column, top + CELL * row), cell.says(), cell.label());
     }
 
     private String style(Place cell) {

@@ -1,5 +1,7 @@
 package org.ionohaul.picture;
 
+import java.util.List;
+
 /** Writes an SVG element, shape by shape, in pixels to the right and down. */
 public final class Svg {
     /** Where lettering stands at its place. */
@@ -137,11 +139,52 @@ public final class Svg {
         return y;
     }
 
+    /**
+     * A rectangle among others of its size.
+     *
+     * @param style its style; lettering has the same after {@code on}
+     * @param place its upper left corner
+     * @param says what it says when pointed at
+     * @param label what stands in its middle if it fits there
+     */
+    public record Tile(String style, Point place, String says, String label) {}
+
+    /** Draws rectangles of one size, of which there may be thousands: what they have in common is written once. */
+    public void tiles(double wide, double high, List<Tile> tiles) {
+        body.append("<g text-anchor=\"middle\" font-size=\"")
+                .append(number(smallSize()))
+                .append("\">");
+        for (Tile tile : tiles) {
+            double x = tile.place().x();
+            double y = tile.place().y();
+            Path outline = new Path()
+                    .from(tile.place())
+                    .to(new Point(x + wide, y))
+                    .to(new Point(x + wide, y + high))
+                    .to(new Point(x, y + high))
+                    .close();
+            path("part " + tile.style(), outline, tile.says());
+            if (fitsInside(wide, high, tile.label())) {
+                text("on " + tile.style(), Anchor.START, x + wide / 2, middle(y, high), size, tile.label());
+            }
+        }
+        body.append("</g>");
+    }
+
     /** Writes words in the middle of a rectangle if they fit there. */
     public void textInside(String style, double x, double y, double wide, double high, String words) {
-        if (Lettering.width(words, smallSize()) <= wide - 4 && lineHeight() <= high) {
-            text(style, Anchor.MIDDLE, x + wide / 2, y + high / 2 + 0.35 * smallSize(), smallSize(), words);
+        if (fitsInside(wide, high, words)) {
+            text(style, Anchor.MIDDLE, x + wide / 2, middle(y, high), smallSize(), words);
         }
+    }
+
+    private boolean fitsInside(double wide, double high, String words) {
+        return Lettering.width(words, smallSize()) <= wide - 4 && lineHeight() <= high;
+    }
+
+    /** Where small words stand that are in the middle of so much height. */
+    private double middle(double top, double high) {
+        return top + high / 2 + 0.35 * smallSize();
     }
 
     /** Writes small words about {@code x}, moved as far as needed to stay in the picture. */

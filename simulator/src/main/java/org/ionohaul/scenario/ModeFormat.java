@@ -4,6 +4,7 @@ import java.util.List;
 import org.ionohaul.link.ArqRules.AnswerToSilence;
 import org.ionohaul.link.ArqScheme;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Equaliser;
 import org.ionohaul.waveform.Excision;
 import org.ionohaul.waveform.FrameCheck;
 import org.ionohaul.waveform.ImpulseDefence;
@@ -159,6 +160,17 @@ final class ModeFormat {
                             + " memory); filters for narrow tones take less.")
             .otherwise("75 Hz")
             .usually("0 Hz", "500 Hz");
+    static final Key<Equaliser> EQUALISER = Key.of(
+                    "equaliser",
+                    "equaliser",
+                    Kind.choice(Equaliser.class),
+                    "linear",
+                    "How the receiver undoes echoes in symbols that fill the band, those of one carrier: by-parts (each part of"
+                            + " the band counts by its own SNR, as if it were a carrier of its own; for what is not known),"
+                            + " decision-feedback (an upper bound: what was decided is taken off without fault), linear (a filter"
+                            + " alone, which raises the noise where the path is faint, so that echoes cost dense constellations"
+                            + " several dB). Without effect on several carriers and on tones.")
+            .otherwise("by-parts");
     static final Key<Double> PREAMBLE = Key.of(
                     "preamble",
                     "preambleSeconds",
@@ -386,6 +398,7 @@ final class ModeFormat {
                 GAP,
                 CEILING,
                 FREQUENCY_TOLERANCE,
+                EQUALISER,
                 MEASURED_LOSS,
                 PREAMBLE,
                 DETECTION,

@@ -104,7 +104,8 @@ final class ModeReader {
                 section.get(TRACKING),
                 section.get(GAP),
                 section.get(CEILING),
-                section.get(FREQUENCY_TOLERANCE));
+                section.get(FREQUENCY_TOLERANCE),
+                section.get(EQUALISER));
         int payloadBytes = section.get(PAYLOAD);
         int bits = section.find(FRAME_BITS).orElseGet(() -> bitsOfBytes(payloadBytes, section.get(OVERHEAD)));
         double interleaver = section.get(INTERLEAVER);

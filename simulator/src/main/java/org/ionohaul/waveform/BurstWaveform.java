@@ -30,8 +30,6 @@ final class BurstWaveform implements Waveform {
     /** What is left of so little is nothing; above it, logarithms of one and a little more are right. */
     private static final double FAINTEST = 1e-12;
 
-    private static final double LARGE = 1e100;
-
     private final WaveformPlan plan;
     private final BurstShape shape;
     private final Hearing hearing;
@@ -43,6 +41,8 @@ final class BurstWaveform implements Waveform {
     private final double blockNanos;
     private final RatioTable ratings;
     private final BlindMetric metric;
+    private final Equalisation equalisation;
+    private final BandRating bandRating;
     private final SinrMeter meter = new SinrMeter();
 
     private final RatedBlock rated = new RatedBlock();
@@ -56,6 +56,9 @@ final class BurstWaveform implements Waveform {
         this.frameModel = plan.frameModel();
         this.ratings = frameModel.ratings();
         this.metric = new BlindMetric(hearing.separation(), ratings);
+        this.equalisation = new Equalisation(hearing.equaliser());
+        this.bandRating =
+                new BandRating(ratings, equalisation, hearing.equaliser().leavesOneRatio());
         FrameShape frame = shape.frame();
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
@@ -209,11 +212,15 @@ final class BurstWaveform implements Waveform {
     private double ratingOneByOne(HeardInstant heard, Hearing.OnPath onPath) {
         double sum = listening.subBands() * heard.blanked() * ratings.at(0);
         for (int level = 0; level < heard.levels(); level++) {
-            double left = heard.amplitude(level) * heard.amplitude(level);
-            for (int band = 0; band < listening.subBands() && heard.share(level) > 0; band++) {
-                double signal = heard.signal(band);
-                double noise = onPath.noise(signal, heard.unfaded(), heard.noise(level, band) / left);
-                sum += heard.share(level) * ratings.at(onPath.esN0(signal, noise));
+            if (heard.share(level) > 0) {
+                double left = heard.amplitude(level) * heard.amplitude(level);
+                bandRating.begin();
+                for (int band = 0; band < listening.subBands(); band++) {
+                    double signal = heard.signal(band);
+                    double noise = onPath.noise(signal, heard.unfaded(), heard.noise(level, band) / left);
+                    bandRating.add(onPath.esN0(signal, noise));
+                }
+                sum += heard.share(level) * bandRating.sum();
             }
         }
         return sum;
@@ -224,9 +231,11 @@ final class BurstWaveform implements Waveform {
         double sum = 0;
         double mostToCome = ratings.highest() * listening.instants() * listening.subBands();
         for (int i = 0; i < listening.instants(); i++) {
+            bandRating.begin();
             for (int band = 0; band < listening.subBands(); band++) {
-                sum += ratings.at(esN0(listening.at(i), 0, band, onPath));
+                bandRating.add(esN0(listening.at(i), 0, band, onPath));
             }
+            sum += bandRating.sum();
             mostToCome -= ratings.highest() * listening.subBands();
             if (sum >= enough) {
                 return sum;
@@ -275,6 +284,13 @@ final class BurstWaveform implements Waveform {
             }
         }
         metric.weigh();
+        return hearing.equaliser().leavesOneRatio()
+                ? listening.subBands() * metric.information()
+                : ratingOfUnevenParts(onPath);
+    }
+
+    /** Every part of the band keeps its own ratio but for what bursts took of all. */
+    private double ratingOfUnevenParts(Hearing.OnPath onPath) {
         double sum = 0;
         for (int i = 0; i < listening.instants(); i++) {
             double left = metric.part(i);
@@ -285,21 +301,13 @@ final class BurstWaveform implements Waveform {
         return sum;
     }
 
-    /**
-     * Returns the Es/N0 that an equaliser makes of a whole band on a level of noise: log(1 + Es/N0) is its mean over the band
-     * (Cioffi and others, see {@link Listening}).
-     */
+    /** Returns the Es/N0 that the equaliser makes of a whole band on a level of noise. */
     private double equalised(HeardInstant heard, int level, Hearing.OnPath onPath) {
-        double logarithm = 0;
-        double product = 1;
+        equalisation.begin();
         for (int band = 0; band < listening.subBands(); band++) {
-            product *= 1 + esN0(heard, level, band, onPath);
-            if (product > LARGE) {
-                logarithm += Exponentials.log(product);
-                product = 1;
-            }
+            equalisation.add(esN0(heard, level, band, onPath));
         }
-        return Exponentials.exp((logarithm + Exponentials.log(product)) / listening.subBands()) - 1;
+        return equalisation.esN0();
     }
 
     /** Returns the Es/N0 in a sub-band on a level of noise, as if all the signal's amplitude were left. */

@@ -11,6 +11,7 @@ import org.ionohaul.channel.Reception;
  * @param gap by what the receiver's gap divides Es/N0, as a factor
  * @param separation how far neighbouring symbols lie apart, see {@link Modulation#separation()}
  * @param fillsBand whether each symbol fills the band, see {@link Coding#fillsBand()}
+ * @param equaliser how the echoes of such symbols are undone; of others {@link Equaliser#BY_PARTS}
  * @param distortion what the receiver adds to the noise
  */
 record Hearing(
@@ -19,6 +20,7 @@ record Hearing(
         double gap,
         double separation,
         boolean fillsBand,
+        Equaliser equaliser,
         Distortion distortion) {
     private static final Distortion NO_DISTORTION = new Distortion(new Receiver(99, 0, 0, 900), 1e-9);
 
@@ -35,10 +37,12 @@ record Hearing(
                     Decibels.toRatio(-receiver.gapDb()),
                     modelled.coding().modulation().separation(),
                     modelled.coding().fillsBand(),
+                    modelled.coding().fillsBand() ? receiver.equaliser() : Equaliser.BY_PARTS,
                     distortion);
         }
         // The measurements tell the SNR in 3 kHz, and have the receiver's shortcomings in them.
-        return new Hearing(meanPower, meanPower, 1, Modulation.QPSK.separation(), true, NO_DISTORTION);
+        return new Hearing(
+                meanPower, meanPower, 1, Modulation.QPSK.separation(), true, Equaliser.BY_PARTS, NO_DISTORTION);
     }
 
     /**

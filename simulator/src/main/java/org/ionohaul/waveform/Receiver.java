@@ -12,19 +12,21 @@ import org.ionohaul.limits.OutOfRange;
  * @param ceilingDb its residual distortion on a path at rest: the SINR it sees never exceeds this many dB
  * @param frequencyToleranceHz by how much the sender's frequency may lie off before anything is lost, since the receiver finds
  *     and follows it by itself; zero or more
+ * @param equaliser how it undoes echoes in symbols that fill the band
  */
 public record Receiver(
         double delayToleranceSeconds,
         double trackingSeconds,
         double gapDb,
         double ceilingDb,
-        double frequencyToleranceHz) {
+        double frequencyToleranceHz,
+        Equaliser equaliser) {
     /** What MIL-STD-188-110 asks of a serial-tone receiver (75 Hz, with 3.5 Hz a second of drift; from memory). */
     public static final double USUAL_TOLERANCE_HZ = 75;
 
-    /** Makes a receiver that takes the usual difference of frequencies. */
+    /** Makes a receiver that takes the usual difference of frequencies and whose equaliser is not known. */
     public Receiver(double delayToleranceSeconds, double trackingSeconds, double gapDb, double ceilingDb) {
-        this(delayToleranceSeconds, trackingSeconds, gapDb, ceilingDb, USUAL_TOLERANCE_HZ);
+        this(delayToleranceSeconds, trackingSeconds, gapDb, ceilingDb, USUAL_TOLERANCE_HZ, Equaliser.BY_PARTS);
     }
 
     /** Checks every value. */

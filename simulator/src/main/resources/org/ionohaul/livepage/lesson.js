@@ -7,12 +7,14 @@
   const told = [document.getElementById('verdict'), document.getElementById('score')].filter(it => it);
   const end = () => {
     race.classList.remove('playing');
+    race.inert = false;
     told.forEach(it => it.classList.remove('waiting'));
   };
   const play = () => {
     end();
     void race.offsetWidth; // Begins the animation anew.
     race.classList.add('playing');
+    race.inert = true; // Or whoever points at it would see behind the curtain.
     told.forEach(it => it.classList.add('waiting'));
   };
   race.addEventListener('animationend', end);

@@ -79,7 +79,7 @@ function show(text) {
   }
   found.replaceChildren(fresh.content);
   found.querySelectorAll('.scroll').forEach((it, i) => { it.scrollLeft = scrolled[i] || 0; });
-  if (held) found.querySelector(held)?.focus();
+  if (held) found.querySelector(held)?.focus({ preventScroll: true });
   tellRemarks();
   state.textContent = wrong ? 'Something above can\'t be simulated; the answers are those before.' : '';
   const answers = document.getElementById('answers');

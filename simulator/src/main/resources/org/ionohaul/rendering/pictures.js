@@ -9,11 +9,19 @@
   tip.setAttribute('aria-hidden', 'true');
   document.body.append(tip);
   let reached = null;
+  // How far the keys came in each picture: a page may draw it anew meanwhile.
+  const places = new Map();
 
+  // The drawing for phones leaves out what the other says as well.
+  const telling = svg => [...svg.querySelectorAll('[data-says], :has(> title)')];
+  const twin = shape => {
+    const [narrow, wide] = [...shape.closest('.picture').querySelectorAll('svg')].map(telling);
+    return words(wide[narrow.indexOf(shape)]);
+  };
   const words = shape => {
     const title = [...shape.children].find(it => it.tagName === 'title');
     if (title) {
-      shape.dataset.says = title.textContent;
+      shape.dataset.says = title.textContent || twin(shape);
       title.remove();
     }
     return shape.dataset.says;
@@ -41,8 +49,7 @@
     shape.scrollIntoView({ block: 'nearest' });
     place();
   };
-  const telling = picture => [...picture.querySelectorAll('svg')].filter(it => it.getBoundingClientRect().width > 0)
-    .flatMap(svg => [...svg.querySelectorAll('*')].filter(it => words(it)));
+  const shapes = picture => telling([...picture.querySelectorAll('svg')].find(it => it.getBoundingClientRect().width > 0));
 
   const point = event => {
     const shape = event.target instanceof Element ? event.target.closest('.picture svg *') : null;
@@ -52,17 +59,21 @@
   ['pointerover', 'pointermove', 'pointerdown'].forEach(it => document.addEventListener(it, point));
   addEventListener('scroll', () => { if (reached) { place(); } else { leave(); } }, { passive: true });
   document.addEventListener('focusin', event => {
-    if (event.target.matches('.picture') && event.target.matches(':focus-visible')) { reach(telling(event.target)[0]); }
+    if (event.target.matches('.picture') && event.target.matches(':focus-visible')) {
+      const all = shapes(event.target);
+      reach(all[Math.min(places.get(event.target.id) || 0, all.length - 1)]);
+    }
   });
   document.addEventListener('focusout', leave);
   document.addEventListener('keydown', event => {
     const picture = event.target instanceof Element ? event.target.closest('.picture') : null;
-    const shapes = picture ? telling(picture) : [], at = shapes.indexOf(reached);
-    const to = { ArrowRight: at + 1, ArrowDown: at + 1, ArrowLeft: at - 1, ArrowUp: at - 1, Home: 0, End: shapes.length - 1 }[event.key];
+    const all = picture ? shapes(picture) : [], at = all.indexOf(reached);
+    const to = { ArrowRight: at + 1, ArrowDown: at + 1, ArrowLeft: at - 1, ArrowUp: at - 1, Home: 0, End: all.length - 1 }[event.key];
     if (event.key === 'Escape') { leave(); }
-    if (shapes.length && to !== undefined) {
+    if (all.length && to !== undefined) {
       event.preventDefault();
-      reach(shapes[Math.max(0, Math.min(shapes.length - 1, to))]);
+      places.set(picture.id, Math.max(0, Math.min(all.length - 1, to)));
+      reach(all[places.get(picture.id)]);
     }
   });
 })();

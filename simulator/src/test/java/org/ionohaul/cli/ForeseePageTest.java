@@ -164,6 +164,7 @@ final class ForeseePageTest {
             DrivenChromium.Tab tab = browser.tab(390, 900);
             tab.open(address);
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.colours()));
             assertEquals("", tab.eval(BrowserPage.lettering()));
             tab.click("[name='winner']");
             tab.type("#sureness", "80");
@@ -175,9 +176,15 @@ final class ForeseePageTest {
             tab.await("document.querySelectorAll('.playing').length === 0");
             assertEquals("visible", tab.eval("getComputedStyle(document.getElementById('verdict')).visibility"));
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.colours()));
             assertEquals("", tab.eval(BrowserPage.lettering()));
+            assertTrue(
+                    Integer.parseInt(tab.eval("document.querySelectorAll('.at520 title').length")) > 30,
+                    "what was held, and when each was through");
+            assertEquals("", tab.eval(BrowserPage.untoldByKeys()));
             tab.dark(true);
             assertEquals("", tab.eval(BrowserPage.barriers()));
+            assertEquals("", tab.eval(BrowserPage.colours()));
             assertEquals("", tab.eval(BrowserPage.lettering()));
             tab.click("#replay");
             tab.click("#skip");

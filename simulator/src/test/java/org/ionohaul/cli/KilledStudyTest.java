@@ -50,7 +50,8 @@ final class KilledStudyTest {
             assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
         }
         ProgramProcess last = start(killed, true);
-        last.await(() -> isInLastPass(journal));
+        LastPass lastPass = new LastPass(journal);
+        last.await(lastPass::hasBegun);
         last.kill();
         long held = size(journal);
         ProgramProcess process = start(killed, true);
@@ -60,7 +61,7 @@ final class KilledStudyTest {
         interrupted.destroy();
         assertTrue(interrupted.waitFor(1, TimeUnit.MINUTES));
         assertEquals(ExitCode.PARTIAL, interrupted.exitValue());
-        assertTrue(isInLastPass(journal));
+        assertTrue(new LastPass(journal).hasBegun());
         assertTrue(Files.exists(killed.resolve(NAME + "-partial").resolve("summary.json")));
         assertFalse(Files.exists(killed.resolve(NAME)), "results appear when they are complete");
         start(killed, true).finish();
@@ -71,17 +72,6 @@ final class KilledStudyTest {
 
     private static long size(Path journal) {
         return journal.toFile().length();
-    }
-
-    private static boolean isInLastPass(Path journal) {
-        try {
-            return Files.exists(journal)
-                    && LAST_PASS
-                            .matcher(Files.readString(journal, StandardCharsets.ISO_8859_1))
-                            .find();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private static ProgramProcess start(Path out, boolean isResumed) throws IOException {
@@ -102,5 +92,30 @@ final class KilledStudyTest {
             arguments.add("--resume");
         }
         return ProgramProcess.of(arguments);
+    }
+
+    /** Looks into the journal only when it has grown, so that the study has the processors. */
+    private static final class LastPass {
+        private final Path journal;
+        private long seenBytes;
+
+        LastPass(Path journal) {
+            this.journal = journal;
+        }
+
+        boolean hasBegun() {
+            long bytes = size(journal);
+            if (bytes == seenBytes) {
+                return false;
+            }
+            seenBytes = bytes;
+            try {
+                return LAST_PASS
+                        .matcher(Files.readString(journal, StandardCharsets.ISO_8859_1))
+                        .find();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 }

@@ -4,14 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.ionohaul.picture.CellMap;
 import org.ionohaul.rendering.ChartPage;
+import org.ionohaul.rendering.PageFile;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
@@ -99,5 +104,48 @@ final class GridPageTest {
                 time.cells().stream().map(CellMap.Place::label).toList());
         String cell = page.charts().get(2).table().rows().get(0).get(1).line();
         assertTrue(cell.startsWith("A (75 % (65"), cell);
+    }
+
+    /** A month by hour table of the demo: four cases, each with three maps of 288 places, drawn for phones and for desks. */
+    @Test
+    void aYearByTheHourIsNoLargePage() throws IOException, ScenarioProblems {
+        List<String> months =
+                IntStream.range(1, 13).mapToObj("%02d Jan"::formatted).toList();
+        List<String> hours = IntStream.range(0, 24).mapToObj("%02d"::formatted).toList();
+        Optional<GridMap.Place> wordy = Optional.of(new GridMap.Place(
+                List.of("brisk-comb", "patient-climber", "steady-wagon"),
+                Double.POSITIVE_INFINITY,
+                Optional.of(new Estimate(0.25, 0.17, 0.35))));
+        Scenario demo = ScenarioReader.read(Path.of("../scenarios/river-watch.toml"));
+        List<GridMap> maps = new ArrayList<>();
+        List<GridTally.OfCase> cases = new ArrayList<>();
+        for (String transfer : List.of("photo", "roster")) {
+            for (String direction : List.of("upload", "download")) {
+                maps.add(new GridMap(
+                        transfer,
+                        direction,
+                        months,
+                        hours,
+                        Collections.nCopies(months.size(), Collections.nCopies(hours.size(), wordy))));
+                cases.add(new GridTally.OfCase(
+                        transfer,
+                        direction,
+                        Map.of(List.of("brisk-comb"), 288),
+                        List.of(new GridTally.OfDeadline(600, 600, 0, 288, 0))));
+            }
+        }
+        StringWriter page = new StringWriter();
+        PageFile.write(
+                "charts.jte",
+                GridPage.of(
+                        demo,
+                        table(List.of(List.of("Jan", "08", "9 dB"))),
+                        List.of(0, 1),
+                        new GridTally(cases),
+                        maps,
+                        "1"),
+                page);
+        assertTrue(page.toString().length() < 1_200_000, () -> page.toString().length() + " bytes");
+        assertEquals(12 * 288, page.toString().split("<title>", -1).length - 2, "said once a place and map");
     }
 }

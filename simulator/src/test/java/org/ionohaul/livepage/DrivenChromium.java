@@ -280,6 +280,12 @@ public final class DrivenChromium implements AutoCloseable {
             }
         }
 
+        /** Returns what is seen in the window as a WebP picture of a quality of 0 to 100. */
+        public byte[] webp(int quality) {
+            JsonNode result = command("Page.captureScreenshot", Map.of("format", "webp", "quality", quality));
+            return Base64.getDecoder().decode(result.get("data").asString());
+        }
+
         /** Keeps what is seen, the whole page or the window, as a picture. */
         public void picture(Path file, boolean isWhole) {
             JsonNode result =

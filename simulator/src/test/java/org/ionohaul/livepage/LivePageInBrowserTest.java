@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class LivePageInBrowserTest {
     private static final int TRIALS = 24;
     private static final int UP = 38;
+    private static final int RIGHT = 39;
 
     private static final String ALL_IN = "document.querySelectorAll('.sides > section').length === %d"
             + " && document.getElementById('answers').dataset.over === 'true' && !document.querySelector('.stale')";
@@ -73,6 +74,7 @@ final class LivePageInBrowserTest {
             for (int width : List.of(1280, 390)) {
                 tab.size(width, 900);
                 assertEquals("", tab.eval(BrowserPage.barriers()), "at " + width);
+                assertEquals("", tab.eval(BrowserPage.colours()), "at " + width);
                 assertEquals("", tab.eval(BrowserPage.lettering()), "at " + width);
             }
         }
@@ -282,6 +284,37 @@ final class LivePageInBrowserTest {
         tab.await(
                 "document.getElementById('state').innerText.startsWith('The program that serves this page does not answer')");
         assertEquals("?far.snr=12+dB", tab.eval("location.search"), "what was asked is kept");
+    }
+
+    @Test
+    void everyNumberIsReachedByKeys() throws IOException, InterruptedException {
+        Tab tab = opened("?compare=yes");
+        for (int width : List.of(1280, 390)) {
+            tab.size(width, 900);
+            assertEquals("", tab.eval(BrowserPage.untoldByKeys()), "at " + width);
+        }
+        assertTrue(Integer.parseInt(tab.eval("document.querySelectorAll('.picture [data-says]').length")) > 20);
+    }
+
+    /** While trials come in the picture is drawn anew; whoever steps through it stays where they are. */
+    @Test
+    void keysGoOnWhileTrialsComeIn() throws Exception {
+        pages.add(LivePage.serve(PageFixture.write(folder.resolve("many"), 5000), 0, 2));
+        Tab tab = found.orElseThrow().tab(1280, 900);
+        tab.open(pages.get(1).address());
+        tab.await("document.querySelector('.picture') !== null");
+        tab.eval("document.querySelector('.picture').focus({ focusVisible: true })");
+        for (int i = 0; i < 5; i++) {
+            tab.press("ArrowRight", RIGHT);
+        }
+        String place =
+                "(() => { const svg = [...document.querySelectorAll('.picture svg')].find(it => it.getBoundingClientRect().width);"
+                        + " return [...svg.querySelectorAll('[data-says], :has(> title)')].findIndex(it => it.matches('.reached')); })()";
+        tab.await(place + " === 5");
+        tab.eval("document.querySelector('.picture').classList.add('old')");
+        tab.await("document.querySelector('.picture.old') === null");
+        tab.await(place + " === 5");
+        assertEquals("false", tab.eval("document.querySelector('.tip').hidden"));
     }
 
     /** Everything that is done by hand has a name for those who hear the page, and can be reached by key. */

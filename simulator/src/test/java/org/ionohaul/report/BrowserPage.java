@@ -47,7 +47,8 @@ public record BrowserPage(Chromium browser, Path file) {
                 const svg = [...place.querySelectorAll('svg')].find(it => it.getBoundingClientRect().width > 0);
                 const title = svg.querySelector('title');
                 if (title) {
-                  const shape = title.parentElement, words = title.textContent;
+                  const shape = title.parentElement;
+                  const words = title.textContent || place.querySelector('svg + svg title').textContent;
                   shape.dispatchEvent(new (frameOf(page)).PointerEvent('pointerover', { bubbles: true, clientX: 9, clientY: 9 }));
                   const tip = page.querySelector('.tip'), box = tip.getBoundingClientRect();
                   report += 'told: ' + tip.innerText + '\\n';
@@ -167,6 +168,27 @@ public record BrowserPage(Chromium browser, Path file) {
                   wide.deleteRule(last);
                   return [ordinary, inOneFont].filter(it => it).join('\\n');
                 })()""".formatted(letteringScript());
+    }
+
+    /** Returns an expression that tells which words of pictures are not told by the arrow keys, within the window; empty if all are. */
+    public static String untoldByKeys() throws IOException {
+        return "(() => { %s; document.querySelectorAll('details').forEach(it => { it.open = true; }); return untold(); })()"
+                .formatted(Files.readString(Path.of("src/test/resources/keys.js")));
+    }
+
+    /** Returns an expression that tells which colours of a page don't mean what they should; empty if all do. */
+    public static String colours() throws IOException {
+        return coloursScript("colours");
+    }
+
+    /** Returns an expression that tells the number of each mode's colour, a line a mode: its name, then the number. */
+    public static String coloursOfModes() throws IOException {
+        return coloursScript("coloursOfModes");
+    }
+
+    private static String coloursScript(String function) throws IOException {
+        return "(() => { %s; document.querySelectorAll('details').forEach(it => { it.open = true; }); return %s(document); })()"
+                .formatted(Files.readString(Path.of("src/test/resources/colours.js")), function);
     }
 
     private static String letteringScript() throws IOException {

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import org.ionohaul.channel.FrequencyError;
 import org.ionohaul.channel.SkyConditions;
+import org.ionohaul.waveform.Equaliser;
+import org.ionohaul.waveform.ModelledFrame;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +52,18 @@ final class TuningKeysTest {
         Mode picky = ScenarioReader.read(file, changes).modes().get(0);
         assertEquals(30, picky.dataRates().get(0).frame().frequencyToleranceHz());
         assertEquals(30, picky.acknowledgement().frame().frequencyToleranceHz());
+    }
+
+    @Test
+    void aModeSaysWhatItsEqualiserIs() throws ScenarioProblems {
+        assertEquals(Equaliser.BY_PARTS, equaliser(plain().read().modes().get(0)));
+        Map<String, String> changes = Map.of("modes.brisk-comb.waveform.equaliser", "linear");
+        Mode plainer = ScenarioReader.read(plain().written(), changes).modes().get(0);
+        assertEquals(Equaliser.LINEAR, equaliser(plainer));
+    }
+
+    private static Equaliser equaliser(Mode mode) {
+        return ((ModelledFrame) mode.dataRates().get(0).frame()).receiver().equaliser();
     }
 
     @ParameterizedTest

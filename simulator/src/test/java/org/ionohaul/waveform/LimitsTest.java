@@ -45,7 +45,10 @@ final class LimitsTest {
                 new Limits("trackingSeconds", "[0, 100)", it -> new Receiver(0.002, it, 1, 30)),
                 new Limits("gapDb", "(-100, 100)", it -> new Receiver(0.002, 0.01, it, 30)),
                 new Limits("ceilingDb", "(-1000, 1000)", it -> new Receiver(0.002, 0.01, 1, it)),
-                new Limits("frequencyToleranceHz", "[0, 1e4]", it -> new Receiver(0.002, 0.01, 1, 30, it)),
+                new Limits(
+                        "frequencyToleranceHz",
+                        "[0, 1e4]",
+                        it -> new Receiver(0.002, 0.01, 1, 30, it, Equaliser.LINEAR)),
                 new Limits(
                         "impulseLimitDb", "[0, 100)", it -> new FrontEnd(Excision.NONE, ImpulseDefence.BLANKER, it)));
     }

@@ -100,7 +100,7 @@ final class MistuningTest {
     }
 
     private static Waveform waveform() {
-        Receiver receiver = new Receiver(1, TRACKING_SECONDS, 0, 900, TOLERANCE_HZ);
+        Receiver receiver = new Receiver(1, TRACKING_SECONDS, 0, 900, TOLERANCE_HZ, Equaliser.BY_PARTS);
         FrameShape frame = ModelledFrame.ofBytes(Coding.oneByOne(Modulation.BPSK, 3000, 0.5), receiver, 0, 100, 4, 0);
         return Waveforms.of(new BurstShape(PREAMBLE_SECONDS, 0, frame), NARROW, Combining.NONE);
     }

@@ -1,9 +1,11 @@
 package org.ionohaul.waveform;
 
 import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.PropagationPath;
+import org.ionohaul.channel.Reception;
 import org.ionohaul.trial.FadingSkies;
 import org.ionohaul.trial.LossOnPath;
 
@@ -30,7 +32,7 @@ record SerialTone(
     private static final double EQUALISER_SECONDS = 8e-3;
     private static final double NO_CEILING_DB = 900;
     private static final double ALWAYS_FOUND_DB = -150;
-    private static final Emission EMISSION = new Emission(3000, 0);
+    static final Emission EMISSION = new Emission(3000, 0);
 
     /**
      * In white noise a K = 7 convolutional decoder errs in short runs, about four bits each: of 1000-bit frames at a bit
@@ -70,15 +72,41 @@ record SerialTone(
         return requiredDb - steadyNeedDb(0);
     }
 
+    /** Returns the gap in dB that makes it need exactly so much in white noise through a front end, which may add noise of its own. */
+    double gapDb(double requiredDb, FrontEnd frontEnd) {
+        double most = gapDb(requiredDb);
+        if (frontEnd.equals(FrontEnd.PLAIN)) {
+            return most;
+        }
+        return new BrentSolver(1e-3)
+                .solve(100, gapDb -> steadyNeedDb(gapDb, frontEnd) - requiredDb, most - 6, most + 0.1);
+    }
+
     double steadyNeedDb(double gapDb) {
+        return steadyNeedDb(gapDb, FrontEnd.PLAIN);
+    }
+
+    private double steadyNeedDb(double gapDb, FrontEnd frontEnd) {
         FadingSkies steady = new FadingSkies(FadingCondition.FLAT.paths(), EMISSION.passband(), 1, SEED);
-        return bench(steady, new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB))
-                .needDb(STEADY_LOSS);
+        Receiver receiver = new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB);
+        return new LossOnPath(waveform(receiver, frontEnd), steady).needDb(STEADY_LOSS);
     }
 
     /** Returns the bench with the program's own law of tracking. */
     LossOnPath bench(FadingSkies skies, double gapDb) {
         return bench(skies, new Receiver(EQUALISER_SECONDS, trackingSeconds, gapDb + repetitionLossDb, NO_CEILING_DB));
+    }
+
+    /** Returns the same with an equaliser and a front end of another kind. */
+    LossOnPath bench(FadingSkies skies, double gapDb, Equaliser equaliser, FrontEnd frontEnd) {
+        Receiver receiver = new Receiver(
+                EQUALISER_SECONDS,
+                trackingSeconds,
+                gapDb + repetitionLossDb,
+                NO_CEILING_DB,
+                Receiver.USUAL_TOLERANCE_HZ,
+                equaliser);
+        return new LossOnPath(waveform(receiver, frontEnd), skies);
     }
 
     /**
@@ -90,10 +118,22 @@ record SerialTone(
         return bench(skies, new Receiver(EQUALISER_SECONDS, stretch * trackingSeconds, gapDb, NO_CEILING_DB));
     }
 
+    /** Returns the bench of a receiver with a linear equaliser whose gap lies behind it, not before. */
+    LossOnPath benchOfGapBehindEqualiser(FadingSkies skies, double gapDb) {
+        Receiver decoder = new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB);
+        Receiver moved = new Receiver(EQUALISER_SECONDS, trackingSeconds, 0, NO_CEILING_DB);
+        Distortion distortion = new Distortion(moved, coding.symbolSeconds());
+        double energyPerSinr = Reception.NOISE_BANDWIDTH_HZ / coding.symbolRateBd();
+        return new LossOnPath(new EqualisedFirst(waveform(decoder, FrontEnd.PLAIN), distortion, energyPerSinr), skies);
+    }
+
     private LossOnPath bench(FadingSkies skies, Receiver receiver) {
+        return new LossOnPath(waveform(receiver, FrontEnd.PLAIN), skies);
+    }
+
+    private Waveform waveform(Receiver receiver, FrontEnd frontEnd) {
         FrameShape frame = ModelledFrame.ofBytes(coding, receiver, knownShare, PAYLOAD_BYTES, 0, interleaverSeconds);
-        BurstShape burst = new BurstShape(0, ALWAYS_FOUND_DB, frame);
-        return new LossOnPath(Waveforms.of(burst, EMISSION, Combining.NONE), skies);
+        return Waveforms.of(new BurstShape(0, ALWAYS_FOUND_DB, frontEnd, frame), EMISSION, Combining.NONE);
     }
 
     /** Returns skies over two equal paths. */

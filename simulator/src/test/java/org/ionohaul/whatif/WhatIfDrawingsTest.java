@@ -22,6 +22,7 @@ final class WhatIfDrawingsTest {
     private static final double TENTH = 0.1001;
     private static final Pattern BAR = Pattern.compile(
             "<rect class=\"part ([^\"]*)\" x=\"([\\d.]+)\" y=\"([\\d.]+)\" width=\"([\\d.]+)\" height=\"([\\d.]+)\">");
+    private static final Pattern TILE = Pattern.compile("<path class=\"part ([^\"]*)\" d=\"M([\\d.]+)[ ]?([\\d.]+)h");
     private static final Pattern DOT =
             Pattern.compile("<circle class=\"dot ([^\"]*)\" cx=\"([\\d.]+)\" cy=\"([\\d.]+)\"");
 
@@ -91,7 +92,7 @@ final class WhatIfDrawingsTest {
                 new CellMap.Side("distance", List.of("1 km", "2 km", "3 km")),
                 cells,
                 CellMap.Shading.of(cells));
-        List<MatchResult> drawn = found(BAR, map);
+        List<MatchResult> drawn = found(TILE, map);
         assertEquals(4, drawn.size());
         assertEquals(
                 List.of(Shade.style(0), Shade.style(0.5), Shade.style(1), Shade.style(0.75)),
@@ -113,7 +114,7 @@ final class WhatIfDrawingsTest {
                 new CellMap.Place("b", "says", OptionalInt.empty(), OptionalDouble.of(5)));
         assertEquals(
                 List.of(Shade.style(0), Shade.style(0)),
-                found(BAR, new CellMap(two, one, alike, CellMap.Shading.of(alike))).stream()
+                found(TILE, new CellMap(two, one, alike, CellMap.Shading.of(alike))).stream()
                         .map(it -> it.group(1))
                         .toList());
         List<CellMap.Place> modes = List.of(
@@ -121,7 +122,7 @@ final class WhatIfDrawingsTest {
                 new CellMap.Place("none", "says", OptionalInt.empty(), OptionalDouble.empty()));
         assertEquals(
                 List.of("tint m2", "open"),
-                found(BAR, new CellMap(two, one, modes, CellMap.Shading.of(modes))).stream()
+                found(TILE, new CellMap(two, one, modes, CellMap.Shading.of(modes))).stream()
                         .map(it -> it.group(1))
                         .toList());
     }
