@@ -5,6 +5,7 @@ import org.apache.commons.rng.sampling.distribution.ContinuousSampler;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Fate;
 import org.ionohaul.waveform.Waveform;
 
 /**
@@ -49,31 +50,27 @@ final class Demodulator {
             store.turnTo(burst.number(), burst.dataRate());
         }
         for (int frame = 0; frame < burst.frames(); frame++) {
-            double fresh = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
             int kept = combines ? store.find(burst.frameStart(frame)) : CombiningStore.NONE;
-            boolean isFirst = kept == CombiningStore.NONE;
-            double threshold = isFirst ? draws.nextDouble() : store.threshold(kept);
-            double gathered = isFirst ? fresh : waveform.combined(store.evidence(kept), fresh);
-            double passes = waveform.decodingProbability(gathered);
-            if (threshold < passes) {
-                burst.decode(frame, threshold >= passes - waveform.unnoticedErrorProbability(gathered));
+            Fate fate;
+            if (kept == CombiningStore.NONE) {
+                double draw = draws.nextDouble();
+                fate = waveform.fate(reception, arrivalNanos, frame, burst.frames(), draw);
+                if (combines && fate == Fate.LOST) {
+                    double evidence = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
+                    store.keep(burst.frameStart(frame), evidence, draw);
+                }
+            } else {
+                double fresh = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
+                double gathered = waveform.combined(store.evidence(kept), fresh);
+                fate = waveform.fate(gathered, store.threshold(kept));
+                store.gather(kept, gathered);
+                if (fate != Fate.LOST) {
+                    store.forget(kept);
+                }
             }
-            if (combines) {
-                remember(store, kept, burst.frameStart(frame), gathered, threshold, threshold < passes);
+            if (fate != Fate.LOST) {
+                burst.decode(frame, fate == Fate.WRONG);
             }
-        }
-    }
-
-    private static void remember(
-            CombiningStore store, int kept, long start, double gathered, double threshold, boolean isDecoded) {
-        if (kept == CombiningStore.NONE) {
-            if (!isDecoded) {
-                store.keep(start, gathered, threshold);
-            }
-        } else if (isDecoded) {
-            store.forget(kept);
-        } else {
-            store.gather(kept, gathered);
         }
     }
 

@@ -1,5 +1,6 @@
 package org.ionohaul.trial;
 
+import java.util.List;
 import org.ionohaul.channel.End;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.Radio;
@@ -10,11 +11,34 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Combining;
-import org.ionohaul.waveform.Waveform;
+import org.ionohaul.waveform.WaveformPlan;
 import org.ionohaul.waveform.Waveforms;
 
-/** What the two stations of a scenario bring to a link in one mode: bursts, rules, times. */
-record LinkPlan(Scenario scenario, Mode mode) {
+/** What the two stations of a scenario bring to a link in one mode: bursts, rules, times. Shared by all threads. */
+final class LinkPlan {
+    private final Scenario scenario;
+    private final Mode mode;
+    private final List<WaveformPlan> dataRates;
+    private final WaveformPlan acknowledgement;
+    private final WaveformPlan call;
+    private final WaveformPlan control;
+
+    LinkPlan(Scenario scenario, Mode mode) {
+        this.scenario = scenario;
+        this.mode = mode;
+        this.dataRates = mode.dataRates().stream()
+                .map(dataRate ->
+                        Waveforms.plan(dataRate, mode.emission(), mode.arq().combining()))
+                .toList();
+        this.acknowledgement = control(mode.acknowledgement());
+        this.call = control(mode.call());
+        this.control = control(mode.control());
+    }
+
+    private WaveformPlan control(BurstShape burst) {
+        return Waveforms.plan(burst, mode.emission(), Combining.NONE);
+    }
+
     /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
     ModeSpec spec() {
         return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
@@ -23,17 +47,10 @@ record LinkPlan(Scenario scenario, Mode mode) {
     /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
     private Signals signals() {
         return new Signals(
-                mode.dataRates().stream()
-                        .map(dataRate -> Waveforms.of(
-                                dataRate, mode.emission(), mode.arq().combining()))
-                        .toList(),
-                control(mode.acknowledgement()),
-                control(mode.call()),
-                control(mode.control()));
-    }
-
-    private Waveform control(BurstShape burst) {
-        return Waveforms.of(burst, mode.emission(), Combining.NONE);
+                dataRates.stream().map(Waveforms::of).toList(),
+                Waveforms.of(acknowledgement),
+                Waveforms.of(call),
+                Waveforms.of(control));
     }
 
     Timing timing(ModeSpec spec) {

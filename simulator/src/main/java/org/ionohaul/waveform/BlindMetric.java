@@ -30,6 +30,9 @@ final class BlindMetric {
     /** Steps end where the next one adds less than this part of the information. */
     private static final double TOLERANCE = 0.001;
 
+    /** More than what steps may lose again before they end. */
+    private static final double SAFELY = 1.01;
+
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
 
@@ -111,16 +114,50 @@ final class BlindMetric {
     }
 
     /**
+     * Finds the weight of the word, as far as it takes to know on which side of two bars its information lies: beyond one of them
+     * {@link #information} is a bound that does as well.
+     *
+     * @param tooLittle no need to know how much less than this it is
+     * @param enough no need to know how much more than this it is
+     */
+    void weigh(double tooLittle, double enough) {
+        sum = upperBound();
+        if (sum > tooLittle) {
+            weigh(enough);
+        }
+    }
+
+    /** Returns what the information does not exceed whatever the weight: what the first level of each place has for itself at its best. */
+    private double upperBound() {
+        double bound = 0;
+        int level = 0;
+        for (int place = 0; place < places; place++) {
+            double exponent = ends[place] > level
+                    ? x[place] * amplitudes[level] * amplitudes[level] / noises[level] - Exponentials.log(shares[level])
+                    : -Exponentials.log(erased[place]);
+            bound += ratings.at(exponent / separation);
+            level = ends[place];
+        }
+        return bound;
+    }
+
+    /**
      * Finds the weight of the word. The information is concave in it, as each exponent is (the logarithm of a sum of
      * exponentials of convex functions is convex) and information in Es/N0, so Newton's steps find its highest point; where
      * they leave the bracket, it is halved.
      */
     void weigh() {
+        weigh(Double.POSITIVE_INFINITY);
+    }
+
+    private void weigh(double enough) {
         double low = 0;
         double high = highest();
         double weight = first(high);
         listen(weight);
-        for (int step = 0; step < MOST_STEPS && slope * slope > 2 * TOLERANCE * sum * curvature; step++) {
+        for (int step = 0;
+                step < MOST_STEPS && sum < SAFELY * enough && slope * slope > 2 * TOLERANCE * sum * curvature;
+                step++) {
             if (slope > 0) {
                 low = weight;
             } else {

@@ -1,10 +1,10 @@
 package org.ionohaul.waveform;
 
-import java.util.Optional;
 import org.apache.commons.numbers.gamma.Erfc;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.channel.SinrMeter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A burst of preamble, frames and interleaver fill, received through a fading band: asks the reception at enough
@@ -30,6 +30,7 @@ final class BurstWaveform implements Waveform {
     /** What is left of so little is nothing; above it, logarithms of one and a little more are right. */
     private static final double FAINTEST = 1e-12;
 
+    private final WaveformPlan plan;
     private final BurstShape shape;
     private final Hearing hearing;
     private final Mistuning mistuning;
@@ -44,20 +45,21 @@ final class BurstWaveform implements Waveform {
     private final BandRating bandRating;
     private final SinrMeter meter = new SinrMeter();
 
-    private RatedBlock rated = new RatedBlock(Optional.empty(), 0, 0, 0, 0);
+    private final RatedBlock rated = new RatedBlock();
 
-    BurstWaveform(BurstShape shape, Hearing hearing, Listening listening, FrameModel frameModel) {
-        FrameShape frame = shape.frame();
-        this.shape = shape;
-        this.hearing = hearing;
+    BurstWaveform(WaveformPlan plan) {
+        this.plan = plan;
+        this.shape = plan.shape();
+        this.hearing = plan.hearing();
         this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
-        this.listening = listening;
-        this.frameModel = frameModel;
+        this.listening = plan.listening();
+        this.frameModel = plan.frameModel();
         this.ratings = frameModel.ratings();
         this.metric = new BlindMetric(hearing.separation(), ratings);
         this.equalisation = new Equalisation(hearing.equaliser());
         this.bandRating =
                 new BandRating(ratings, equalisation, hearing.equaliser().leavesOneRatio());
+        FrameShape frame = shape.frame();
         this.preambleNanos = Math.round(shape.preambleSeconds() * NANOS_PER_SECOND);
         this.frameNanos = frame.airtimeSeconds() * NANOS_PER_SECOND;
         this.blockNanos = frame.interleaverSeconds() > 0 ? frame.interleaverSeconds() * NANOS_PER_SECOND : frameNanos;
@@ -95,6 +97,26 @@ final class BurstWaveform implements Waveform {
 
     @Override
     public double evidence(Reception reception, long startNanos, int frame, int frames) {
+        return frameModel.evidence(
+                rating(reception, startNanos, frame, frames, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+    }
+
+    @Override
+    public Fate fate(Reception reception, long startNanos, int frame, int frames, double draw) {
+        // A block that frames share is worked out for all of them.
+        boolean isAlone = shape.frame().interleaverSeconds() == 0;
+        double tooLittle = isAlone && !plan.keepsLost() ? plan.bars().tooLittle(draw) : Double.NEGATIVE_INFINITY;
+        double enough = isAlone ? plan.bars().enough(draw) : Double.POSITIVE_INFINITY;
+        double rating = rating(reception, startNanos, frame, frames, tooLittle, enough);
+        if (rating >= enough) {
+            return Fate.RIGHT;
+        }
+        return rating <= tooLittle ? Fate.LOST : fate(frameModel.evidence(rating), draw);
+    }
+
+    /** Returns the mean rating of a frame's symbols; where it lies on or beyond a bar, a number that does so, too. */
+    private double rating(
+            Reception reception, long startNanos, int frame, int frames, double tooLittle, double enough) {
         if (frame < 0 || frame >= frames) {
             throw new IllegalArgumentException("frame must be from 0 to below " + frames + ": " + frame);
         }
@@ -109,12 +131,16 @@ final class BurstWaveform implements Waveform {
             double from = block * blockNanos;
             double overlap = Math.min(lastNanos, from + blockNanos) - Math.max(firstNanos, from);
             if (!rated.is(reception, startNanos, frames, block)) {
-                double fresh = meanRating(heard, startNanos + preambleNanos + (long) from, onPath);
-                rated = new RatedBlock(Optional.of(reception), startNanos, frames, block, fresh);
+                long fromNanos = startNanos + preambleNanos + (long) from;
+                double fresh = meanRating(heard, fromNanos, onPath, tooLittle, enough);
+                if (fresh <= tooLittle || fresh >= enough) {
+                    return fresh;
+                }
+                rated.keep(reception, startNanos, frames, block, fresh);
             }
-            rating += overlap / frameNanos * rated.rating();
+            rating += overlap / frameNanos * rated.rating;
         }
-        return frameModel.evidence(rating);
+        return rating;
     }
 
     @Override
@@ -143,29 +169,44 @@ final class BurstWaveform implements Waveform {
     }
 
     /** The interleaver block (or frame, without one) that was rated last: all frames spread over it share its rating. */
-    private record RatedBlock(Optional<Reception> reception, long startNanos, int frames, int number, double rating) {
+    private static final class RatedBlock {
+        private @Nullable Reception reception;
+        private long startNanos;
+        private int frames;
+        private int number;
+        private double rating;
+
         /** Returns whether it is that block of a burst of so many frames, heard by the same; a reception is a pure function. */
         boolean is(Reception heard, long burstNanos, int ofFrames, int block) {
-            return startNanos == burstNanos
-                    && frames == ofFrames
-                    && number == block
-                    && reception.filter(it -> it == heard).isPresent();
+            return startNanos == burstNanos && frames == ofFrames && number == block && reception == heard;
+        }
+
+        void keep(Reception heard, long burstNanos, int ofFrames, int block, double itsRating) {
+            reception = heard;
+            startNanos = burstNanos;
+            frames = ofFrames;
+            number = block;
+            rating = itsRating;
         }
     }
 
-    private double meanRating(Reception reception, long fromNanos, Hearing.OnPath onPath) {
+    private double meanRating(
+            Reception reception, long fromNanos, Hearing.OnPath onPath, double tooLittle, double enough) {
         listening.hear(reception, fromNanos, blockNanos, samples(step(reception), blockNanos));
+        int looks = listening.instants() * listening.subBands();
         double sum = 0;
         if (frameModel.decidesOneByOne()) {
             for (int i = 0; i < listening.instants(); i++) {
                 sum += ratingOneByOne(listening.at(i), onPath);
             }
         } else if (listening.isStruck()) {
-            sum = hearing.fillsBand() ? ratingOfWholeBand(onPath) : ratingOfParts(onPath);
+            sum = hearing.fillsBand()
+                    ? ratingOfWholeBand(onPath)
+                    : ratingOfParts(onPath, looks * tooLittle, looks * enough);
         } else {
-            sum = ratingBetweenBursts(onPath);
+            sum = ratingBetweenBursts(onPath, looks * tooLittle, looks * enough);
         }
-        return sum / (listening.instants() * listening.subBands());
+        return sum / looks;
     }
 
     private double ratingOneByOne(HeardInstant heard, Hearing.OnPath onPath) {
@@ -185,20 +226,29 @@ final class BurstWaveform implements Waveform {
         return sum;
     }
 
-    private double ratingBetweenBursts(Hearing.OnPath onPath) {
+    /** Looks only as far as it takes to know on which side of two bars the sum lies. */
+    private double ratingBetweenBursts(Hearing.OnPath onPath, double tooLittle, double enough) {
         double sum = 0;
+        double mostToCome = ratings.highest() * listening.instants() * listening.subBands();
         for (int i = 0; i < listening.instants(); i++) {
             bandRating.begin();
             for (int band = 0; band < listening.subBands(); band++) {
                 bandRating.add(esN0(listening.at(i), 0, band, onPath));
             }
             sum += bandRating.sum();
+            mostToCome -= ratings.highest() * listening.subBands();
+            if (sum >= enough) {
+                return sum;
+            }
+            if (sum + mostToCome <= tooLittle) {
+                return sum + mostToCome;
+            }
         }
         return sum;
     }
 
     /** Each symbol meets one sub-band: every sub-band of every instant is a place. */
-    private double ratingOfParts(Hearing.OnPath onPath) {
+    private double ratingOfParts(Hearing.OnPath onPath, double tooLittle, double enough) {
         metric.begin();
         for (int i = 0; i < listening.instants(); i++) {
             HeardInstant heard = listening.at(i);
@@ -212,7 +262,7 @@ final class BurstWaveform implements Waveform {
                 }
             }
         }
-        metric.weigh();
+        metric.weigh(tooLittle, enough);
         return metric.information();
     }
 

@@ -78,6 +78,16 @@ final class RatioTable {
         return low + fraction * (values[cell + 1] - low);
     }
 
+    /** Returns the value at ratio zero: the lowest, if the function never falls. */
+    double lowest() {
+        return atZero;
+    }
+
+    /** Returns the value at the table's end: the highest, if the function never falls. */
+    double highest() {
+        return values[CELLS];
+    }
+
     /** Returns how steeply the function rises at a ratio; beyond the table not at all. */
     double slope(double ratio) {
         if (!(ratio >= LOWEST)) {

@@ -41,6 +41,30 @@ public interface Waveform {
      */
     double evidence(Reception reception, long startNanos, int frame, int frames);
 
+    /**
+     * Returns what becomes of a frame that is heard for the first time: what {@link #fate(double, double)} says of its {@link
+     * #evidence}, which need not be worked out further than the draw asks for.
+     *
+     * @param draw uniform from 0 to below 1
+     */
+    default Fate fate(Reception reception, long startNanos, int frame, int frames, double draw) {
+        return fate(evidence(reception, startNanos, frame, frames), draw);
+    }
+
+    /**
+     * Returns what becomes of a frame of some evidence: below the probability to be right it is right, between that and the
+     * probability to pass as decoded it is wrong, else lost.
+     *
+     * @param draw uniform from 0 to below 1
+     */
+    default Fate fate(double evidence, double draw) {
+        double passes = decodingProbability(evidence);
+        if (draw >= passes) {
+            return Fate.LOST;
+        }
+        return draw >= passes - unnoticedErrorProbability(evidence) ? Fate.WRONG : Fate.RIGHT;
+    }
+
     /** Returns the evidence of an earlier copy (or of several, combined) together with that of a new one. */
     double combined(double earlier, double fresh);
 

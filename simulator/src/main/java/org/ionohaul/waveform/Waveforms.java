@@ -18,11 +18,17 @@ public final class Waveforms {
      * @return a waveform with working memory of its own, for one thread
      */
     public static Waveform of(BurstShape burst, Emission emission, Combining combining) {
-        return new BurstWaveform(
-                burst,
-                Hearing.of(burst.frame(), emission),
-                Listening.of(burst, emission),
-                frameModel(burst.frame(), combining));
+        return of(plan(burst, emission, combining));
+    }
+
+    /** Returns a waveform with working memory of its own, for one thread. */
+    public static Waveform of(WaveformPlan plan) {
+        return new BurstWaveform(plan);
+    }
+
+    /** Returns what is the same in all such waveforms, whoever works with them. */
+    public static WaveformPlan plan(BurstShape burst, Emission emission, Combining combining) {
+        return new WaveformPlan(burst, emission, frameModel(burst.frame(), combining), addsCopies(combining));
     }
 
     private static FrameModel frameModel(FrameShape frame, Combining combining) {

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.FadingCondition;
 import org.ionohaul.channel.PropagationPath;
@@ -71,10 +72,24 @@ record SerialTone(
         return requiredDb - steadyNeedDb(0);
     }
 
+    /** Returns the gap in dB that makes it need exactly so much in white noise through a front end, which may add noise of its own. */
+    double gapDb(double requiredDb, FrontEnd frontEnd) {
+        double most = gapDb(requiredDb);
+        if (frontEnd.equals(FrontEnd.PLAIN)) {
+            return most;
+        }
+        return new BrentSolver(1e-3)
+                .solve(100, gapDb -> steadyNeedDb(gapDb, frontEnd) - requiredDb, most - 6, most + 0.1);
+    }
+
     double steadyNeedDb(double gapDb) {
+        return steadyNeedDb(gapDb, FrontEnd.PLAIN);
+    }
+
+    private double steadyNeedDb(double gapDb, FrontEnd frontEnd) {
         FadingSkies steady = new FadingSkies(FadingCondition.FLAT.paths(), EMISSION.passband(), 1, SEED);
-        return bench(steady, new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB))
-                .needDb(STEADY_LOSS);
+        Receiver receiver = new Receiver(EQUALISER_SECONDS, 0, gapDb + repetitionLossDb, NO_CEILING_DB);
+        return new LossOnPath(waveform(receiver, frontEnd), steady).needDb(STEADY_LOSS);
     }
 
     /** Returns the bench with the program's own law of tracking. */
@@ -82,17 +97,16 @@ record SerialTone(
         return bench(skies, new Receiver(EQUALISER_SECONDS, trackingSeconds, gapDb + repetitionLossDb, NO_CEILING_DB));
     }
 
-    /** Returns the same with an equaliser of another kind. */
-    LossOnPath bench(FadingSkies skies, double gapDb, Equaliser equaliser) {
-        return bench(
-                skies,
-                new Receiver(
-                        EQUALISER_SECONDS,
-                        trackingSeconds,
-                        gapDb + repetitionLossDb,
-                        NO_CEILING_DB,
-                        Receiver.USUAL_TOLERANCE_HZ,
-                        equaliser));
+    /** Returns the same with an equaliser and a front end of another kind. */
+    LossOnPath bench(FadingSkies skies, double gapDb, Equaliser equaliser, FrontEnd frontEnd) {
+        Receiver receiver = new Receiver(
+                EQUALISER_SECONDS,
+                trackingSeconds,
+                gapDb + repetitionLossDb,
+                NO_CEILING_DB,
+                Receiver.USUAL_TOLERANCE_HZ,
+                equaliser);
+        return new LossOnPath(waveform(receiver, frontEnd), skies);
     }
 
     /**
@@ -110,16 +124,16 @@ record SerialTone(
         Receiver moved = new Receiver(EQUALISER_SECONDS, trackingSeconds, 0, NO_CEILING_DB);
         Distortion distortion = new Distortion(moved, coding.symbolSeconds());
         double energyPerSinr = Reception.NOISE_BANDWIDTH_HZ / coding.symbolRateBd();
-        return new LossOnPath(new EqualisedFirst(waveform(decoder), distortion, energyPerSinr), skies);
+        return new LossOnPath(new EqualisedFirst(waveform(decoder, FrontEnd.PLAIN), distortion, energyPerSinr), skies);
     }
 
     private LossOnPath bench(FadingSkies skies, Receiver receiver) {
-        return new LossOnPath(waveform(receiver), skies);
+        return new LossOnPath(waveform(receiver, FrontEnd.PLAIN), skies);
     }
 
-    private Waveform waveform(Receiver receiver) {
+    private Waveform waveform(Receiver receiver, FrontEnd frontEnd) {
         FrameShape frame = ModelledFrame.ofBytes(coding, receiver, knownShare, PAYLOAD_BYTES, 0, interleaverSeconds);
-        return Waveforms.of(new BurstShape(0, ALWAYS_FOUND_DB, frame), EMISSION, Combining.NONE);
+        return Waveforms.of(new BurstShape(0, ALWAYS_FOUND_DB, frontEnd, frame), EMISSION, Combining.NONE);
     }
 
     /** Returns skies over two equal paths. */
