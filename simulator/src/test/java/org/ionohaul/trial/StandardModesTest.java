@@ -141,9 +141,8 @@ final class StandardModesTest {
     @ParameterizedTest(name = "data rate {0} in white noise: {1} dB")
     @CsvSource({"6, 10", "7, 9", "8, 13", "9, 16", "10, 19", "11, 21"})
     void serialToneRatesNeedInWhiteNoiseWhatTheStandardDemands(int dataRate, double snrDb) throws ScenarioProblems {
-        // Coded bit error rate of 1e-5 (MIL-STD-188-110, from memory), in frames that are hit by four bits at a time,
-        // with
-        // the limiter in place; by the mean power, where a full carrier's is meant.
+        // Coded bit error rate of 1e-5 (MIL-STD-188-110, from memory), four wrong bits a frame that is hit, with the
+        // limiter in place; by the mean power, where a full carrier's is meant.
         Mode mode = mode("serial-tone-arq");
         FadingSkies white =
                 new FadingSkies(FadingCondition.FLAT.paths(), mode.emission().passband(), 1, 1);

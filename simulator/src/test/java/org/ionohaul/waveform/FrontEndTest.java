@@ -63,8 +63,7 @@ final class FrontEndTest {
     void aDefenceSeesTheMeanPowerWhateverThePeaksAre(
             ImpulseDefence defence, double limitDb, double snrDb, double crestFactorDb) {
         // Signals are told by the power of a full carrier: one whose mean lies so much under that is heard as one
-        // without
-        // peaks that is weaker by as much.
+        // without peaks that is weaker by as much.
         FrontEnd frontEnd = new FrontEnd(Excision.NONE, defence, limitDb);
         Coding coding = Coding.oneByOne(Modulation.BPSK, 2400, 0.5);
         for (double burst : new double[] {1e-9, 99}) {
