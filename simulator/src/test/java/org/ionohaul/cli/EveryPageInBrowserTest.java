@@ -3,6 +3,7 @@ package org.ionohaul.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every kind of page and all that is printed: who can use them, and in which words. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -43,6 +46,10 @@ final class EveryPageInBrowserTest {
             "\\b(\\d+:\\d\\d) (?:to|-) \\1\\b", "a range without a width",
             "\\b(\\d[\\d.]* k?B)(?: to | ?- ?)\\1(?![\\w.])", "a range without a width",
             "\\b(\\d+m\\d\\ds)(?: to |-)\\1\\b", "a range without a width");
+
+    /** A line that ends with a number, and one of prose below that begins with a unit. */
+    private static final Pattern PARTED = Pattern.compile(
+            "[a-z(].* [(+-]?[0-9][0-9.,-]*\\n *(?:%|min|ms|s|h|dB|dBm|Hz|kHz|bytes?|B|kB|bit/s|km)(?![A-Za-z0-9])[^\\n]{0,3}");
 
     private Path folder = Path.of("");
     private EveryPage every = new EveryPage(Map.of(), List.of());
@@ -356,6 +363,49 @@ final class EveryPageInBrowserTest {
             }
         });
         return told.toString();
+    }
+
+    @Test
+    void noNumberStandsAtTheEndOfALineWithItsUnitOnTheNext() {
+        StringBuilder all = new StringBuilder();
+        every.printed().forEach((command, text) -> all.append(parted(command, text)));
+        assertEquals("", all.toString());
+    }
+
+    /** The demo's longest sentences at every width that a terminal may have. */
+    @ParameterizedTest
+    @ValueSource(ints = {60, 80, 120})
+    void norAtAnyWidth(int width) throws IOException {
+        String text = EveryPage.printed(
+                List.of(
+                        "study",
+                        "../scenarios/river-watch.toml",
+                        "--trials",
+                        "4",
+                        "--size-trials",
+                        "2",
+                        "--full",
+                        "--width",
+                        Integer.toString(width)),
+                folder.resolve("at-" + width));
+        assertEquals("", parted("at " + width, text));
+        text.lines()
+                .filter(it -> it.length() > width && !it.contains("Written to"))
+                .findFirst()
+                .ifPresent(it -> fail("wider than " + width + ": " + it));
+    }
+
+    private static String parted(String place, String text) {
+        StringBuilder told = new StringBuilder();
+        for (MatchResult found : PARTED.matcher(text).results().toList()) {
+            told.append(place).append(": ").append(found.group()).append('\n');
+        }
+        return told.toString();
+    }
+
+    @Test
+    void aUnitOnItsOwnLineWouldBeNoticed() {
+        assertEquals("here: through 11\n  min 20\n", parted("here", "through 11\n  min 20 s\n9 of\n  10 trials"));
     }
 
     @Test
