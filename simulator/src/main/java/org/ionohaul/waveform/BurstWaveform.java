@@ -52,7 +52,7 @@ final class BurstWaveform implements Waveform {
         this.shape = plan.shape();
         this.hearing = plan.hearing();
         this.mistuning = new Mistuning(hearing.energyPerSinr(), hearing.distortion());
-        this.listening = plan.listening();
+        this.listening = new Listening(plan);
         this.frameModel = plan.frameModel();
         this.ratings = frameModel.ratings();
         this.metric = new BlindMetric(hearing.separation(), ratings);

@@ -10,6 +10,7 @@ public final class WaveformPlan {
     private final FrameModel frameModel;
     private final boolean keepsLost;
     private volatile @Nullable Bars bars;
+    private volatile @Nullable Leakage leakage;
 
     WaveformPlan(BurstShape shape, Emission emission, FrameModel frameModel, boolean keepsLost) {
         this.shape = shape;
@@ -27,8 +28,21 @@ public final class WaveformPlan {
         return hearing;
     }
 
-    Listening listening() {
-        return Listening.of(shape, emission);
+    /** Returns the length of a symbol in seconds, zero if it is not known: of a frame whose loss was measured. */
+    double symbolSeconds() {
+        return shape.frame() instanceof ModelledFrame modelled
+                ? modelled.coding().symbolSeconds()
+                : 0;
+    }
+
+    /** Returns what carriers hear of interferers elsewhere in a band that is cut into so many parts: by its paths, mostly always the same. */
+    Leakage leakage(int subBands) {
+        Leakage known = leakage;
+        if (known == null || known.subBands() != subBands) {
+            known = new Leakage(subBands, emission.bandwidthHz() / subBands, symbolSeconds());
+            leakage = known;
+        }
+        return known;
     }
 
     FrameModel frameModel() {
