@@ -122,8 +122,14 @@ final class BlindMetric {
      */
     void weigh(double tooLittle, double enough) {
         sum = upperBound();
-        if (sum > tooLittle) {
-            weigh(enough);
+        if (sum <= tooLittle) {
+            return;
+        }
+        double high = highest();
+        double weight = first(high);
+        sum = informationAt(weight);
+        if (sum < SAFELY * enough) {
+            search(weight, high);
         }
     }
 
@@ -147,17 +153,16 @@ final class BlindMetric {
      * they leave the bracket, it is halved.
      */
     void weigh() {
-        weigh(Double.POSITIVE_INFINITY);
+        double high = highest();
+        search(first(high), high);
     }
 
-    private void weigh(double enough) {
+    private void search(double firstWeight, double highest) {
         double low = 0;
-        double high = highest();
-        double weight = first(high);
+        double high = highest;
+        double weight = firstWeight;
         listen(weight);
-        for (int step = 0;
-                step < MOST_STEPS && sum < SAFELY * enough && slope * slope > 2 * TOLERANCE * sum * curvature;
-                step++) {
+        for (int step = 0; step < MOST_STEPS && slope * slope > 2 * TOLERANCE * sum * curvature; step++) {
             if (slope > 0) {
                 low = weight;
             } else {
@@ -203,6 +208,21 @@ final class BlindMetric {
             weight = Math.min(weight, (best + beyond) / 2);
         }
         return weight;
+    }
+
+    /** Returns the information that a weight leaves; most words need no better one, nor how it changes with the weight. */
+    private double informationAt(double weight) {
+        double information = 0;
+        int level = 0;
+        for (int place = 0; place < places; place++) {
+            double bound = erased[place];
+            double scale = x[place] * weight;
+            for (; level < ends[place]; level++) {
+                bound += shares[level] * Exponentials.exp(scale * (weight * noises[level] - 2 * amplitudes[level]));
+            }
+            information += ratings.at(-Exponentials.log(bound) / separation);
+        }
+        return information;
     }
 
     /** Works out all exponents at a weight, the information they leave, and how that changes with the weight. */

@@ -46,6 +46,7 @@ final class BurstWaveform implements Waveform {
     private final SinrMeter meter = new SinrMeter();
 
     private final RatedBlock rated = new RatedBlock();
+    private final LastPath path = new LastPath();
 
     BurstWaveform(WaveformPlan plan) {
         this.plan = plan;
@@ -88,8 +89,9 @@ final class BurstWaveform implements Waveform {
         double spanNanos = (double) preambleNanos;
         listening.hear(reception, startNanos, spanNanos, samples(step(reception), spanNanos));
         double spanSeconds = spanNanos / NANOS_PER_SECOND;
-        double coherent = Coherence.power(Math.PI * reception.dopplerSpreadHz() * spanSeconds)
-                * Mistuning.coherentPower(mistuning.excessHz(reception, startNanos), spanSeconds);
+        path.of(reception);
+        double coherent =
+                path.coherent * Mistuning.coherentPower(mistuning.excessHz(reception, startNanos), spanSeconds);
         double snrDb = Decibels.ofRatio(listening.correlated() * hearing.meanPower() * coherent);
         double deviations = (snrDb - shape.detectionSnrDb()) / DETECTION_DEVIATION_DB;
         return Erfc.value(-deviations / Math.sqrt(2)) / 2;
@@ -120,8 +122,7 @@ final class BurstWaveform implements Waveform {
         if (frame < 0 || frame >= frames) {
             throw new IllegalArgumentException("frame must be from 0 to below " + frames + ": " + frame);
         }
-        Hearing.OnPath onPath = hearing.on(
-                hearing.distortion().late(reception), hearing.distortion().motion(reception));
+        Hearing.OnPath onPath = path.of(reception);
         double firstNanos = frame * frameNanos;
         double lastNanos = firstNanos + frameNanos;
         int blocks = blocksUntil(frame + 1);
@@ -166,6 +167,26 @@ final class BurstWaveform implements Waveform {
     /** Returns how many interleaver blocks (or frames, without one) the first so many frames reach into. */
     private int blocksUntil(int frames) {
         return (int) Math.ceil(frames * frameNanos / blockNanos - ROUNDING);
+    }
+
+    /** The path that was heard last, and what its delays and spread cost: the same at all times. */
+    private final class LastPath {
+        private @Nullable Reception reception;
+        private Hearing.@Nullable OnPath onPath;
+        private double coherent;
+
+        /** Returns what a reception's path costs frames, and notes what is left of a preamble. */
+        Hearing.OnPath of(Reception heard) {
+            Hearing.OnPath known = onPath;
+            if (known == null || reception != heard) {
+                Distortion distortion = hearing.distortion();
+                known = hearing.on(distortion.late(heard), distortion.motion(heard));
+                reception = heard;
+                onPath = known;
+                coherent = Coherence.power(Math.PI * heard.dopplerSpreadHz() * (preambleNanos / NANOS_PER_SECOND));
+            }
+            return known;
+        }
     }
 
     /** The interleaver block (or frame, without one) that was rated last: all frames spread over it share its rating. */

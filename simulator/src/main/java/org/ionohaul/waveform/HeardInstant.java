@@ -96,12 +96,8 @@ final class HeardInstant {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
         double through = through(reach);
-        keep(
-                level,
-                gain * defence.amplitude(reach) / through,
-                gain * gain * defence.power(reach) / through,
-                burst,
-                without);
+        double power = defence.power(reach);
+        keep(level, gain * defence.amplitude(reach, power) / through, gain * gain * power / through, burst, without);
         return through;
     }
 
