@@ -30,8 +30,8 @@ final class BlindMetric {
     /** Steps end where the next one adds less than this part of the information. */
     private static final double TOLERANCE = 0.001;
 
-    /** More than what steps may lose again before they end. */
-    private static final double SAFELY = 1.01;
+    /** More than what the order of adding up may make of a sum. */
+    private static final double SAFELY = 1 + 1e-9;
 
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
@@ -150,7 +150,8 @@ final class BlindMetric {
     /**
      * Finds the weight of the word. The information is concave in it, as each exponent is (the logarithm of a sum of
      * exponentials of convex functions is convex) and information in Es/N0, so Newton's steps find its highest point; where
-     * they leave the bracket, it is halved.
+     * they leave the bracket, it is halved. Tones that are detected by their energy carry information in proportion to the square of a low
+     * Es/N0, which is not concave: there steps may lead down, and the best weight met holds.
      */
     void weigh() {
         double high = highest();
@@ -162,6 +163,8 @@ final class BlindMetric {
         double high = highest;
         double weight = firstWeight;
         listen(weight);
+        double best = weight;
+        double most = sum;
         for (int step = 0; step < MOST_STEPS && slope * slope > 2 * TOLERANCE * sum * curvature; step++) {
             if (slope > 0) {
                 low = weight;
@@ -173,6 +176,13 @@ final class BlindMetric {
                 weight = (low + high) / 2;
             }
             listen(weight);
+            if (sum > most) {
+                best = weight;
+                most = sum;
+            }
+        }
+        if (sum < most) {
+            listen(best);
         }
     }
 
