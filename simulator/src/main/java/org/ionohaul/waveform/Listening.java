@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.Arrays;
+import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 
@@ -17,16 +18,16 @@ import org.ionohaul.channel.Reception;
  */
 final class Listening {
     private final FrontEnd frontEnd;
-    private final double bandwidthHz;
+    private final Emission emission;
     private final double symbolSeconds;
     private final NoiseBursts bursts = new NoiseBursts();
     private HeardInstant[] heard = {};
     private double[] quietNoise = {};
     private int instants;
 
-    private Listening(FrontEnd frontEnd, double bandwidthHz, double symbolSeconds) {
+    private Listening(FrontEnd frontEnd, Emission emission, double symbolSeconds) {
         this.frontEnd = frontEnd;
-        this.bandwidthHz = bandwidthHz;
+        this.emission = emission;
         this.symbolSeconds = symbolSeconds;
     }
 
@@ -35,7 +36,7 @@ final class Listening {
         double symbolSeconds = shape.frame() instanceof ModelledFrame modelled
                 ? modelled.coding().symbolSeconds()
                 : 0;
-        return new Listening(shape.frontEnd(), emission.bandwidthHz(), symbolSeconds);
+        return new Listening(shape.frontEnd(), emission, symbolSeconds);
     }
 
     /** Listens to a stretch of time at so many instants, each in the middle of its share; to bursts all the time. */
@@ -59,10 +60,11 @@ final class Listening {
             heard = new HeardInstant[0];
         }
         if (heard.length < count) {
-            Leakage leakage = new Leakage(subBands, bandwidthHz / subBands, symbolSeconds);
+            Leakage leakage = new Leakage(subBands, emission.bandwidthHz() / subBands, symbolSeconds);
+            double meanPower = Decibels.toRatio(-emission.crestFactorDb());
             HeardInstant[] more = Arrays.copyOf(heard, count);
             for (int i = heard.length; i < count; i++) {
-                more[i] = new HeardInstant(frontEnd, symbolSeconds, leakage, subBands);
+                more[i] = new HeardInstant(frontEnd, meanPower, symbolSeconds, leakage, subBands);
             }
             heard = more;
         }
