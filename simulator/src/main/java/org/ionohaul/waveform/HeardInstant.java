@@ -15,6 +15,7 @@ final class HeardInstant {
 
     private final FrontEnd frontEnd;
     private final double limit;
+    private final double meanPower;
     private final double symbolSeconds;
     /** By what amplitudes are raised after limiter or blanker, so that the signal between bursts stands as it came. */
     private final double gain;
@@ -34,11 +35,12 @@ final class HeardInstant {
     private double[] added = new double[2];
     private double blanked;
 
-    /** Prepares; {@code symbolSeconds} is zero if not known. */
-    HeardInstant(FrontEnd frontEnd, double symbolSeconds, Leakage leakage, int subBands) {
-        this.frontEnd = frontEnd;
+    /** Prepares. */
+    HeardInstant(WaveformPlan plan, Leakage leakage, int subBands) {
+        this.frontEnd = plan.shape().frontEnd();
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
-        this.symbolSeconds = symbolSeconds;
+        this.meanPower = plan.meanPower();
+        this.symbolSeconds = plan.symbolSeconds();
         ImpulseDefence defence = frontEnd.impulseDefence();
         this.gain = through(limit) / defence.amplitude(limit);
         this.quietPower = gain * gain * defence.power(limit) / through(limit);
@@ -52,7 +54,7 @@ final class HeardInstant {
     void hear(Reception reception, long atNanos, NoiseBursts bursts) {
         reception.powers(atNanos, signal, noise);
         unfaded = reception.meanSignal(atNanos);
-        defend(bursts, mean(signal), mean(noise));
+        defend(bursts, meanPower * mean(signal), mean(noise));
         excise();
     }
 
@@ -96,12 +98,8 @@ final class HeardInstant {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
         double through = through(reach);
-        keep(
-                level,
-                gain * defence.amplitude(reach) / through,
-                gain * gain * defence.power(reach) / through,
-                burst,
-                without);
+        double power = defence.power(reach);
+        keep(level, gain * defence.amplitude(reach, power) / through, gain * gain * power / through, burst, without);
         return through;
     }
 

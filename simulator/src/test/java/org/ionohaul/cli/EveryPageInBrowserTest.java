@@ -148,6 +148,16 @@ final class EveryPageInBrowserTest {
         }));
     }
 
+    /** What stays in one piece must have room on a sheet, or it is cut where one ends, or lies over what follows. */
+    @Test
+    void noPictureIsCutBySheets() throws IOException, InterruptedException {
+        assertEquals(
+                "",
+                onPaper((tab, paper) -> tab.eval("[...document.querySelectorAll('figure, figcaption b, .grid')]"
+                        + ".filter(it => it.getBoundingClientRect().height > " + paper.highPixels() + ")"
+                        + ".map(it => it.tagName + ' ' + it.innerText.slice(0, 40)).join()")));
+    }
+
     /** Paper, with the margins that the browser leaves. */
     private record Paper(String name, double wideInches, double highInches) {
         private static final double MARGIN_INCHES = 0.4;
@@ -168,7 +178,7 @@ final class EveryPageInBrowserTest {
 
         /** Six, but for the arrows of a session, which are as long as it lasts. */
         int mostSheets(DrivenChromium.Tab tab) {
-            return tab.eval("document.querySelector('#sequence') !== null").equals("true") ? 16 : 6;
+            return tab.eval("document.querySelector('[id^=sequence]') !== null").equals("true") ? 16 : 6;
         }
     }
 

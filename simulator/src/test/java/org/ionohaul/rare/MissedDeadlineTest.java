@@ -26,7 +26,7 @@ final class MissedDeadlineTest {
     private static final double DEADLINE_SECONDS = 120;
 
     private static final int COUNTED = 6000;
-    private static final int TREES = 2000;
+    private static final int TREES = 3000;
 
     /** A right program oversteps this once in 16,000 comparisons. */
     private static final double STANDARD_ERRORS = 4;
