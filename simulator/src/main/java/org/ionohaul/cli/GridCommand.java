@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.ionohaul.analysis.Variation;
+import org.ionohaul.grid.AlikeProblems;
 import org.ionohaul.grid.CaseRow;
 import org.ionohaul.grid.CaseTable;
 import org.ionohaul.grid.CaseTableReader;
@@ -125,7 +126,7 @@ final class GridCommand implements Callable<Integer> {
             return nothingDone();
         }
         if (!problems.get().isEmpty()) {
-            throw new ScenarioProblems(problems.get());
+            throw new ScenarioProblems(AlikeProblems.once(problems.get()));
         }
         Scenario first = question.scenarioOf(cases.rows().get(0));
         ResultFolder folder = out.folder(choice.folderName(first, Set.copyOf(cases.heads()), cases.name()));

@@ -38,30 +38,32 @@ final class Mail {
 
     /** Returns whether a station has something to call for. */
     boolean waitsAt(int station) {
-        return !fromStation.get(station).isEmpty();
+        return waiting(fromStation, station).findAny().isPresent();
     }
 
     /** Returns whether anything waits at a station or for it. */
     boolean waitsFor(int station) {
-        return waitsAt(station) || !forStation.get(station).isEmpty();
+        return waitsAt(station) || waiting(forStation, station).findAny().isPresent();
     }
 
     /** Returns the first messages that wait at a station, so many at most. */
     List<Letter> first(int station, boolean isForStation, int most) {
-        return (isForStation ? forStation : fromStation)
-                .get(station).stream().sorted(order.comparator()).limit(most).toList();
+        return waiting(isForStation ? forStation : fromStation, station)
+                .sorted(order.comparator())
+                .limit(most)
+                .toList();
     }
 
     /** Returns the message that goes first of all that wait at some stations or for them. */
     Optional<Letter> firstOf(List<Integer> stations) {
         return stations.stream()
-                .flatMap(it -> Stream.concat(fromStation.get(it).stream(), forStation.get(it).stream()))
+                .flatMap(it -> Stream.concat(waiting(fromStation, it), waiting(forStation, it)))
                 .min(order.comparator());
     }
 
     /** Returns the message that goes first of those that wait at the gateway for some stations. */
     Optional<Letter> firstAtGateway(List<Integer> stations) {
-        return stations.stream().flatMap(it -> forStation.get(it).stream()).min(order.comparator());
+        return stations.stream().flatMap(it -> waiting(forStation, it)).min(order.comparator());
     }
 
     /** Takes what was delivered or given up out of the queues of a station, and returns it. */
@@ -72,6 +74,11 @@ final class Mail {
             queue.removeIf(Mail::isDone);
         }
         return cleared;
+    }
+
+    /** What came through in a conversation that is not over yet still lies here, and is not to be called for by another. */
+    private static Stream<Letter> waiting(List<List<Letter>> queues, int station) {
+        return queues.get(station).stream().filter(it -> !isDone(it));
     }
 
     private static boolean isDone(Letter letter) {

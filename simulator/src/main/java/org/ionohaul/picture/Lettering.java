@@ -43,7 +43,7 @@ public final class Lettering {
     public static List<String> lines(String words, double size, double longest) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : words.split(" ", -1)) {
+        for (String word : WordBreaks.parts(words)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, size) <= longest) {
                 line = longer;

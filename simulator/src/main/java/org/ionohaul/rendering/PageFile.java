@@ -2,7 +2,6 @@ package org.ionohaul.rendering;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.WriterOutput;
 import java.io.Writer;
 
 /** How a page is made from its template. */
@@ -17,6 +16,6 @@ public final class PageFile {
      * @param writer where to
      */
     public static void write(String template, Object page, Writer writer) {
-        TemplateEngine.createPrecompiled(ContentType.Html).render(template, page, new WriterOutput(writer));
+        TemplateEngine.createPrecompiled(ContentType.Html).render(template, page, new PageOutput(writer));
     }
 }

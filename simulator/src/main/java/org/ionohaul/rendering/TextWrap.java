@@ -2,8 +2,9 @@ package org.ionohaul.rendering;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ionohaul.picture.WordBreaks;
 
-/** Running text in lines of limited length, broken between words. */
+/** Running text in lines of limited length, broken where {@link WordBreaks} allows it. */
 public final class TextWrap {
     private TextWrap() {}
 
@@ -17,7 +18,7 @@ public final class TextWrap {
     public static List<String> lines(String text, String indent, int mostCharacters) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(indent);
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : WordBreaks.parts(text.strip().replaceAll("\\s+", " "))) {
             boolean isFirst = line.length() == indent.length();
             if (!isFirst && line.length() + 1 + word.length() > mostCharacters) {
                 lines.add(line.toString());

@@ -1,12 +1,12 @@
 package org.ionohaul.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.ionohaul.picture.WordBreaks;
 import org.ionohaul.rendering.StyledLine;
 import org.ionohaul.rendering.StyledLine.Piece;
 import org.ionohaul.rendering.TextWrap;
@@ -131,7 +131,7 @@ final class AnswerText {
     }
 
     private static List<Piece> words(String text) {
-        return Arrays.stream(text.split(" (?!%)", -1)).map(Piece::plain).toList();
+        return WordBreaks.parts(text).stream().map(Piece::plain).toList();
     }
 
     /**
@@ -154,7 +154,8 @@ final class AnswerText {
                             .thenComparing(it -> lines(rows, columns, with(widths, it, widths.get(it) - 1)))
                             .thenComparing(it -> -widths.get(it)))
                     .orElseThrow();
-            widths.set(narrowed, widths.get(narrowed) - 1);
+            int width = widths.get(narrowed) - 1;
+            widths.set(narrowed, widest(cells(rows, columns.get(narrowed)).flatMap(it -> wrapped(it, width).stream())));
         }
         return widths;
     }

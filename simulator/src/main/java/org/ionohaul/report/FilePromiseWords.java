@@ -67,8 +67,8 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
         Leaders leaders = summary().deadlineLeaders().get(0);
         DeadlineChance first = chance(summary().modes().get(leaders.first()));
         Estimate share = first.chance();
-        return within + "on at least "
-                + OddsText.percent(first.safeShare(summary().modes().size())) + " of trials with "
+        return within + "on "
+                + OddsText.atLeast(first.safeShare(summary().modes().size())) + " of trials with "
                 + title(leaders.first()) + " (" + OddsText.percent(share.value()) + " of those simulated; "
                 + OddsText.percentRange(share.low(), share.high()) + ")."
                 + alike(leaders);

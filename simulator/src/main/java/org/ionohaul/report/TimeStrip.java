@@ -14,6 +14,8 @@ import org.ionohaul.rendering.TimeText;
 final class TimeStrip {
     private static final int MOST_MARKS = 7;
     private static final char DEADLINE = '|';
+    /** Room for the last label with its unit. */
+    private static final int LAST_LABEL = 11;
 
     private final List<ModeSummary> modes;
     private final TimeScale scale;
@@ -32,7 +34,8 @@ final class TimeStrip {
         this.scale = scale;
         this.nameWidth =
                 modes.stream().mapToInt(it -> it.mode().title().length()).max().orElse(0) + 4;
-        this.axisWidth = Math.max(20, mostCharacters - nameWidth - 11);
+        int beyond = modes.stream().mapToInt(it -> beyond(it).length()).max().orElse(0);
+        this.axisWidth = Math.max(20, mostCharacters - nameWidth - Math.max(LAST_LABEL, beyond));
     }
 
     /** Returns the lines. */

@@ -28,7 +28,7 @@ public record KeyGuide(String meaning, List<String> choices) {
         return path.isEmpty() ? Optional.empty() : of(ScenarioFormat.TOP, path);
     }
 
-    private static Optional<KeyGuide> of(Group group, List<String> path) {
+    static Optional<KeyGuide> of(Group group, List<String> path) {
         return path.size() == 1
                 ? group.keys().stream()
                         .filter(it -> it.name().equals(path.get(0)))

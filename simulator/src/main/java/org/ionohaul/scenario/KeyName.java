@@ -18,7 +18,7 @@ public record KeyName(String quantity, String place) {
     /** Where in the path of a file's key its number stands. */
     private static final int FILE_NUMBER = 3;
 
-    /** Names of keys without their numbers and the end they belong to; a # stands for the last number. */
+    /** Names of keys, those of nets too, without their numbers and the end they belong to; a # stands for the last number. */
     private static final Map<String, String> NAMES = Map.ofEntries(
             Map.entry("snr", "SNR"),
             Map.entry("noise-environment", "surroundings"),
@@ -37,6 +37,11 @@ public record KeyName(String quantity, String place) {
             Map.entry("tuning.drift", "frequency drift"),
             Map.entry("readings.meter-error", "meter error"),
             Map.entry("clock", "time of pressing send"),
+            Map.entry("discipline.access", "who may call when"),
+            Map.entry("discipline.order", "what goes first"),
+            Map.entry("discipline.slot", "each one's time on the roster"),
+            Map.entry("discipline.messages-a-call", "messages a call"),
+            Map.entry("group.count", "stations of group #"),
             Map.entry("distance", "length of the path"),
             Map.entry("sky.condition", "kind of path"),
             Map.entry("sky.path.delay", "delay of path #"),

@@ -13,7 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.ionohaul.channel.DayToDay;
+import org.ionohaul.channel.DecileDeviations;
 import org.ionohaul.channel.MeterReading;
+import org.ionohaul.limits.OutOfRange;
 
 /**
  * What may stand after a key, and how it is read.
@@ -30,6 +32,8 @@ record Kind<T>(String words, Reading<T> reading) {
     private static final Pattern FRACTION = Pattern.compile("(\\d+)\\s*(?:/|of|out of)\\s*(\\d+)");
     private static final Pattern PERCENT = Pattern.compile("(.*\\S)\\s*(?:%|percent)");
 
+    private static final Pattern ABOVE_AND_BELOW =
+            Pattern.compile("(.*?)\\s*above\\s*(?:[/,;]|and)?\\s*(.*?)\\s*below", Pattern.CASE_INSENSITIVE);
     private static final Pattern METER = Pattern.compile("[Ss]\\s*[+\\-−–\\d]");
     private static final Pattern READING_WITHOUT_S = Pattern.compile("[1-9]|9\\s*\\+\\s*\\d{1,2}(?:\\s*dB)?");
     private static final double LONGEST_SECONDS = 1000 * 3600;
@@ -296,14 +300,30 @@ record Kind<T>(String words, Reading<T> reading) {
         });
     }
 
-    /** Returns how far a day's level may lie from the usual one: a ratio that may be uncertain, or a name for one. */
+    /** Returns how far a day's level may lie from the usual one: a ratio that may be uncertain, its two deciles, or a name for them. */
     static Kind<Uncertain> dayToDay() {
         Kind<Uncertain> ratio = uncertain(Dimension.RATIO);
         Kind<DayToDay> named = choice(List.of(DayToDay.values()), DayToDay::key);
         return new Kind<>(ratio.words(), value -> {
-            boolean isName = value instanceof String text && !text.matches(".*\\d.*");
+            String text = value instanceof String written ? WrittenText.plain(written) : "";
+            Matcher deciles = ABOVE_AND_BELOW.matcher(text);
+            if (deciles.matches()) {
+                return deciles(text, deciles.group(1), deciles.group(2));
+            }
+            boolean isName = !text.isEmpty() && !text.matches(".*\\d.*");
             return isName ? new Uncertain.Deciles(named.read(value).deviations()) : ratio.read(value);
         });
+    }
+
+    private static Uncertain deciles(String text, String above, String below) throws WrongValue {
+        Kind<Double> ratio = quantity(Dimension.RATIO);
+        try {
+            return new Uncertain.Deciles(new DecileDeviations(ratio.read(above), ratio.read(below)));
+        } catch (OutOfRange e) {
+            throw new WrongValue(
+                    shown(text) + " tells no deciles",
+                    "write both without a sign, from 0 to 100 dB, such as \"6 dB above / 8 dB below\"");
+        }
     }
 
     /** Returns whether a text is meant as a level at the receiver's input, right or wrong. */

@@ -509,7 +509,8 @@ final class ScenarioFormat {
                     "mid-latitude",
                     "How far this day's level may lie from the usual one, where what is stated is the usual one: a forecast, a"
                             + " budget, the middle of a log; not for what the meter shows now. Drawn once a trial, for both"
-                            + " directions. A number, or one of mid-latitude, mid-latitude-near-muf, high-latitude,"
+                            + " directions. A number; or by how much a tenth of the days lie above and below, such as \"6 dB"
+                            + " above / 8 dB below\"; or one of mid-latitude, mid-latitude-near-muf, high-latitude,"
                             + " high-latitude-near-muf: the decile deviations from day to day of ITU-R P.842 (from memory),"
                             + " by geomagnetic latitude below 60 degrees or not, and for frequencies well below or near the"
                             + " highest that the path carries.")

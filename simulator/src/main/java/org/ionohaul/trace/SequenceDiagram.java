@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.picture.Lettering;
 import org.ionohaul.picture.Path;
@@ -12,20 +13,69 @@ import org.ionohaul.picture.Point;
 import org.ionohaul.picture.Svg;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.TimeText;
+import org.ionohaul.session.ProgressCurve;
 import org.ionohaul.trace.TraceStep.Kind;
 
 /**
  * A session as a sequence of arrows between two stations: time runs down, each arrow from when its burst began at the one to
  * when it ended at the other, so that its slope is real time. Beside it how many bytes the receiver holds. Rows of overs that
- * change nothing are folded.
+ * change nothing are folded. Of a long session it shows a part that goes on a sheet of paper.
  *
  * @param story the session
+ * @param fromNanos when what is shown begins
+ * @param untilNanos when it ends; no burst is on the air at either
  */
-record SequenceDiagram(TraceStory story) implements Picture {
+record SequenceDiagram(TraceStory story, long fromNanos, long untilNanos) implements Picture {
     private static final int WIDE = 1040;
+    /** A sheet of A4 or Letter has room for some 1,350, heads and the words above it counted. */
+    private static final double MOST_ON_A_SHEET = 1100;
+
     private static final double MOST_PER_SECOND = 11;
     private static final double MOST_HEIGHT = 9000;
     private static final double HEAD = 5;
+
+    /** Returns a session in parts, one after another. */
+    static List<SequenceDiagram> partsOf(TraceStory story) {
+        FoldedClock clock = clock(story, 0);
+        List<SequenceDiagram> parts = new ArrayList<>();
+        long from = 0;
+        long quiet = 0;
+        long heardUntil = 0;
+        for (TraceStep step : story.steps()) {
+            if (step.kind() == Kind.BURST) {
+                if (step.atNanos() >= heardUntil && !clock.isFolded(step.atNanos())) {
+                    if (clock.at(step.atNanos()) - clock.at(from) > MOST_ON_A_SHEET && quiet > from) {
+                        parts.add(new SequenceDiagram(story, from, quiet));
+                        from = quiet;
+                    }
+                    quiet = step.atNanos();
+                }
+                heardUntil = Math.max(heardUntil, step.untilNanos());
+            }
+        }
+        parts.add(new SequenceDiagram(story, from, story.result().endedNanos()));
+        return parts;
+    }
+
+    private static FoldedClock clock(TraceStory story, double top) {
+        List<Fold> folds = Fold.of(story.steps());
+        double shown = story.result().endedNanos() * 1e-9
+                - folds.stream()
+                        .mapToDouble(it -> (it.untilNanos() - it.fromNanos()) * 1e-9)
+                        .sum();
+        return new FoldedClock(folds, top, Math.min(MOST_PER_SECOND, MOST_HEIGHT / Math.max(1, shown)));
+    }
+
+    private boolean shows(long nanos) {
+        return nanos >= fromNanos
+                && (nanos < untilNanos || untilNanos == story.result().endedNanos());
+    }
+
+    private List<Fold> folds() {
+        return Fold.of(story.steps()).stream()
+                .filter(it -> shows(it.fromNanos()))
+                .toList();
+    }
 
     @Override
     public int wide() {
@@ -34,13 +84,16 @@ record SequenceDiagram(TraceStory story) implements Picture {
 
     @Override
     public String svg(int width) {
-        return new Drawing(story, width).svg();
+        return new Drawing(this, width).svg();
     }
 
     private static final class Drawing {
+        private final SequenceDiagram part;
         private final TraceStory story;
+        private final List<Fold> folds;
         private final Svg svg;
         private final FoldedClock clock;
+        private final double top;
         private final double bytesLeft;
         private final double bytesRight;
         private final double near;
@@ -49,9 +102,11 @@ record SequenceDiagram(TraceStory story) implements Picture {
         private final double bottom;
         private final boolean isWide;
 
-        Drawing(TraceStory story, int width) {
+        Drawing(SequenceDiagram part, int width) {
             this.isWide = width > WIDE / 2;
-            this.story = story;
+            this.part = part;
+            this.story = part.story();
+            this.folds = part.folds();
             this.svg = new Svg(width, isWide ? 15 : 13);
             String longest = TimeText.compact(story.result().endedNanos() * 1e-9);
             this.bytesLeft = Math.max(3.4 * svg.size(), Lettering.width(longest, svg.smallSize()) + 8);
@@ -59,26 +114,30 @@ record SequenceDiagram(TraceStory story) implements Picture {
             this.near = bytesRight + (isWide ? 60 : 14);
             this.far = near + (isWide ? 330 : 90);
             this.notes = far + 12;
-            List<Fold> folds = Fold.of(story.steps());
-            double shown = story.result().endedNanos() * 1e-9
-                    - folds.stream()
-                            .mapToDouble(it -> (it.untilNanos() - it.fromNanos()) * 1e-9)
-                            .sum();
-            this.clock = new FoldedClock(
-                    folds, 5 * svg.lineHeight(), Math.min(MOST_PER_SECOND, MOST_HEIGHT / Math.max(1, shown)));
-            this.bottom = clock.at(story.result().endedNanos());
+            this.top = 5 * svg.lineHeight();
+            this.clock = clock(story, top);
+            this.bottom = at(part.untilNanos());
+        }
+
+        /** Returns the pixel of an instant. */
+        private double at(long nanos) {
+            return top + clock.at(nanos) - clock.at(part.fromNanos());
         }
 
         String svg() {
             heads();
             ticks();
             bytes();
-            clock.folds().forEach(this::fold);
-            story.steps().stream()
-                    .filter(it -> it.kind() == Kind.BURST)
-                    .filter(it -> clock.folds().stream().noneMatch(fold -> fold.holds(it)))
-                    .forEach(this::arrow);
+            folds.forEach(this::fold);
+            steps().filter(it -> it.kind() == Kind.BURST).forEach(this::arrow);
             return svg.finished(Math.max(bottom, words()) + svg.lineHeight());
+        }
+
+        /** Returns what happens outside of folds. */
+        private Stream<TraceStep> steps() {
+            return story.steps().stream()
+                    .filter(it -> part.shows(it.atNanos()))
+                    .filter(it -> folds.stream().noneMatch(fold -> fold.holds(it)));
         }
 
         private void heads() {
@@ -92,8 +151,8 @@ record SequenceDiagram(TraceStory story) implements Picture {
                     y,
                     svg.smallSize(),
                     "held, to " + SizeText.size(story.transfer().totalBytes()));
-            svg.line("line", near, clock.top(), near, bottom);
-            svg.line("line", far, clock.top(), far, bottom);
+            svg.line("line", near, top, near, bottom);
+            svg.line("line", far, top, far, bottom);
         }
 
         private void name(End end, double x, double low, double high) {
@@ -107,8 +166,8 @@ record SequenceDiagram(TraceStory story) implements Picture {
         private void ticks() {
             long step = (clock.perSecond() > 4 ? 10 : 60) * 1_000_000_000L;
             double free = 0;
-            for (long at = 0; at <= story.result().endedNanos(); at += step) {
-                double y = clock.at(at);
+            for (long at = (part.fromNanos() + step - 1) / step * step; at <= part.untilNanos(); at += step) {
+                double y = at(at);
                 if (!clock.isFolded(at) && y >= free) {
                     svg.line("rule", bytesLeft, y, far, y);
                     svg.text(
@@ -125,28 +184,31 @@ record SequenceDiagram(TraceStory story) implements Picture {
 
         private void bytes() {
             double whole = story.transfer().totalBytes();
-            Path path = new Path().from(new Point(bytesLeft, clock.top()));
+            ProgressCurve progress = story.result().progress();
             double x = bytesLeft;
-            for (int i = 0; i < story.result().progress().size(); i++) {
-                double y = clock.at(story.result().progress().atNanos(i));
+            int next = 0;
+            for (; next < progress.size() && progress.atNanos(next) < part.fromNanos(); next++) {
+                x = bytesLeft + (bytesRight - bytesLeft) * progress.heldBytes(next) / whole;
+            }
+            Path path = new Path().from(new Point(x, top));
+            for (; next < progress.size() && part.shows(progress.atNanos(next)); next++) {
+                double y = at(progress.atNanos(next));
                 path.to(new Point(x, y));
-                x = bytesLeft
-                        + (bytesRight - bytesLeft) * story.result().progress().heldBytes(i) / whole;
+                x = bytesLeft + (bytesRight - bytesLeft) * progress.heldBytes(next) / whole;
                 path.to(new Point(x, y));
             }
             svg.path("line", path.to(new Point(x, bottom)));
-            svg.line("rule", bytesRight, clock.top(), bytesRight, bottom);
+            svg.line("rule", bytesRight, top, bytesRight, bottom);
         }
 
         private void fold(Fold fold) {
-            double top = clock.at(fold.fromNanos());
-            svg.rectangle("open", near, top + 3, far - near, FoldedClock.FOLD - 6, "");
+            svg.rectangle("open", near, at(fold.fromNanos()) + 3, far - near, FoldedClock.FOLD - 6, "");
         }
 
         private void arrow(TraceStep step) {
             boolean isFromNear = step.at() == End.NEAR;
-            Point from = new Point(isFromNear ? near : far, clock.at(step.atNanos()));
-            Point to = new Point(isFromNear ? far : near, clock.at(step.untilNanos()));
+            Point from = new Point(isFromNear ? near : far, at(step.atNanos()));
+            Point to = new Point(isFromNear ? far : near, at(step.untilNanos()));
             String style = step.dataRate() > 0 ? "whisker" : "line";
             if (step.isHeard()) {
                 svg.path(style, new Path().from(from).to(to), step.says());
@@ -170,18 +232,16 @@ record SequenceDiagram(TraceStory story) implements Picture {
         /** Words stand beside what they tell of, or below the words before; returns where they end. */
         private double words() {
             List<Note> told = new ArrayList<>();
-            clock.folds().forEach(it -> told.add(new Note((it.fromNanos() + it.untilNanos()) / 2, it.says(), false)));
-            story.steps().stream()
-                    .filter(it -> clock.folds().stream().noneMatch(fold -> fold.holds(it)))
-                    .filter(Drawing::isTold)
+            folds.forEach(it -> told.add(new Note((it.fromNanos() + it.untilNanos()) / 2, it.says(), false)));
+            steps().filter(Drawing::isTold)
                     .forEach(it -> told.add(new Note(
                             it.kind() == Kind.BURST ? it.untilNanos() : it.atNanos(),
                             says(it),
                             it.kind() == Kind.STAGE)));
             told.sort(Comparator.comparingLong(Note::atNanos));
-            double free = clock.top();
+            double free = top;
             for (Note note : told) {
-                double wanted = clock.at(note.atNanos());
+                double wanted = at(note.atNanos());
                 double y = Math.max(wanted, free);
                 svg.line("rule", far, wanted, notes - 2, y);
                 for (String line : Lettering.lines(note.says(), svg.smallSize(), svg.width() - notes)) {

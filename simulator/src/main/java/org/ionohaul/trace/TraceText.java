@@ -118,7 +118,7 @@ public record TraceText(TraceStory story) implements ResultFolder.Text {
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
                 .map(entry -> String.format(
                         Locale.ROOT,
-                        "%s %.0f\u00a0%%",
+                        "%s %.0f %%",
                         CauseLegend.of(entry.getKey()).name(),
                         entry.getValue()))
                 .collect(Collectors.joining(", "));

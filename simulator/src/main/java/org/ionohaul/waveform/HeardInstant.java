@@ -15,6 +15,7 @@ final class HeardInstant {
 
     private final FrontEnd frontEnd;
     private final double limit;
+    private final double meanPower;
     private final double symbolSeconds;
     /** By what amplitudes are raised after limiter or blanker, so that the signal between bursts stands as it came. */
     private final double gain;
@@ -34,10 +35,11 @@ final class HeardInstant {
     private double[] added = new double[2];
     private double blanked;
 
-    /** Prepares; {@code symbolSeconds} is zero if not known. */
-    HeardInstant(FrontEnd frontEnd, double symbolSeconds, Leakage leakage, int subBands) {
+    /** Prepares; {@code meanPower} is over that of the signal's peaks, {@code symbolSeconds} zero if not known. */
+    HeardInstant(FrontEnd frontEnd, double meanPower, double symbolSeconds, Leakage leakage, int subBands) {
         this.frontEnd = frontEnd;
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
+        this.meanPower = meanPower;
         this.symbolSeconds = symbolSeconds;
         ImpulseDefence defence = frontEnd.impulseDefence();
         this.gain = through(limit) / defence.amplitude(limit);
@@ -52,7 +54,7 @@ final class HeardInstant {
     void hear(Reception reception, long atNanos, NoiseBursts bursts) {
         reception.powers(atNanos, signal, noise);
         unfaded = reception.meanSignal(atNanos);
-        defend(bursts, mean(signal), mean(noise));
+        defend(bursts, meanPower * mean(signal), mean(noise));
         excise();
     }
 

@@ -87,21 +87,26 @@ record EveryPage(Map<String, String> printed, List<Path> pages) {
     static EveryPage in(Path folder) throws IOException {
         Map<String, String> printed = new TreeMap<>();
         for (List<String> command : COMMANDS) {
-            StringWriter out = new StringWriter();
-            StringWriter err = new StringWriter();
-            List<String> arguments = new ArrayList<>(command);
-            arguments.addAll(List.of("--out", folder.toString()));
-            int code = Main.commandLine(scenario -> new Trials(scenario)::run, Interruption.never())
-                    .setOut(new PrintWriter(out))
-                    .setErr(new PrintWriter(err))
-                    .execute(arguments.toArray(String[]::new));
-            assertEquals(ExitCode.DONE, code, () -> command + ": " + err);
-            printed.put(String.join(" ", command), out.toString());
+            printed.put(String.join(" ", command), printed(command, folder));
         }
         try (Stream<Path> files = Files.walk(folder)) {
             return new EveryPage(
                     printed,
                     files.filter(it -> it.toString().endsWith(".html")).sorted().toList());
         }
+    }
+
+    /** Runs a command, results go to a folder, and returns what it prints. */
+    static String printed(List<String> command, Path folder) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        List<String> arguments = new ArrayList<>(command);
+        arguments.addAll(List.of("--out", folder.toString()));
+        int code = Main.commandLine(scenario -> new Trials(scenario)::run, Interruption.never())
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(arguments.toArray(String[]::new));
+        assertEquals(ExitCode.DONE, code, () -> command + ": " + err);
+        return out.toString();
     }
 }

@@ -3,6 +3,7 @@ package org.ionohaul.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every kind of page and all that is printed: who can use them, and in which words. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -43,6 +46,10 @@ final class EveryPageInBrowserTest {
             "\\b(\\d+:\\d\\d) (?:to|-) \\1\\b", "a range without a width",
             "\\b(\\d[\\d.]* k?B)(?: to | ?- ?)\\1(?![\\w.])", "a range without a width",
             "\\b(\\d+m\\d\\ds)(?: to |-)\\1\\b", "a range without a width");
+
+    /** A line that ends with a number, and one of prose below that begins with a unit. */
+    private static final Pattern PARTED = Pattern.compile(
+            "[a-z(].* [(+-]?[0-9][0-9.,-]*\\n *(?:%|min|ms|s|h|dB|dBm|Hz|kHz|bytes?|B|kB|bit/s|km)(?![A-Za-z0-9])[^\\n]{0,3}");
 
     private Path folder = Path.of("");
     private EveryPage every = new EveryPage(Map.of(), List.of());
@@ -141,6 +148,16 @@ final class EveryPageInBrowserTest {
         }));
     }
 
+    /** What stays in one piece must have room on a sheet, or it is cut where one ends, or lies over what follows. */
+    @Test
+    void noPictureIsCutBySheets() throws IOException, InterruptedException {
+        assertEquals(
+                "",
+                onPaper((tab, paper) -> tab.eval("[...document.querySelectorAll('figure, figcaption b, .grid')]"
+                        + ".filter(it => it.getBoundingClientRect().height > " + paper.highPixels() + ")"
+                        + ".map(it => it.tagName + ' ' + it.innerText.slice(0, 40)).join()")));
+    }
+
     /** Paper, with the margins that the browser leaves. */
     private record Paper(String name, double wideInches, double highInches) {
         private static final double MARGIN_INCHES = 0.4;
@@ -161,7 +178,7 @@ final class EveryPageInBrowserTest {
 
         /** Six, but for the arrows of a session, which are as long as it lasts. */
         int mostSheets(DrivenChromium.Tab tab) {
-            return tab.eval("document.querySelector('#sequence') !== null").equals("true") ? 16 : 6;
+            return tab.eval("document.querySelector('[id^=sequence]') !== null").equals("true") ? 16 : 6;
         }
     }
 
@@ -356,6 +373,49 @@ final class EveryPageInBrowserTest {
             }
         });
         return told.toString();
+    }
+
+    @Test
+    void noNumberStandsAtTheEndOfALineWithItsUnitOnTheNext() {
+        StringBuilder all = new StringBuilder();
+        every.printed().forEach((command, text) -> all.append(parted(command, text)));
+        assertEquals("", all.toString());
+    }
+
+    /** The demo's longest sentences at every width that a terminal may have. */
+    @ParameterizedTest
+    @ValueSource(ints = {60, 80, 120})
+    void norAtAnyWidth(int width) throws IOException {
+        String text = EveryPage.printed(
+                List.of(
+                        "study",
+                        "../scenarios/river-watch.toml",
+                        "--trials",
+                        "4",
+                        "--size-trials",
+                        "2",
+                        "--full",
+                        "--width",
+                        Integer.toString(width)),
+                folder.resolve("at-" + width));
+        assertEquals("", parted("at " + width, text));
+        text.lines()
+                .filter(it -> it.length() > width && !it.contains("Written to"))
+                .findFirst()
+                .ifPresent(it -> fail("wider than " + width + ": " + it));
+    }
+
+    private static String parted(String place, String text) {
+        StringBuilder told = new StringBuilder();
+        for (MatchResult found : PARTED.matcher(text).results().toList()) {
+            told.append(place).append(": ").append(found.group()).append('\n');
+        }
+        return told.toString();
+    }
+
+    @Test
+    void aUnitOnItsOwnLineWouldBeNoticed() {
+        assertEquals("here: through 11\n  min 20\n", parted("here", "through 11\n  min 20 s\n9 of\n  10 trials"));
     }
 
     @Test

@@ -28,8 +28,12 @@ final class GridCommandTest {
     private Path folder = Path.of("");
 
     private int run(Path results, String... more) throws IOException {
+        return run("label.month,label.hour,far.snr\nMay,08,14 dB\nMay,20,2 dB\nJune,08,\n", results, more);
+    }
+
+    private int run(String cases, Path results, String... more) throws IOException {
         Path table = folder.resolve("hours.csv");
-        Files.writeString(table, "label.month,label.hour,far.snr\nMay,08,14 dB\nMay,20,2 dB\nJune,08,\n");
+        Files.writeString(table, cases);
         return Main.commandLine(scenario -> new Trials(scenario)::run, interruption)
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
@@ -100,6 +104,19 @@ final class GridCommandTest {
             Path written = folders.findFirst().orElseThrow().resolve("grid.csv");
             assertEquals(1 + 4 * 2 * 2, Files.readAllLines(written).size());
         }
+    }
+
+    @Test
+    @DisplayName("a wrong head is told once, not once a row")
+    void wrongHead() throws IOException {
+        String cases = "label.hour,far.snrr,near.snr\n08,14 dB,9 dB\n20,2 dB,loud\n21,2 dB,9 dB\n22,,\n";
+        assertEquals(ExitCode.BAD_INPUT, run(cases, folder));
+        List<String> told =
+                err.toString().lines().filter(it -> !it.startsWith(" ")).toList();
+        assertEquals(3, told.size(), told::toString);
+        assertTrue(told.get(0).endsWith("hours.csv:2:4: far.snrr: there is no such key (so in 3 rows)"), told.get(0));
+        assertTrue(told.get(1).contains("hours.csv:3:9: near.snr: "), told.get(1));
+        assertEquals("2 problems; nothing was simulated or written.", told.get(2));
     }
 
     @Test

@@ -81,7 +81,7 @@ final class NextCommandTest {
         List<String> rows = written("next.csv").lines().toList();
         assertEquals(11, rows.size());
         assertTrue(rows.get(1).startsWith("send,brisk-comb,upload,500,,,,"), rows.get(1));
-        String page = written("next.html");
+        String page = written("next.html").replace('\u00a0', ' ');
         String perMinute = PublishedSchema.picture(page, "per-minute", "at520");
         assertEquals(10, perMinute.split("<circle class=\"best", -1).length - 1, "a whisker a candidate");
         assertTrue(perMinute.indexOf("Brisk comb, 500 bytes up *") < perMinute.indexOf("read the SNR at"), perMinute);

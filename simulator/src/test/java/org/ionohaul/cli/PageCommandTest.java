@@ -86,7 +86,8 @@ final class PageCommandTest {
     private String answer(String query) throws IOException {
         String token = RawRequest.get(page, "/").token();
         return RawRequest.get(page, "/answer?" + query, "X-Page-Token: " + token, "X-Page: 00000000000000aa")
-                .body();
+                .body()
+                .replace('\u00a0', ' ');
     }
 
     private void awaitAll(String query) throws IOException, InterruptedException {
@@ -123,7 +124,8 @@ final class PageCommandTest {
     @Test
     void theGridIsThatOfTheReport() throws IOException, InterruptedException {
         awaitAll(query(SETTING));
-        String report = Files.readString(study(scenario, SETTING).resolve("report.html"));
+        String report = Files.readString(study(scenario, SETTING).resolve("report.html"))
+                .replace('\u00a0', ' ');
         String grid = report.substring(report.indexOf("<table class=\"grid\""), report.indexOf("</table>"));
         String rows = grid.substring(grid.indexOf('>'));
         assertTrue(answer(query(SETTING)).contains(rows), rows);

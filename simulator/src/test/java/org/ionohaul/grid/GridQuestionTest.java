@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.scenario.Problem;
 import org.ionohaul.scenario.Scenario;
@@ -22,6 +23,8 @@ import org.ionohaul.scenario.ScenarioReader;
 import org.ionohaul.scenario.SourceFiles;
 import org.ionohaul.study.StudyRunner;
 import org.ionohaul.study.TrialPool;
+import org.ionohaul.trial.TrialSkies;
+import org.ionohaul.trial.TrialSky;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +54,45 @@ final class GridQuestionTest {
         assertEquals(
                 GridColumns.heads(List.of("label.hour", "far.snr"), scenario).split(",").length,
                 lines.get(0).split(",", -1).length);
+    }
+
+    @Test
+    @DisplayName("rows that differ in labels alone have the same answer, wherever they stand")
+    void rowsThatAskTheSameAreToldTheSame() {
+        List<String> heads = List.of("label.hour", "far.snr");
+        List<List<String>> answers = Stream.of(
+                        CaseTable.of(3, heads, List.of("08", "14 dB")), CaseTable.of(99, heads, List.of("20", "14 dB")))
+                .map(it -> question().answer(it, () -> false))
+                .toList();
+        assertEquals(
+                answers.get(0).stream().map(it -> it.substring("3,08".length())).toList(),
+                answers.get(1).stream()
+                        .map(it -> it.substring("99,20".length()))
+                        .toList());
+    }
+
+    @Test
+    @DisplayName("rows meet common skies: what a row leaves as it is has the same chance in every trial")
+    void rowsMeetCommonSkies() throws ScenarioProblems {
+        List<String> heads = List.of("near.patience", "modes.brisk-comb.arq.window", "near.snr", "far.snr");
+        TrialSkies plain = skies(CaseTable.of(2, heads, List.of("", "", "", "10 dB")));
+        TrialSkies otherwiseUsed = skies(CaseTable.of(3, heads, List.of("20 min", "2", "", "10 dB")));
+        TrialSkies stronger = skies(CaseTable.of(4, heads, List.of("", "", "", "13 dB")));
+        TrialSkies lessSure = skies(CaseTable.of(5, heads, List.of("", "", "17 dB ± 3 dB", "10 dB")));
+        for (int trial = 0; trial < 5; trial++) {
+            TrialSky sky = plain.watched(trial, 600);
+            assertEquals(sky, otherwiseUsed.watched(trial, 600));
+            assertEquals(sky.near(), stronger.watched(trial, 600).near());
+            assertEquals(
+                    sky.far().middleSinrDb() + 3,
+                    stronger.watched(trial, 600).far().middleSinrDb(),
+                    1e-9);
+            assertEquals(sky.far(), lessSure.watched(trial, 600).far());
+        }
+    }
+
+    private static TrialSkies skies(CaseRow row) throws ScenarioProblems {
+        return new TrialSkies(question().scenarioOf(row));
     }
 
     @Test

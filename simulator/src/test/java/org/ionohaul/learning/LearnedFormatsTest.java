@@ -54,7 +54,8 @@ final class LearnedFormatsTest {
         assertEquals("2031-03-14", root.get("inputs").get(2).get("date").asString());
         assertTrue(root.get("inputs").get(3).get("is_gap").asBoolean());
         assertEquals(2 * 2, root.get("forecasts").size(), "two ways, two modes");
-        assertPictures(PublishedSchema.written(LearnedPage.of(learned, PROVENANCE)));
+        assertPictures(
+                PublishedSchema.written(LearnedPage.of(learned, PROVENANCE)).replace('\u00a0', ' '));
     }
 
     private static void assertPictures(String page) {
@@ -85,7 +86,8 @@ final class LearnedFormatsTest {
         LearnedLog learned = LearnedLog.of(understood, scenario, log, Set.of(), 0, TrialPool.of(2))
                 .orElseThrow();
         assertTrue(learned.isFitted());
-        String page = PublishedSchema.written(LearnedPage.of(learned, PROVENANCE));
+        String page =
+                PublishedSchema.written(LearnedPage.of(learned, PROVENANCE)).replace('\u00a0', ' ');
         String lights = PublishedSchema.picture(page, "input-0", "at520");
         assertTrue(lights.contains(">19:10<") && !lights.contains("midnight"), lights);
         String list = PublishedSchema.picture(page, "input-3", "at520");
@@ -108,7 +110,8 @@ final class LearnedFormatsTest {
         JsonNode root = new JsonMapper().readTree(json);
         assertFalse(root.get("is_well_founded").asBoolean());
         assertEquals(0, root.get("inputs").size());
-        String page = PublishedSchema.written(LearnedPage.of(learned, PROVENANCE));
+        String page =
+                PublishedSchema.written(LearnedPage.of(learned, PROVENANCE)).replace('\u00a0', ' ');
         assertTrue(page.contains("Too little was simulated"), page);
         assertFalse(page.contains("<svg"), "nothing is shown");
     }

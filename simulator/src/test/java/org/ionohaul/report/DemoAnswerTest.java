@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -125,5 +126,27 @@ final class DemoAnswerTest {
     @ValueSource(ints = {60, 80, 120, 200})
     void noLineIsWider(int width) {
         lines(width).forEach(it -> assertTrue(it.length() <= width, it));
+    }
+
+    /** Wherever columns come below others, too, every row begins with its full name. */
+    @ParameterizedTest
+    @ValueSource(ints = {40, 60, 80, 120})
+    void everyRowOfEveryBlockHasItsName(int width) {
+        List<String> lines = lines(width);
+        List<String> names = new ArrayList<>();
+        for (int rule = 0; rule < lines.size(); rule++) {
+            if (lines.get(rule).matches(" +-+")) {
+                String heads = lines.get(rule - 1);
+                int column = heads.indexOf(heads.strip());
+                names.add(lines.subList(rule + 1, lines.size()).stream()
+                        .takeWhile(it -> !it.isEmpty())
+                        .map(it ->
+                                it.substring(0, Math.min(column, it.length())).strip())
+                        .filter(it -> !it.isEmpty())
+                        .collect(Collectors.joining(" ")));
+            }
+        }
+        assertTrue(names.size() >= 2, names::toString);
+        names.forEach(it -> assertEquals("to Flood desk to Osier Weir", it));
     }
 }

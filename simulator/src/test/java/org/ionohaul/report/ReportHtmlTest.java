@@ -47,7 +47,7 @@ final class ReportHtmlTest {
     void theGridComesFirstThenTheRaceAndTheCautionIsThere() throws IOException {
         String page = page(100);
         int grid = page.indexOf("<table");
-        int answer = page.indexOf("12 min");
+        int answer = page.indexOf("12\u00a0min");
         int chart = page.indexOf("<svg");
         assertAll(
                 () -> assertTrue(grid > 0 && page.startsWith("<table class=\"grid\"", grid)),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,8 @@ final class KeyNameTest {
     @Test
     void whatBelongsToNoScenarioIsMadeWordsOf() {
         assertEquals("load", KeyName.plain("load"));
+        assertEquals("who may call when", KeyName.plain("discipline.access"));
+        assertEquals("stations of group 2", KeyName.plain("group.2.count"));
         assertEquals("group most calls, no. 2", KeyName.plain("group.2.most-calls"));
     }
 
@@ -45,7 +48,12 @@ final class KeyNameTest {
     @Test
     void everyNameIsThatOfAKey() {
         for (String key : KeyName.named().toList()) {
-            assertTrue(KeyGuide.of("near." + key).or(() -> KeyGuide.of(key)).isPresent(), key);
+            assertTrue(
+                    KeyGuide.of("near." + key)
+                            .or(() -> KeyGuide.of(key))
+                            .or(() -> KeyGuide.of(NetFormat.TOP, List.of(key.split("\\.", -1))))
+                            .isPresent(),
+                    key);
         }
     }
 }

@@ -74,6 +74,22 @@ final class SkyWaveKeysTest {
         assertEquals(List.of("sky.day-to-day"), written.read().sky().uncertainKeys());
     }
 
+    /** As a prediction tabulates them: the deciles come out as they were put in. */
+    @ParameterizedTest
+    @CsvSource({
+        "5 dB above / 9 dB below",
+        "'5 dB above, 9 dB below'",
+        "'5,0 dB above/9 dB below'",
+        " 5 dB above and 9 dB below "
+    })
+    void aDaysDecilesMayBeStated(String days) throws ScenarioProblems {
+        WrittenScenario written = onDays(days);
+        assertEquals(14 - 9, drawn(written, 0.1).near().snrDb(), 1e-9);
+        assertEquals(14, drawn(written, 0.5).near().snrDb(), 1e-9);
+        assertEquals(14 + 5, drawn(written, 0.9).near().snrDb(), 1e-9);
+        assertEquals(List.of("sky.day-to-day"), written.read().sky().uncertainKeys());
+    }
+
     @Test
     void aDayChangesTheSignalAndNotTheNoise() throws ScenarioProblems {
         Scenario scenario = onDays("high-latitude near muf")
@@ -109,6 +125,9 @@ final class SkyWaveKeysTest {
             value = {
                 "sky.day-to-day | mid-lattitude | \"mid-lattitude\" is not a valid choice | did you mean \"mid-latitude\"?",
                 "sky.day-to-day | 8 | 8 has no unit | write it in quotation marks with its unit, such as \"14 dB\"",
+                "sky.day-to-day | 6 above / 8 dB below | \"6\" has no unit | write a ratio in dB such as \"14 dB\" (units: dB)",
+                "sky.day-to-day | 6 dB above / -8 dB below | \"6 dB above / -8 dB below\" tells no deciles | write both without a"
+                        + " sign, from 0 to 100 dB, such as \"6 dB above / 8 dB below\"",
                 "sky.day-to-day | 120 dB | must be within 100 dB, but is \"120 dB\" | ``",
                 "sky.drop-outs.depth | -20 dB | must be above 0 dB | write it without a sign, such as \"20 dB\"; leave all of it"
                         + " out for none",

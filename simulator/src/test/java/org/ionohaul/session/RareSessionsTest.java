@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.PascalDistribution;
 import org.ionohaul.channel.End;
@@ -31,6 +32,9 @@ final class RareSessionsTest {
     private static final long HORIZON = 1000 * Bench.HOUR;
     private static final int TREES = 300;
 
+    /** As many as {@code --rare} takes if no number is given. */
+    private static final int USUAL_TREES = 1000;
+
     /** A right program oversteps this once in 16,000 comparisons. */
     private static final double STANDARD_ERRORS = 4;
 
@@ -44,31 +48,38 @@ final class RareSessionsTest {
         }
     }
 
+    /** How a tail is looked at: whole procedures, each with so many first trials. */
+    private record Series(Tail tail, int trees, int procedures) {}
+
     /** What the repeats of one tail come to. */
     private record Repeats(int procedures, int told, int held, double mean, double error, double gain) {}
 
     @Test
     void stopAndWaitIsNegativeBinomial() {
-        check(stopAndWait(86), 6);
+        check(new Series(stopAndWait(86), TREES, 6));
     }
 
     @Test
     void whatIsSentAnewUntilItIsThroughHasAGeometricTail() {
-        check(restart(12), 6);
+        check(new Series(restart(12), TREES, 6));
     }
 
     @Test
     void thePublishedTable() throws IOException {
         List<Tail> tails = List.of(stopAndWait(83), stopAndWait(90), stopAndWait(95), restart(10), restart(14));
+        List<Series> all = Stream.concat(
+                        tails.stream().map(it -> new Series(it, TREES, 30)),
+                        tails.stream().map(it -> new Series(it, USUAL_TREES, 60)))
+                .toList();
         if (RENEWS) {
             List<String> lines = new ArrayList<>(List.of(
-                    "# Chances of known tails by splitting, whole procedures (levels included) repeated; " + TREES
-                            + " first trials each. Told: at least " + RareChance.FEWEST_ARRIVED + " of them arrived.",
+                    "# Chances of known tails by splitting, whole procedures (levels included) repeated. Told: at least "
+                            + RareChance.FEWEST_ARRIVED + " of the first trials led there.",
                     "# Held: the range of 95 of 100 held the true chance, of those told. Gain: trials counted one by one for the same"
                             + " scatter, over trials run.",
-                    "tail,true chance,procedures,told,held,mean over true,standard error of it,gain"));
-            for (Tail tail : tails) {
-                lines.add(line(tail, repeats(tail, 30)));
+                    "tail,true chance,first trials,procedures,told,held,mean over true,standard error of it,gain"));
+            for (Series series : all) {
+                lines.add(line(series, repeats(series)));
             }
             Files.write(TABLE, lines);
         }
@@ -76,20 +87,30 @@ final class RareSessionsTest {
                 .filter(it -> !it.startsWith("#"))
                 .skip(1)
                 .toList();
-        assertEquals(tails.size(), rows.size());
+        assertEquals(all.size(), rows.size());
+        int usuallyTold = 0;
+        int usuallyHeld = 0;
         for (int i = 0; i < rows.size(); i++) {
             String[] cells = rows.get(i).split(",", -1);
-            assertEquals(tails.get(i).name(), cells[0]);
-            assertEquals(1, Double.parseDouble(cells[5]), STANDARD_ERRORS * Double.parseDouble(cells[6]), cells[0]);
-            assertHolds(cells[0], Integer.parseInt(cells[3]), Integer.parseInt(cells[4]));
+            assertEquals(all.get(i).tail().name(), cells[0]);
+            assertEquals(all.get(i).trees(), Integer.parseInt(cells[2]));
+            assertEquals(1, Double.parseDouble(cells[6]), STANDARD_ERRORS * Double.parseDouble(cells[7]), cells[0]);
+            int told = Integer.parseInt(cells[4]);
+            int held = Integer.parseInt(cells[5]);
+            assertHolds(cells[0], told, held);
+            usuallyTold += all.get(i).trees() == USUAL_TREES ? told : 0;
+            usuallyHeld += all.get(i).trees() == USUAL_TREES ? held : 0;
         }
+        assertHolds("with the usual number of first trials", usuallyTold, usuallyHeld);
+        assertTrue(usuallyTold >= 200, "too few to count by: " + usuallyTold);
     }
 
-    private static void check(Tail tail, int procedures) {
-        Repeats repeats = repeats(tail, procedures);
-        assertEquals(1, repeats.mean(), STANDARD_ERRORS * repeats.error(), tail.name());
-        assertTrue(repeats.error() < 0.5, tail.name() + " scatters too much to tell: " + repeats);
-        assertHolds(tail.name(), repeats.told(), repeats.held());
+    private static void check(Series series) {
+        Repeats repeats = repeats(series);
+        String name = series.tail().name();
+        assertEquals(1, repeats.mean(), STANDARD_ERRORS * repeats.error(), name);
+        assertTrue(repeats.error() < 0.5, name + " scatters too much to tell: " + repeats);
+        assertHolds(name, repeats.told(), repeats.held());
     }
 
     /** Ranges are made to hold the truth in 95 of 100: fewer than 1 in 1000 right programs hold so few, at 93 of 100. */
@@ -100,14 +121,15 @@ final class RareSessionsTest {
         }
     }
 
-    private static Repeats repeats(Tail tail, int procedures) {
+    private static Repeats repeats(Series series) {
+        Tail tail = series.tail();
         int climbed = 0;
         int told = 0;
         int held = 0;
         double sum = 0;
         double squares = 0;
         long trials = 0;
-        for (int procedure = 0; procedure < procedures; procedure++) {
+        for (int procedure = 0; procedure < series.procedures(); procedure++) {
             Splitting splitting = new Splitting(tail.score(), 1000 + procedure, TrialPool.of(2));
             Optional<Ladder> ladder = splitting.ladder();
             if (ladder.isEmpty()) {
@@ -115,7 +137,7 @@ final class RareSessionsTest {
                 continue;
             }
             climbed++;
-            RareChance found = splitting.chance(ladder.get(), TREES).orElseThrow();
+            RareChance found = splitting.chance(ladder.get(), series.trees()).orElseThrow();
             double ratio = found.chance().value() / tail.chance();
             sum += ratio;
             squares += ratio * ratio;
@@ -132,15 +154,21 @@ final class RareSessionsTest {
         double variance = (squares - sum * mean) / (climbed - 1);
         double counted = (1 - tail.chance()) / tail.chance() / variance;
         return new Repeats(
-                procedures, told, held, mean, Math.sqrt(variance / climbed), counted / ((double) trials / climbed));
+                series.procedures(),
+                told,
+                held,
+                mean,
+                Math.sqrt(variance / climbed),
+                counted / ((double) trials / climbed));
     }
 
-    private static String line(Tail tail, Repeats repeats) {
+    private static String line(Series series, Repeats repeats) {
         return String.format(
                 Locale.ROOT,
-                "%s,%.3g,%d,%d,%d,%.3f,%.3f,%.1f",
-                tail.name(),
-                tail.chance(),
+                "%s,%.3g,%d,%d,%d,%d,%.3f,%.3f,%.1f",
+                series.tail().name(),
+                series.tail().chance(),
+                series.trees(),
                 repeats.procedures(),
                 repeats.told(),
                 repeats.held(),

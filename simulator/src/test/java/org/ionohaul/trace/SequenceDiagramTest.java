@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ionohaul.picture.Lettering;
 import org.ionohaul.picture.Picture;
 import org.ionohaul.scenario.Direction;
@@ -62,7 +64,9 @@ final class SequenceDiagramTest {
                 foldedOvers += fold.overs();
             }
             for (int width : new int[] {Picture.NARROW, 1040}) {
-                String svg = new SequenceDiagram(story).svg(width);
+                String svg = SequenceDiagram.partsOf(story).stream()
+                        .map(it -> it.svg(width))
+                        .collect(Collectors.joining());
                 assertEquals(bursts(story) - folded, count(svg, "<title>"), "arrows say what they are");
                 assertEquals(
                         story.steps().stream()
@@ -83,7 +87,7 @@ final class SequenceDiagramTest {
     void lettersBeginAndEndWithinThePicture() {
         for (TraceStory story : stories) {
             for (int width : new int[] {Picture.NARROW, 1040}) {
-                for (Picture picture : List.of(new SequenceDiagram(story), new SessionOverview(story))) {
+                for (Picture picture : pictures(story)) {
                     String svg = picture.svg(width);
                     Matcher box = Pattern.compile("viewBox=\"0 0 \\d+ (\\d+)\" font-size=\"([\\d.]+)\"")
                             .matcher(svg);
@@ -105,6 +109,36 @@ final class SequenceDiagramTest {
                 }
             }
         }
+    }
+
+    private static List<Picture> pictures(TraceStory story) {
+        return Stream.<Picture>concat(SequenceDiagram.partsOf(story).stream(), Stream.of(new SessionOverview(story)))
+                .toList();
+    }
+
+    /** Parts follow one another, begin and end when nobody sends, and go on a sheet; no arrow leaves its part. */
+    @Test
+    void aLongSessionComesInPartsThatAreWhole() {
+        int most = 0;
+        for (TraceStory story : stories) {
+            List<SequenceDiagram> parts = SequenceDiagram.partsOf(story);
+            most = Math.max(most, parts.size());
+            long reached = 0;
+            for (SequenceDiagram part : parts) {
+                assertEquals(reached, part.fromNanos());
+                reached = part.untilNanos();
+                long end = reached;
+                assertTrue(
+                        story.steps().stream()
+                                .noneMatch(
+                                        it -> it.kind() == Kind.BURST && it.atNanos() < end && it.untilNanos() > end),
+                        "somebody sends at " + end);
+                Matcher box = Pattern.compile("viewBox=\"0 0 1040 (\\d+)\"").matcher(part.svg(1040));
+                assertTrue(box.find() && Integer.parseInt(box.group(1)) < 1350, box::group);
+            }
+            assertEquals(story.result().endedNanos(), reached);
+        }
+        assertTrue(most > 3, "the demo's longest has parts: " + most);
     }
 
     /** By hand: 10 px a second; a fold of 40 px from 20 to 50 s. */

@@ -90,7 +90,10 @@ final class SharedChannelTest {
 
     @Test
     void aGatewayThatCallsGetsItsMailThroughSooner() throws ScenarioProblems {
-        assertMore(run("gateway.calls", "true"), run(), SharedChannelTest::instructionsThrough);
+        assertMore(
+                run("gateway.calls", "true", "horizon", "3 h"),
+                run("horizon", "3 h"),
+                SharedChannelTest::instructionsThrough);
     }
 
     @Test

@@ -58,6 +58,23 @@ final class FrontEndTest {
         assertEquals(expected, hardlyStruck, 2e-3 * expected);
     }
 
+    @ParameterizedTest
+    @CsvSource({"LIMITER, 3, 12, 3", "LIMITER, 6, 5, 6", "BLANKER, 8, 2, 3"})
+    void aDefenceSeesTheMeanPowerWhateverThePeaksAre(
+            ImpulseDefence defence, double limitDb, double snrDb, double crestFactorDb) {
+        // Signals are told by the power of a full carrier: one whose mean lies so much under that is heard as one
+        // without peaks that is weaker by as much.
+        FrontEnd frontEnd = new FrontEnd(Excision.NONE, defence, limitDb);
+        Coding coding = Coding.oneByOne(Modulation.BPSK, 2400, 0.5);
+        for (double burst : new double[] {1e-9, 99}) {
+            ScriptedReception weaker = steady(snrDb).struckUntil(10_000_000, burst);
+            double expected = waveform(coding, 0, frontEnd, 0).evidence(weaker, 0, 0, 1);
+            ScriptedReception full = steady(snrDb + crestFactorDb).struckUntil(10_000_000, burst);
+            double peaking = waveform(coding, 0, frontEnd, crestFactorDb).evidence(full, 0, 0, 1);
+            assertEquals(expected, peaking, 1e-9 * expected);
+        }
+    }
+
     @Test
     void whatLeaksFallsWithTheSquareOfTheDistanceAndNothingIsLostWithinAWideBand() {
         // 99 sub-bands of four carriers, an interferer in the middle: nearly all power is found again, and ten sub-
@@ -148,10 +165,16 @@ final class FrontEndTest {
     }
 
     private static Waveform waveform(Coding coding, double preambleSeconds, FrontEnd frontEnd) {
+        return waveform(coding, preambleSeconds, frontEnd, 0);
+    }
+
+    private static Waveform waveform(Coding coding, double preambleSeconds, FrontEnd frontEnd, double crestFactorDb) {
         // 120 bits of BPSK in 100 ms.
         ModelledFrame frame =
                 new ModelledFrame(coding, new Receiver(1, 0, 0, 900), 15, 120, FrameCheck.WHOLE_FRAME, 0.1, 0);
         return Waveforms.of(
-                new BurstShape(preambleSeconds, -5, frontEnd, frame), new Emission(2400, 0), Combining.CHASE);
+                new BurstShape(preambleSeconds, -5, frontEnd, frame),
+                new Emission(2400, crestFactorDb),
+                Combining.CHASE);
     }
 }

@@ -12,6 +12,7 @@ import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SparkSession;
 import org.apache.spark.sql.types.DataType;
 import org.apache.spark.sql.types.DataTypes;
+import org.ionohaul.grid.AlikeProblems;
 import org.ionohaul.grid.CaseRow;
 import org.ionohaul.grid.CaseTable;
 import org.ionohaul.grid.GridColumns;
@@ -89,7 +90,7 @@ final class ClusterGrid {
                 .sorted()
                 .toList();
         if (!problems.isEmpty()) {
-            throw new ScenarioProblems(problems);
+            throw new ScenarioProblems(AlikeProblems.once(problems));
         }
         return EqualCostPieces.of(
                 scans.stream().flatMapToInt(RowScan::lines).toArray(),
