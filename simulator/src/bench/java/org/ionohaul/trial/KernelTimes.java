@@ -62,8 +62,7 @@ public final class KernelTimes {
 
     @SuppressWarnings("unchecked")
     private static Map<String, Callable<Object>> kernels(List<URL> classes) throws ReflectiveOperationException {
-        ClassLoader loader =
-                new URLClassLoader(classes.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
+        ClassLoader loader = new URLClassLoader(classes.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
         Supplier<Map<String, Callable<Object>>> kernels = (Supplier<Map<String, Callable<Object>>>)
                 loader.loadClass(Kernels.class.getName()).getConstructor().newInstance();
         return kernels.get();

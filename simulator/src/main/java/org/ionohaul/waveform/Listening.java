@@ -51,8 +51,7 @@ final class Listening {
             Leakage leakage = plan.leakage(subBands);
             HeardInstant[] more = Arrays.copyOf(heard, count);
             for (int i = heard.length; i < count; i++) {
-                more[i] = new HeardInstant(
-                        plan.shape().frontEnd(), plan.hearing().meanPower(), plan.symbolSeconds(), leakage, subBands);
+                more[i] = new HeardInstant(plan, leakage, subBands);
             }
             heard = more;
         }

@@ -89,7 +89,7 @@ final class ForeseePageTest {
                         HttpRequest.newBuilder(address.resolve("/" + query)).build(),
                         HttpResponse.BodyHandlers.ofString());
         assertEquals(200, response.statusCode(), response::body);
-        return response.body();
+        return response.body().replace('\u00a0', ' ');
     }
 
     private static String answer(String page, String winner) {

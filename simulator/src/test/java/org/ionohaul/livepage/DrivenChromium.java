@@ -215,12 +215,15 @@ public final class DrivenChromium implements AutoCloseable {
             await("!window.isOld && document.readyState === 'complete'");
         }
 
-        /** Returns what an expression of the page's script comes to, as text. */
+        /** Returns what an expression of the page's script comes to, as text; a blank that holds is a blank. */
         public String eval(String expression) {
             JsonNode result = command(
                     "Runtime.evaluate",
                     Map.of("expression", "String(" + expression + ")", "returnByValue", true, "awaitPromise", true));
-            return result.path("result").path("value").asString(result.toString());
+            return result.path("result")
+                    .path("value")
+                    .asString(result.toString())
+                    .replace('\u00a0', ' ');
         }
 
         /** Waits until an expression of the page's script is true. */

@@ -44,13 +44,13 @@ final class LooksTest {
                     Waveform waveform = Waveforms.of(burst, mode.emission(), Combining.NONE);
                     double error =
                             needDb(waveform, skies(condition, mode, 1)) - needDb(waveform, skies(condition, mode, 10));
-                    assertEquals(0, error, 0.1, () -> name + ", " + condition);
+                    assertEquals(0, error, 0.15, () -> name + ", " + condition);
                     errors.add(error);
                 }
             }
         }
         double square = errors.stream().mapToDouble(it -> it * it).sum() / errors.size();
-        assertTrue(Math.sqrt(square) < 0.04, () -> "rms " + Math.sqrt(square) + " dB of " + errors);
+        assertTrue(Math.sqrt(square) < 0.05, () -> "rms " + Math.sqrt(square) + " dB of " + errors);
     }
 
     private static List<Reception> skies(FadingCondition condition, Mode mode, int denser) {
