@@ -7,8 +7,8 @@ import org.ionohaul.channel.Reception;
 
 /** A burst as it is heard while other stations of the net are on the air. */
 final class DisturbedReception implements DerivedReception {
-    /** Others come and go in the midst of a frame: it is looked at as often as that. */
-    private static final long LONGEST_STEP_NANOS = 50_000_000;
+    /** Others come and go in the midst of a frame: nothing is taken as steady for longer than that. */
+    private static final long LONGEST_STEADY_NANOS = 20_000_000;
 
     /**
      * Another station's burst as it arrives.
@@ -81,6 +81,6 @@ final class DisturbedReception implements DerivedReception {
 
     @Override
     public long steadyNanos() {
-        return Math.min(original.steadyNanos(), LONGEST_STEP_NANOS);
+        return Math.min(original.steadyNanos(), LONGEST_STEADY_NANOS);
     }
 }

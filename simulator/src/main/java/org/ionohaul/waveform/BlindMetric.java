@@ -30,8 +30,8 @@ final class BlindMetric {
     /** Steps end where the next one adds less than this part of the information. */
     private static final double TOLERANCE = 0.001;
 
-    /** More than what steps may lose again before they end. */
-    private static final double SAFELY = 1.01;
+    /** More than what the order of adding up may make of a sum. */
+    private static final double SAFELY = 1 + 1e-9;
 
     /** An exponent of so much is as good as certain for any modulation, and still a number. */
     private static final double MOST = 300;
@@ -122,8 +122,14 @@ final class BlindMetric {
      */
     void weigh(double tooLittle, double enough) {
         sum = upperBound();
-        if (sum > tooLittle) {
-            weigh(enough);
+        if (sum <= tooLittle) {
+            return;
+        }
+        double high = highest();
+        double weight = first(high);
+        sum = informationAt(weight);
+        if (sum < SAFELY * enough) {
+            search(weight, high);
         }
     }
 
@@ -144,20 +150,22 @@ final class BlindMetric {
     /**
      * Finds the weight of the word. The information is concave in it, as each exponent is (the logarithm of a sum of
      * exponentials of convex functions is convex) and information in Es/N0, so Newton's steps find its highest point; where
-     * they leave the bracket, it is halved.
+     * they leave the bracket, it is halved. Tones that are detected by their energy carry information in proportion to the square of a low
+     * Es/N0, which is not concave: there steps may lead down, and the best weight met holds.
      */
     void weigh() {
-        weigh(Double.POSITIVE_INFINITY);
+        double high = highest();
+        search(first(high), high);
     }
 
-    private void weigh(double enough) {
+    private void search(double firstWeight, double highest) {
         double low = 0;
-        double high = highest();
-        double weight = first(high);
+        double high = highest;
+        double weight = firstWeight;
         listen(weight);
-        for (int step = 0;
-                step < MOST_STEPS && sum < SAFELY * enough && slope * slope > 2 * TOLERANCE * sum * curvature;
-                step++) {
+        double best = weight;
+        double most = sum;
+        for (int step = 0; step < MOST_STEPS && slope * slope > 2 * TOLERANCE * sum * curvature; step++) {
             if (slope > 0) {
                 low = weight;
             } else {
@@ -168,6 +176,13 @@ final class BlindMetric {
                 weight = (low + high) / 2;
             }
             listen(weight);
+            if (sum > most) {
+                best = weight;
+                most = sum;
+            }
+        }
+        if (sum < most) {
+            listen(best);
         }
     }
 
@@ -203,6 +218,21 @@ final class BlindMetric {
             weight = Math.min(weight, (best + beyond) / 2);
         }
         return weight;
+    }
+
+    /** Returns the information that a weight leaves; most words need no better one, nor how it changes with the weight. */
+    private double informationAt(double weight) {
+        double information = 0;
+        int level = 0;
+        for (int place = 0; place < places; place++) {
+            double bound = erased[place];
+            double scale = x[place] * weight;
+            for (; level < ends[place]; level++) {
+                bound += shares[level] * Exponentials.exp(scale * (weight * noises[level] - 2 * amplitudes[level]));
+            }
+            information += ratings.at(-Exponentials.log(bound) / separation);
+        }
+        return information;
     }
 
     /** Works out all exponents at a weight, the information they leave, and how that changes with the weight. */

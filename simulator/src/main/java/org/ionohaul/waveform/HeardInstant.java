@@ -35,12 +35,12 @@ final class HeardInstant {
     private double[] added = new double[2];
     private double blanked;
 
-    /** Prepares; {@code meanPower} is over that of the signal's peaks, {@code symbolSeconds} zero if not known. */
-    HeardInstant(FrontEnd frontEnd, double meanPower, double symbolSeconds, Leakage leakage, int subBands) {
-        this.frontEnd = frontEnd;
+    /** Prepares. */
+    HeardInstant(WaveformPlan plan, Leakage leakage, int subBands) {
+        this.frontEnd = plan.shape().frontEnd();
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
-        this.meanPower = meanPower;
-        this.symbolSeconds = symbolSeconds;
+        this.meanPower = plan.meanPower();
+        this.symbolSeconds = plan.symbolSeconds();
         ImpulseDefence defence = frontEnd.impulseDefence();
         this.gain = through(limit) / defence.amplitude(limit);
         this.quietPower = gain * gain * defence.power(limit) / through(limit);
@@ -98,12 +98,8 @@ final class HeardInstant {
         double reach = limit * without / (without + burst);
         ImpulseDefence defence = frontEnd.impulseDefence();
         double through = through(reach);
-        keep(
-                level,
-                gain * defence.amplitude(reach) / through,
-                gain * gain * defence.power(reach) / through,
-                burst,
-                without);
+        double power = defence.power(reach);
+        keep(level, gain * defence.amplitude(reach, power) / through, gain * gain * power / through, burst, without);
         return through;
     }
 

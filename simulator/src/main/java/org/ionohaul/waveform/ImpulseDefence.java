@@ -22,11 +22,12 @@ public enum ImpulseDefence {
      * @param limit limit of the power of a sample over the mean power of samples, positive
      */
     double amplitude(double limit) {
-        return switch (this) {
-            case NONE -> 1;
-            case LIMITER -> within(limit) + Math.sqrt(Math.PI * limit) / 2 * Erfc.value(Math.sqrt(limit));
-            case BLANKER -> 1 - (1 + limit) * Math.exp(-limit);
-        };
+        return amplitude(limit, power(limit));
+    }
+
+    /** Returns the same where the mean power that it lets through is known. */
+    double amplitude(double limit, double power) {
+        return this == LIMITER ? power + Math.sqrt(Math.PI * limit) / 2 * Erfc.value(Math.sqrt(limit)) : power;
     }
 
     /** Returns the mean power of what it lets through, over that of what came. */

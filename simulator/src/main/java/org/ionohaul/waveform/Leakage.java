@@ -25,6 +25,11 @@ final class Leakage {
         }
     }
 
+    /** Returns how many sub-bands there are. */
+    int subBands() {
+        return shares.length;
+    }
+
     /** Returns the share of a sub-band's power that is heard at a distance of so many sub-bands. */
     private static double share(int distance, double lobes) {
         // Mean over both sub-bands: distances of v sub-bands between two points have the weight 1 - |v|.

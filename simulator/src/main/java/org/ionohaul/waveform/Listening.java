@@ -1,7 +1,6 @@
 package org.ionohaul.waveform;
 
 import java.util.Arrays;
-import org.ionohaul.channel.Decibels;
 import org.ionohaul.channel.NoiseBursts;
 import org.ionohaul.channel.Reception;
 
@@ -17,26 +16,15 @@ import org.ionohaul.channel.Reception;
  * Trees, Detection, Estimation, and Modulation Theory).
  */
 final class Listening {
-    private final FrontEnd frontEnd;
-    private final Emission emission;
-    private final double symbolSeconds;
+    private final WaveformPlan plan;
     private final NoiseBursts bursts = new NoiseBursts();
     private HeardInstant[] heard = {};
     private double[] quietNoise = {};
     private int instants;
 
-    private Listening(FrontEnd frontEnd, Emission emission, double symbolSeconds) {
-        this.frontEnd = frontEnd;
-        this.emission = emission;
-        this.symbolSeconds = symbolSeconds;
-    }
-
-    /** Returns the receiver of a burst. Of a frame whose loss was measured symbols are not known. */
-    static Listening of(BurstShape shape, Emission emission) {
-        double symbolSeconds = shape.frame() instanceof ModelledFrame modelled
-                ? modelled.coding().symbolSeconds()
-                : 0;
-        return new Listening(shape.frontEnd(), emission, symbolSeconds);
+    /** Prepares the receiver of a burst. */
+    Listening(WaveformPlan plan) {
+        this.plan = plan;
     }
 
     /** Listens to a stretch of time at so many instants, each in the middle of its share; to bursts all the time. */
@@ -60,11 +48,10 @@ final class Listening {
             heard = new HeardInstant[0];
         }
         if (heard.length < count) {
-            Leakage leakage = new Leakage(subBands, emission.bandwidthHz() / subBands, symbolSeconds);
-            double meanPower = Decibels.toRatio(-emission.crestFactorDb());
+            Leakage leakage = plan.leakage(subBands);
             HeardInstant[] more = Arrays.copyOf(heard, count);
             for (int i = heard.length; i < count; i++) {
-                more[i] = new HeardInstant(frontEnd, meanPower, symbolSeconds, leakage, subBands);
+                more[i] = new HeardInstant(plan, leakage, subBands);
             }
             heard = more;
         }

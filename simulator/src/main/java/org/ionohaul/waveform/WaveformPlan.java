@@ -1,5 +1,6 @@
 package org.ionohaul.waveform;
 
+import org.ionohaul.channel.Decibels;
 import org.jspecify.annotations.Nullable;
 
 /** All that is fixed about one kind of burst: worked out once, shared by all threads, each of which has a waveform of its own made. */
@@ -10,6 +11,7 @@ public final class WaveformPlan {
     private final FrameModel frameModel;
     private final boolean keepsLost;
     private volatile @Nullable Bars bars;
+    private volatile @Nullable Leakage leakage;
 
     WaveformPlan(BurstShape shape, Emission emission, FrameModel frameModel, boolean keepsLost) {
         this.shape = shape;
@@ -27,8 +29,26 @@ public final class WaveformPlan {
         return hearing;
     }
 
-    Listening listening() {
-        return Listening.of(shape, emission);
+    /** Returns the length of a symbol in seconds, zero if it is not known: of a frame whose loss was measured. */
+    double symbolSeconds() {
+        return shape.frame() instanceof ModelledFrame modelled
+                ? modelled.coding().symbolSeconds()
+                : 0;
+    }
+
+    /** Returns the signal's mean power over that of its peaks. */
+    double meanPower() {
+        return Decibels.toRatio(-emission.crestFactorDb());
+    }
+
+    /** Returns what carriers hear of interferers elsewhere in a band that is cut into so many parts: by its paths, mostly always the same. */
+    Leakage leakage(int subBands) {
+        Leakage known = leakage;
+        if (known == null || known.subBands() != subBands) {
+            known = new Leakage(subBands, emission.bandwidthHz() / subBands, symbolSeconds());
+            leakage = known;
+        }
+        return known;
     }
 
     FrameModel frameModel() {
