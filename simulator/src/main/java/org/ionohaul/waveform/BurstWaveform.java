@@ -23,7 +23,7 @@ final class BurstWaveform implements Waveform {
     /**
      * How far apart looks may be, in steady times: at a third of the reciprocal of the Doppler spread. Power fades with a Gaussian
      * spectrum, of which equal steps miss nothing once they are a few times shorter than its reciprocal; what is left is what
-     * happens at the ends of a stretch, so that short ones need looks more. With both, what data rates need differs by 0.03 dB rms from
+     * happens at the ends of a stretch, so that short ones need looks more. With both, what data rates need differs by 0.04 dB rms from
      * what it is with looks ten times as dense ({@code LooksTest}).
      */
     private static final double STEADY_TIMES = 8.0 / 3;
