@@ -110,8 +110,10 @@ final class RecordedWhatIfTest {
         return tab.eval("document.querySelector(\"" + selector + "\").innerText");
     }
 
+    /** Waits while the page is grey: a poll may bring what was typed before the page takes note of it, which greys it once more. */
     private static String firstCell(Tab tab, int setting) {
-        return tab.eval(FIRST_CELLS + "[" + setting + "]");
+        tab.await("(window.firstCells = " + FIRST_CELLS + ")[" + setting + "] !== undefined");
+        return tab.eval("window.firstCells[" + setting + "]");
     }
 
     /** Returns the chance in a cell of the grid, of 100. */
