@@ -63,8 +63,9 @@ final class Demodulator {
                 double fresh = waveform.evidence(reception, arrivalNanos, frame, burst.frames());
                 double gathered = waveform.combined(store.evidence(kept), fresh);
                 fate = waveform.fate(gathered, store.threshold(kept));
-                store.gather(kept, gathered);
-                if (fate != Fate.LOST) {
+                if (fate == Fate.LOST) {
+                    store.gather(kept, gathered);
+                } else {
                     store.forget(kept);
                 }
             }

@@ -3,7 +3,6 @@ package org.ionohaul.trial;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
-import org.ionohaul.channel.DerivedReception;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.waveform.Waveform;
 
@@ -107,21 +106,5 @@ public final class LossOnPath {
             }
         }
         return sum / skies.bursts();
-    }
-
-    /** A reception with a stronger signal. */
-    private record Raised(Reception original, double factor) implements DerivedReception {
-        @Override
-        public void powers(long atNanos, double[] signal, double[] disturbance) {
-            original.powers(atNanos, signal, disturbance);
-            for (int band = 0; band < signal.length; band++) {
-                signal[band] *= factor;
-            }
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return factor * original.meanSignal(atNanos);
-        }
     }
 }

@@ -39,7 +39,7 @@ final class HeardInstant {
     HeardInstant(WaveformPlan plan, Leakage leakage, int subBands) {
         this.frontEnd = plan.shape().frontEnd();
         this.limit = Decibels.toRatio(frontEnd.impulseLimitDb());
-        this.meanPower = plan.meanPower();
+        this.meanPower = plan.hearing().meanPower();
         this.symbolSeconds = plan.symbolSeconds();
         ImpulseDefence defence = frontEnd.impulseDefence();
         this.gain = through(limit) / defence.amplitude(limit);

@@ -1,6 +1,5 @@
 package org.ionohaul.waveform;
 
-import org.ionohaul.channel.Decibels;
 import org.jspecify.annotations.Nullable;
 
 /** All that is fixed about one kind of burst: worked out once, shared by all threads, each of which has a waveform of its own made. */
@@ -34,11 +33,6 @@ public final class WaveformPlan {
         return shape.frame() instanceof ModelledFrame modelled
                 ? modelled.coding().symbolSeconds()
                 : 0;
-    }
-
-    /** Returns the signal's mean power over that of its peaks. */
-    double meanPower() {
-        return Decibels.toRatio(-emission.crestFactorDb());
     }
 
     /** Returns what carriers hear of interferers elsewhere in a band that is cut into so many parts: by its paths, mostly always the same. */

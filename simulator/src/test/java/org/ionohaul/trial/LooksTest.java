@@ -101,20 +101,4 @@ final class LooksTest {
             return original.steadyNanos() / times;
         }
     }
-
-    /** The same reception of a stronger signal. */
-    private record Raised(Reception original, double factor) implements DerivedReception {
-        @Override
-        public void powers(long atNanos, double[] signal, double[] disturbance) {
-            original.powers(atNanos, signal, disturbance);
-            for (int band = 0; band < signal.length; band++) {
-                signal[band] *= factor;
-            }
-        }
-
-        @Override
-        public double meanSignal(long atNanos) {
-            return factor * original.meanSignal(atNanos);
-        }
-    }
 }
