@@ -53,8 +53,8 @@ import picocli.CommandLine.Spec;
                     + " label.hour, or are all combinations of lists, --set near.snr=\"6 dB | 9 dB | 12 dB\". All rows"
                     + " meet the same skies as far as their keys agree.",
             "",
-            "Writes a folder of results with grid.csv. Rows are kept as they are done: Ctrl-C or a power cut loses"
-                    + " seconds, --resume goes on.",
+            "Writes a folder of results with grid.csv. Rows are kept as they are done: Ctrl-C, kill -9 or a power"
+                    + " cut loses the rows at work and seconds; --resume goes on to the same table.",
             ""
         },
         mixinStandardHelpOptions = true)

@@ -80,6 +80,8 @@ final class UnfinishedRun implements Closeable {
     /** Says that the run is over: nothing of it is left to go on with. */
     void finish() throws NotWritten {
         try {
+            folder.deleteUnfinished();
+            folder.partial().deleteUnfinished();
             folder.partial().delete();
             journal.delete();
         } catch (IOException e) {

@@ -186,25 +186,41 @@ public final class ResultFolder {
         }
     }
 
+    /**
+     * Deletes what a death of the program left in the midst of writing here. Only while nothing else writes here.
+     *
+     * @throws IOException if the disk refuses
+     */
+    public void deleteUnfinished() throws IOException {
+        for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+            if (Files.isDirectory(scratch(attempt), LinkOption.NOFOLLOW_LINKS)) {
+                deleteResults(scratch(attempt));
+            }
+        }
+    }
+
     /** Returns the folder's absolute path. */
     public Path path() {
         return folder;
     }
 
     private Path newScratch() throws IOException {
-        Path parent = parent();
-        Files.createDirectories(parent);
+        Files.createDirectories(parent());
         // Not a temporary folder by the JDK's own method: that one is closed to other users, and so would be the
         // results.
         for (int attempt = 0; ; attempt++) {
             try {
-                return Files.createDirectory(parent.resolve("." + folder.getFileName() + ".writing-" + attempt));
+                return Files.createDirectory(scratch(attempt));
             } catch (FileAlreadyExistsException e) {
                 if (attempt == MOST_ATTEMPTS - 1) {
                     throw e;
                 }
             }
         }
+    }
+
+    private Path scratch(int attempt) {
+        return parent().resolve("." + folder.getFileName() + ".writing-" + attempt);
     }
 
     private Path parent() {

@@ -110,6 +110,17 @@ final class ResultFolderTest {
     }
 
     @Test
+    void whatADeathLeftIsDeletedWhenAskedForAndNothingElse() throws IOException {
+        for (String sibling : List.of(".b.writing-0", ".b.writing-1", ".c.writing-0")) {
+            Files.writeString(Files.createDirectory(parent.resolve(sibling)).resolve("sky.csv"), "half a f");
+        }
+        Files.writeString(parent.resolve(".b.writing-1/novel.txt"), "kept");
+        new ResultFolder(parent.resolve("b")).deleteUnfinished();
+        assertEquals(List.of(".b.writing-1", ".c.writing-0"), names(parent));
+        assertEquals(List.of("novel.txt"), names(parent.resolve(".b.writing-1")));
+    }
+
+    @Test
     void aResultThatWouldNotBeKnownLaterIsNotWritten() throws IOException {
         ResultFolder folder = new ResultFolder(parent.resolve("b"));
         assertThrows(IllegalArgumentException.class, () -> folder.write(List.of(new Text("new.csv", "1"))));
