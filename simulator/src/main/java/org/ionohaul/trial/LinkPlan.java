@@ -1,7 +1,9 @@
 package org.ionohaul.trial;
 
 import java.util.List;
+import java.util.function.Function;
 import org.ionohaul.channel.End;
+import org.ionohaul.channel.Reception;
 import org.ionohaul.link.ModeSpec;
 import org.ionohaul.link.Radio;
 import org.ionohaul.link.Signals;
@@ -11,6 +13,7 @@ import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.waveform.BurstShape;
 import org.ionohaul.waveform.Combining;
+import org.ionohaul.waveform.Waveform;
 import org.ionohaul.waveform.WaveformPlan;
 import org.ionohaul.waveform.Waveforms;
 
@@ -41,16 +44,22 @@ final class LinkPlan {
 
     /** Returns what both stations of a link work, with bursts of its own: they belong to one thread. */
     ModeSpec spec() {
-        return new ModeSpec(signals(), mode.arq(), mode.ratePolicy());
+        return spec(Waveforms::of);
     }
 
-    /** Returns the mode's bursts, made anew at each call: they have working memory, for one thread. */
-    private Signals signals() {
-        return new Signals(
-                dataRates.stream().map(Waveforms::of).toList(),
-                Waveforms.of(acknowledgement),
-                Waveforms.of(call),
-                Waveforms.of(control));
+    /** Returns the same with bursts that remember what they said of two receptions. */
+    ModeSpec remembering(Reception first, Reception second) {
+        return spec(it -> Waveforms.remembering(Waveforms.of(it), first, second));
+    }
+
+    /** Bursts are made anew at each call: they have working memory, for one thread. */
+    private ModeSpec spec(Function<WaveformPlan, Waveform> made) {
+        Signals signals = new Signals(
+                dataRates.stream().map(made).toList(),
+                made.apply(acknowledgement),
+                made.apply(call),
+                made.apply(control));
+        return new ModeSpec(signals, mode.arq(), mode.ratePolicy());
     }
 
     Timing timing(ModeSpec spec) {

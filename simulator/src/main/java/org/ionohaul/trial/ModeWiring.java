@@ -42,13 +42,29 @@ final class ModeWiring {
         this.rates = plan.timing(spec).designRates(BenchCurves.of(spec.signals()));
     }
 
+    /** Returns how both ends hear each other under a sky. */
+    ModeUnderSky under(Sky sky) {
+        return new ModeUnderSky(sky, plan.spec(), reception(sky, End.NEAR), reception(sky, End.FAR));
+    }
+
+    /** Returns the same for many sessions that have much in common: what becomes of a burst is worked out once for all of them. */
+    ModeUnderSky rememberingUnder(Sky sky) {
+        Reception atNear = reception(sky, End.NEAR);
+        Reception atFar = reception(sky, End.FAR);
+        return new ModeUnderSky(sky, plan.remembering(atNear, atFar), atNear, atFar);
+    }
+
+    private Reception reception(Sky sky, End receiver) {
+        return sky.reception(receiver, passband);
+    }
+
     /**
      * Returns the parts of a session.
      *
      * @param moment when it begins and which of the mode's sessions on this sky it is
      */
     SessionParts parts(
-            Sky sky,
+            ModeUnderSky under,
             TrialStreams streams,
             Transfer transfer,
             Direction direction,
@@ -60,13 +76,13 @@ final class ModeWiring {
                         transfer.files().stream().map(PayloadFile::bytes).toList())
                 .acceptingErrors(transfer.acceptsErrors());
         return new SessionParts(
-                new LinkParts(plan.spec(), plan.radio(End.NEAR), plan.radio(End.FAR), chances),
-                ether(sky, moment),
+                new LinkParts(under.spec(), plan.radio(End.NEAR), plan.radio(End.FAR), chances),
+                ether(under, moment),
                 () -> RatePolicies.of(
                         mode.ratePolicy(),
                         rates,
                         chances.policy(),
-                        () -> new OmniscientPolicy(yardstick(sky, direction, moment))),
+                        () -> new OmniscientPolicy(yardstick(under.sky(), direction, moment))),
                 mode.session(),
                 cargo,
                 patienceNanos(),
@@ -109,19 +125,23 @@ final class ModeWiring {
         return plan.spec();
     }
 
-    private PairEther ether(Sky sky, SessionMoment moment) {
+    private PairEther ether(ModeUnderSky under, SessionMoment moment) {
         return new PairEther(
-                moment.heard(sky.reception(End.NEAR, passband)),
-                moment.heard(sky.reception(End.FAR, passband)),
-                (end, fromNanos, untilNanos) -> sky.isOccupied(
-                        end, moment.startNanos() + fromNanos, moment.startNanos() + untilNanos, OCCUPIED_OVER_FLOOR_DB),
+                moment.heard(under.atNear()),
+                moment.heard(under.atFar()),
+                (end, fromNanos, untilNanos) -> under.sky()
+                        .isOccupied(
+                                end,
+                                moment.startNanos() + fromNanos,
+                                moment.startNanos() + untilNanos,
+                                OCCUPIED_OVER_FLOOR_DB),
                 scenario.propagationNanos());
     }
 
     /** Returns what each data rate would really bring to the receiver of the data. */
     Yardstick yardstick(Sky sky, Direction direction, SessionMoment moment) {
         ModeSpec spec = plan.spec();
-        Reception data = moment.heard(sky.reception(direction.receiver(), passband));
+        Reception data = moment.heard(reception(sky, direction.receiver()));
         return new Yardstick(plan.timing(spec), new ExpectedPayload(spec.signals(), data, spec.arq()));
     }
 

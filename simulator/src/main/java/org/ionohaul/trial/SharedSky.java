@@ -41,7 +41,12 @@ public final class SharedSky {
     public SessionResult run(Mode mode, long repeat, Transfer transfer, Direction direction, long startNanos) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         return new Session(wiring.parts(
-                        sky, streams, transfer, direction, SessionTrace.NONE, new SessionMoment(startNanos, repeat)))
+                        wiring.under(sky),
+                        streams,
+                        transfer,
+                        direction,
+                        SessionTrace.NONE,
+                        new SessionMoment(startNanos, repeat)))
                 .run(horizonNanos);
     }
 }

@@ -2,6 +2,7 @@ package org.ionohaul.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.channel.SkyConditions;
 import org.ionohaul.random.TrialStreams;
@@ -44,12 +45,22 @@ public final class Trials {
      */
     public List<SessionResult> run(long trial) {
         Sky sky = skies.sky(trial);
+        boolean hasMuchInCommon = scenario.transfers().size() > 1;
+        List<List<SessionResult>> byMode = wirings.stream()
+                .map(it -> sessions(it, hasMuchInCommon ? it.rememberingUnder(sky) : it.under(sky), trial))
+                .toList();
+        return IntStream.range(0, byMode.get(0).size())
+                .boxed()
+                .flatMap(session -> byMode.stream().map(it -> it.get(session)))
+                .toList();
+    }
+
+    /** Returns a mode's sessions with each transfer in each of its directions. */
+    private List<SessionResult> sessions(ModeWiring wiring, ModeUnderSky under, long trial) {
         List<SessionResult> results = new ArrayList<>();
         for (Transfer transfer : scenario.transfers()) {
             for (Direction direction : transfer.directions()) {
-                for (ModeWiring wiring : wirings) {
-                    results.add(session(wiring, sky, trial, transfer, direction, SessionTrace.NONE));
-                }
+                results.add(session(wiring, under, trial, transfer, direction, SessionTrace.NONE));
             }
         }
         return results;
@@ -64,7 +75,7 @@ public final class Trials {
      */
     public SessionResult run(Transfer transfer, Direction direction, Mode mode, long trial, SessionTrace trace) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
-        return session(wiring, skies.sky(trial), trial, transfer, direction, trace);
+        return session(wiring, wiring.under(skies.sky(trial)), trial, transfer, direction, trace);
     }
 
     /**
@@ -79,7 +90,8 @@ public final class Trials {
             Transfer transfer, Direction direction, Mode mode, SkyConditions conditions, TrialStreams chance) {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         Sky sky = new Sky(conditions, chance);
-        return new Session(wiring.parts(sky, chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
+        return new Session(wiring.parts(
+                        wiring.under(sky), chance, transfer, direction, SessionTrace.NONE, SessionMoment.FIRST))
                 .run(horizonNanos);
     }
 
@@ -94,7 +106,7 @@ public final class Trials {
         ModeWiring wiring = wirings.get(scenario.modes().indexOf(mode));
         Sky sky = skies.sky(trial);
         WrongRate watch = new WrongRate(wiring.yardstick(sky, direction, SessionMoment.FIRST));
-        session(wiring, sky, trial, transfer, direction, watch);
+        session(wiring, wiring.under(sky), trial, transfer, direction, watch);
         return watch.lostNanos();
     }
 
@@ -124,8 +136,13 @@ public final class Trials {
     }
 
     private SessionResult session(
-            ModeWiring wiring, Sky sky, long trial, Transfer transfer, Direction direction, SessionTrace trace) {
-        return new Session(wiring.parts(sky, skies.streams(trial), transfer, direction, trace, SessionMoment.FIRST))
+            ModeWiring wiring,
+            ModeUnderSky under,
+            long trial,
+            Transfer transfer,
+            Direction direction,
+            SessionTrace trace) {
+        return new Session(wiring.parts(under, skies.streams(trial), transfer, direction, trace, SessionMoment.FIRST))
                 .run(horizonNanos);
     }
 }

@@ -1,6 +1,7 @@
 package org.ionohaul.waveform;
 
 import java.util.function.DoubleUnaryOperator;
+import org.ionohaul.channel.Reception;
 
 /** Builds the waveform that a mode's numbers describe. */
 public final class Waveforms {
@@ -24,6 +25,14 @@ public final class Waveforms {
     /** Returns a waveform with working memory of its own, for one thread. */
     public static Waveform of(WaveformPlan plan) {
         return new BurstWaveform(plan);
+    }
+
+    /**
+     * Returns a waveform that answers as another one does, and remembers what that said of two receptions: for one thread, and for
+     * as long as what it keeps may stay.
+     */
+    public static Waveform remembering(Waveform original, Reception first, Reception second) {
+        return new RememberingWaveform(original, first, second);
     }
 
     /** Returns what is the same in all such waveforms, whoever works with them. */

@@ -340,7 +340,12 @@ final class PolicyComparisonTest {
             TrialStreams streams = new TrialStreams(scenario.seed(), trial);
             Sky sky = trials.skies().sky(trial);
             SessionParts parts = wiring.parts(
-                    sky, streams, scenario.transfers().get(0), Direction.UPLOAD, overseer, SessionMoment.FIRST);
+                    wiring.under(sky),
+                    streams,
+                    scenario.transfers().get(0),
+                    Direction.UPLOAD,
+                    overseer,
+                    SessionMoment.FIRST);
             overseer.yardstick =
                     Optional.of(new OmniscientPolicy(wiring.yardstick(sky, Direction.UPLOAD, SessionMoment.FIRST)));
             SessionResult result = new Session(parts).run(horizonNanos);

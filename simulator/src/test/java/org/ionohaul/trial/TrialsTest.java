@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.ionohaul.channel.End;
@@ -14,15 +15,20 @@ import org.ionohaul.channel.Passband;
 import org.ionohaul.channel.SinrMeter;
 import org.ionohaul.channel.Sky;
 import org.ionohaul.rate.RatePolicyRules;
+import org.ionohaul.scenario.Direction;
 import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
 import org.ionohaul.scenario.ScenarioReader;
+import org.ionohaul.scenario.Transfer;
 import org.ionohaul.session.DataRateUse;
 import org.ionohaul.session.Outcome;
 import org.ionohaul.session.SessionResult;
 import org.ionohaul.session.SessionTrace;
+import org.ionohaul.study.SizeTransfers;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 final class TrialsTest {
     private static final Path RIVER_WATCH = Path.of("..", "scenarios", "river-watch.toml");
@@ -62,6 +68,36 @@ final class TrialsTest {
         SessionResult watched = trials.run(
                 transfer, transfer.directions().get(0), scenario.modes().get(1), 2, new SessionTrace() {});
         assertEquals(told(List.of(trials.run(2).get(1))), told(List.of(watched)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "ax25-go-back-n",
+                "ax25-selective-reject",
+                "brisk-comb",
+                "burst-high-rate",
+                "burst-low-latency",
+                "m625-arq",
+                "patient-climber",
+                "serial-tone-arq",
+                "slow-whistle",
+                "steady-wagon"
+            })
+    void sessionsWithFilesOfManySizesAreWhatEachIsAlone(String mode) throws ScenarioProblems {
+        Scenario read = ScenarioReader.read(RIVER_WATCH, Map.of("modes", "[\"" + mode + "\"]"));
+        Scenario scenario = SizeTransfers.in(read, 100_000, read.horizonSeconds());
+        Trials trials = new Trials(scenario);
+        for (long trial = 0; trial < 2; trial++) {
+            Iterator<SessionResult> together = trials.run(trial).iterator();
+            for (Transfer transfer : scenario.transfers()) {
+                for (Direction direction : transfer.directions()) {
+                    SessionResult alone =
+                            trials.run(transfer, direction, scenario.modes().get(0), trial, SessionTrace.NONE);
+                    assertEquals(told(List.of(alone)), told(List.of(together.next())), transfer.name());
+                }
+            }
+        }
     }
 
     @Test
