@@ -60,7 +60,7 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
     private static LiveRun run(Map<String, String> setting, ScenarioOnPage scenario, LiveRuns all)
             throws ScenarioProblems {
         Optional<LiveRun> known = all.of(setting);
-        return known.isPresent() ? known.get() : all.keep(setting, new LiveRun(scenario.with(setting)));
+        return known.isPresent() ? known.get() : all.keep(setting, scenario.run(setting));
     }
 
     /** Beside its control, the key need not be said again. */
@@ -119,7 +119,8 @@ record Asked(Question question, List<LiveRun> runs, List<Remark> remarks) {
                 asked,
                 seen.stream()
                         .map(it -> new Glance(
-                                it.glance(), it.race(question.place()).chart("race-" + (index + 1), endSeconds)))
+                                it.glance(),
+                                it.race(question.place()).chart("race-" + (index + 1), endSeconds, it.order())))
                         .toList());
     }
 

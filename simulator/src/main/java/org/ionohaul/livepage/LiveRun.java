@@ -6,8 +6,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.report.AtAGlance;
 import org.ionohaul.report.ShownRace;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.Understood;
 import org.ionohaul.study.RowStore;
@@ -26,6 +28,7 @@ final class LiveRun {
     private static final int FIFTH = 5;
 
     private final Understood understood;
+    private final ModeOrder palette;
     private final RowStore rows = RowStore.nameless();
     private Optional<Trials> trials = Optional.empty();
     private volatile Optional<Seen> seen = Optional.empty();
@@ -37,14 +40,23 @@ final class LiveRun {
      *
      * @param result the trials
      * @param summary what they come to
+     * @param order the colours of its modes
      * @param glance the same in words
      * @param races pictures that were asked for
      */
     record Seen(
-            StudyResult result, StudySummary summary, AtAGlance glance, Rerun rerun, Map<Integer, ShownRace> races) {
-        static Seen of(StudyResult result, Rerun rerun) {
+            StudyResult result,
+            StudySummary summary,
+            ModeOrder order,
+            AtAGlance glance,
+            Rerun rerun,
+            Map<Integer, ShownRace> races) {
+        static Seen of(StudyResult result, ModeOrder palette, Rerun rerun) {
             StudySummary summary = StudySummary.of(result);
-            return new Seen(result, summary, AtAGlance.of(result, summary), rerun, new ConcurrentHashMap<>());
+            ModeOrder order = palette.among(
+                    result.scenario().modes().stream().map(Mode::title).toList());
+            return new Seen(
+                    result, summary, order, AtAGlance.of(result, summary, order), rerun, new ConcurrentHashMap<>());
         }
 
         /** Returns the race of a case; the trial in it is run again for that. */
@@ -53,8 +65,14 @@ final class LiveRun {
         }
     }
 
-    LiveRun(Understood understood) {
+    /**
+     * Prepares it.
+     *
+     * @param palette the colours of all modes that any setting may have
+     */
+    LiveRun(Understood understood, ModeOrder palette) {
         this.understood = understood;
+        this.palette = palette;
     }
 
     /** Returns what is simulated, and what is odd about it. */
@@ -96,7 +114,7 @@ final class LiveRun {
                     new StudyRunner(next, prepared::run, threads, (done, asked) -> {}, isCancelled).run(rows);
             if (result.trialsDone() > trialsDone()) {
                 Rerun rerun = seen.map(Seen::rerun).orElseGet(() -> Rerun.of(understood.scenario()));
-                seen = Optional.of(Seen.of(result, rerun));
+                seen = Optional.of(Seen.of(result, palette, rerun));
             }
             isOver = trialsDone() >= most();
         } catch (RuntimeException e) {

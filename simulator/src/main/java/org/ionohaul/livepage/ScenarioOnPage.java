@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.ionohaul.rendering.ModeOrder;
+import org.ionohaul.scenario.Mode;
 import org.ionohaul.scenario.Provenance;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.scenario.ScenarioProblems;
@@ -19,8 +22,10 @@ import org.ionohaul.scenario.Understood;
  * @param text what stood in it
  * @param scenario what that says
  * @param controls what can be changed in it
+ * @param palette the colours of its modes, as in its reports, and behind them those of others that can be chosen: unticking one
+ *     leaves each its own
  */
-record ScenarioOnPage(Path file, String text, Scenario scenario, Controls controls) {
+record ScenarioOnPage(Path file, String text, Scenario scenario, Controls controls, ModeOrder palette) {
     /**
      * Reads the file.
      *
@@ -30,14 +35,35 @@ record ScenarioOnPage(Path file, String text, Scenario scenario, Controls contro
     static ScenarioOnPage read(Path file) throws ScenarioProblems, IOException {
         Scenario scenario = ScenarioReader.read(file);
         String text = SourceFiles.DISK.text(file);
+        Path folder = file.resolveSibling("modes");
+        List<String> names = ScenarioReader.modeNames(folder);
         return new ScenarioOnPage(
                 file,
                 text,
                 scenario,
-                Controls.of(
-                        scenario,
-                        new ScenarioText(text, Map.of()),
-                        ScenarioReader.modeNames(file.resolveSibling("modes"))));
+                Controls.of(scenario, new ScenarioText(text, Map.of()), names),
+                new ModeOrder(scenario.modes().stream().map(Mode::title).toList())
+                        .with(names.stream()
+                                .flatMap(it -> title(folder.resolve(it + ".toml")))
+                                .toList()));
+    }
+
+    /** A mode that is wrong can't be chosen and needs no colour. */
+    private static Stream<String> title(Path mode) {
+        try {
+            return Stream.of(ScenarioReader.readMode(mode).title());
+        } catch (ScenarioProblems e) {
+            return Stream.empty();
+        }
+    }
+
+    /**
+     * Returns the run of a setting, with no trial done.
+     *
+     * @throws ScenarioProblems if it can't be simulated
+     */
+    LiveRun run(Map<String, String> setting) throws ScenarioProblems {
+        return new LiveRun(with(setting), palette);
     }
 
     /** Returns the scenario with a setting's changes. */

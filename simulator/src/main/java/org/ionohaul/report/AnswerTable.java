@@ -81,6 +81,14 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
     }
 
     static AnswerTable of(StudyResult result, StudySummary summary) {
+        return of(
+                result,
+                summary,
+                new ModeOrder(
+                        result.scenario().modes().stream().map(Mode::title).toList()));
+    }
+
+    static AnswerTable of(StudyResult result, StudySummary summary, ModeOrder order) {
         Scenario scenario = result.scenario();
         List<Block> blocks = new ArrayList<>();
         int number = 1;
@@ -88,8 +96,7 @@ public record AnswerTable(ModeOrder order, List<Block> blocks) {
             blocks.add(block(scenario, rows, number, result.trialsDone()));
             number += rows.size();
         }
-        return new AnswerTable(
-                new ModeOrder(scenario.modes().stream().map(Mode::title).toList()), blocks);
+        return new AnswerTable(order, blocks);
     }
 
     private static Block block(Scenario scenario, List<CaseAnswer> rows, int number, int trials) {

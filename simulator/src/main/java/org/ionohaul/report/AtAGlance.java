@@ -2,6 +2,7 @@ package org.ionohaul.report;
 
 import java.util.List;
 import org.ionohaul.analysis.StudySummary;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.study.StudyResult;
 
 /**
@@ -21,10 +22,11 @@ public record AtAGlance(AnswerTable answers, List<String> sentences) {
      *
      * @param result the study, with at least one trial done
      * @param summary what its trials come to
+     * @param order the colours of its modes
      */
-    public static AtAGlance of(StudyResult result, StudySummary summary) {
+    public static AtAGlance of(StudyResult result, StudySummary summary, ModeOrder order) {
         return new AtAGlance(
-                AnswerTable.of(result, summary),
+                AnswerTable.of(result, summary, order),
                 summary.cases().stream()
                         .map(it -> AnswerWords.sentence(result.scenario(), it))
                         .toList());

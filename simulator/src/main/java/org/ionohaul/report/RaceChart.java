@@ -17,6 +17,7 @@ import org.ionohaul.channel.WatchSummary;
 import org.ionohaul.picture.Picture;
 import org.ionohaul.rendering.Cell;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.SizeText;
 import org.ionohaul.rendering.Table;
 import org.ionohaul.rendering.TimeAxis;
@@ -32,11 +33,20 @@ import org.ionohaul.trial.SkyView;
  * @param whole what is to be received, in words
  * @param unit in what bytes are counted
  * @param end what is to be received, in that unit
+ * @param order the colours of its modes
  * @param modes a line a mode
  * @param heading what the panel below shows
  * @param sky what a meter shows
  */
-record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line> modes, String heading, Meter sky)
+record RaceChart(
+        TimeAxis axis,
+        String whole,
+        String unit,
+        double end,
+        ModeOrder order,
+        List<Line> modes,
+        String heading,
+        Meter sky)
         implements Picture {
     /** On a whole screen, to be seen from the last row. */
     static final int WIDE = 1040;
@@ -163,11 +173,17 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
 
     /** Returns the picture of a case's race, on the axis that suits it. */
     static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race) {
-        return chart(id, scenario, summary, race, CaseScale.ofRace(summary, race));
+        return chart(
+                id,
+                scenario,
+                summary,
+                race,
+                CaseScale.ofRace(summary, race),
+                new ModeOrder(race.lanes().stream().map(it -> it.mode().title()).toList()));
     }
 
-    /** Returns the picture of a case's race on an axis that is given. */
-    static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race, TimeScale scale) {
+    /** Returns the picture of a case's race on an axis and in colours that are given. */
+    static Chart chart(String id, Scenario scenario, CaseSummary summary, Race race, TimeScale scale, ModeOrder order) {
         long bytes = race.transfer().totalBytes();
         boolean isKilo = bytes >= 2 * KILO;
         double unit = isKilo ? KILO : 1;
@@ -184,6 +200,7 @@ record RaceChart(TimeAxis axis, String whole, String unit, double end, List<Line
                         SizeText.size(bytes),
                         isKilo ? "kB" : "bytes",
                         bytes / unit,
+                        order,
                         race.lanes().stream()
                                 .map(it -> Line.of(it, scale, unit))
                                 .toList(),

@@ -30,7 +30,7 @@ final class RaceDrawing {
 
     RaceDrawing(RaceChart race, int width) {
         this.race = race;
-        this.order = new ModeOrder(race.modes().stream().map(Line::mode).toList());
+        this.order = race.order();
         this.isWide = width > RaceChart.WIDE / 2;
         this.svg = new Svg(width, isWide ? 17 : 13);
     }

@@ -5,6 +5,7 @@ import org.ionohaul.analysis.Race;
 import org.ionohaul.analysis.Rerun;
 import org.ionohaul.analysis.StudySummary;
 import org.ionohaul.rendering.Chart;
+import org.ionohaul.rendering.ModeOrder;
 import org.ionohaul.rendering.TimeScale;
 import org.ionohaul.scenario.Scenario;
 import org.ionohaul.study.StudyResult;
@@ -51,8 +52,9 @@ public record ShownRace(Scenario scenario, CaseSummary summary, Race race) {
      *
      * @param id a name unique on the page
      * @param endSeconds where the axis of time ends, above 0
+     * @param order the colours of its modes
      */
-    public Chart chart(String id, double endSeconds) {
-        return RaceChart.chart(id, scenario, summary, race, new TimeScale(endSeconds));
+    public Chart chart(String id, double endSeconds, ModeOrder order) {
+        return RaceChart.chart(id, scenario, summary, race, new TimeScale(endSeconds), order);
     }
 }

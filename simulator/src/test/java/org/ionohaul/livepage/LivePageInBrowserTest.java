@@ -214,6 +214,37 @@ final class LivePageInBrowserTest {
         assertEquals("?modes=%5B%22patient-climber%22%5D&case=2", tab.eval("location.search"));
     }
 
+    /** In the alphabet, what is unticked comes before what stays; what is ticked then lies in the folder alone. */
+    @Test
+    void aModeKeepsItsColourWhicheverOthersAreTicked() throws IOException, InterruptedException, ScenarioProblems {
+        Files.copy(
+                Path.of("../scenarios/modes/brisk-comb.toml"),
+                folder.resolve("scenarios").resolve("modes").resolve("brisk-comb.toml"));
+        pages.add(LivePage.serve(folder.resolve("scenarios").resolve("small-watch.toml"), 0, 2));
+        Tab tab = found.orElseThrow().tab(1280, 900);
+        tab.open(pages.get(1).address());
+        tab.await(ALL_IN.formatted(1));
+        assertEquals(List.of("Patient climber m0 d0", "Steady wagon m1 d1"), colours(tab));
+        tab.click("[value='patient-climber']");
+        tab.await("document.querySelector('.changes')?.innerText.includes('modes = [\"steady-wagon\"]')");
+        tab.await(ALL_IN.formatted(1));
+        assertEquals(List.of("Steady wagon m1 d1"), colours(tab));
+        String named = "Array.from(document.querySelectorAll('.sides .grid .mode-name'), it => it.className)";
+        assertEquals("mode-name m1 d1", tab.eval("[...new Set(" + named + ")].join(';')"));
+        tab.click("[value='brisk-comb']");
+        tab.await("document.querySelector('.changes')?.innerText.includes('brisk-comb')");
+        tab.await(ALL_IN.formatted(1));
+        assertEquals(List.of("Brisk comb m2 d2", "Steady wagon m1 d1"), colours(tab));
+    }
+
+    /** Returns the modes of the race's legend, each with its colour and its pattern. */
+    private static List<String> colours(Tab tab) {
+        String keys = "document.querySelector('.sides .picture svg').querySelectorAll('.key.line')";
+        return List.of(tab.eval("Array.from(" + keys + ", it => it.nextElementSibling.textContent"
+                        + " + it.getAttribute('class').replace('key line', '')).join(';')")
+                .split(";"));
+    }
+
     @Test
     void whatIsSavedIsAScenarioFile() throws IOException, InterruptedException, ScenarioProblems {
         Tab tab = opened("?far.snr=12+dB");

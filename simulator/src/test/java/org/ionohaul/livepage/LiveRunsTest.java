@@ -40,7 +40,7 @@ final class LiveRunsTest {
 
     private LiveRun run(String snr) throws ScenarioProblems {
         Map<String, String> setting = Map.of("far.snr", snr);
-        return runs.keep(setting, new LiveRun(scenarios.get(0).with(setting)));
+        return runs.keep(setting, scenarios.get(0).run(setting));
     }
 
     @Test
