@@ -61,7 +61,7 @@ final class RunsTables {
                                                 Cell.of(words.order(it.design().order()))),
                                         verdicts(it.by(Rule.PAIRED)),
                                         verdicts(it.by(Rule.UNPAIRED)),
-                                        Stream.of(Cell.of(TimeText.compact(it.eveningSeconds()))))
+                                        Stream.of(Cell.of(TimeText.length(it.eveningSeconds()))))
                                 .flatMap(cell -> cell)
                                 .toList())
                         .toList());
@@ -113,8 +113,8 @@ final class RunsTables {
                 plan.way() == Plan.Way.STOPPING
                         ? new Cell(decimal(plan.meanRunsEach()), "at most " + plan.runsEach())
                         : Cell.of(Integer.toString(plan.runsEach())),
-                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.compact(plan.eveningSeconds())),
-                Cell.of(TimeText.compact(plan.airSeconds())),
+                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.length(plan.eveningSeconds())),
+                Cell.of(TimeText.length(plan.airSeconds())),
                 Cells.chance(plan.right()),
                 Cell.of(percent(plan.falseAlarm().value())));
     }
