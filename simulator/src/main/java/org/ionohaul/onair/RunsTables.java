@@ -13,6 +13,7 @@ import org.ionohaul.rendering.TimeText;
 
 /** What is found of runs on the air, as tables. */
 final class RunsTables {
+    private static final int MINUTE = 60;
     private static final Cell NONE = Cell.of("-");
 
     private final RunAnswer answer;
@@ -113,7 +114,9 @@ final class RunsTables {
                 plan.way() == Plan.Way.STOPPING
                         ? new Cell(decimal(plan.meanRunsEach()), "at most " + plan.runsEach())
                         : Cell.of(Integer.toString(plan.runsEach())),
-                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.length(plan.eveningSeconds())),
+                new Cell(
+                        Integer.toString(plan.evenings()),
+                        "of " + TimeText.length(MINUTE * Math.ceil(plan.eveningSeconds() / MINUTE))),
                 Cell.of(TimeText.length(plan.airSeconds())),
                 Cells.chance(plan.right()),
                 Cell.of(percent(plan.falseAlarm().value())));
