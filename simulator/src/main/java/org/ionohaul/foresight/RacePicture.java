@@ -108,7 +108,7 @@ public record RacePicture(Race race, List<Span> spans) implements Picture {
     }
 
     private String heldAt(double seconds) {
-        return "After " + TimeText.compact(seconds) + "\n"
+        return "After " + TimeText.length(seconds) + "\n"
                 + IntStream.range(0, race.runs().size())
                         .mapToObj(it -> name(it) + ": " + SizeText.size(heldBytes(it, seconds)))
                         .collect(Collectors.joining("\n"));
@@ -124,7 +124,7 @@ public record RacePicture(Race race, List<Span> spans) implements Picture {
     }
 
     private String through(int mode) {
-        return name(mode) + ": through after " + TimeText.compact(race.seconds(mode));
+        return name(mode) + ": through after " + TimeText.length(race.seconds(mode));
     }
 
     /** What is held rises whenever an over is through. */

@@ -20,7 +20,7 @@ public record RaceText(Race race, int width) {
     private static final int MOST_CELLS = 50;
 
     /** Characters of a line beside its bar. */
-    private static final int BESIDE_BAR = 36;
+    private static final int BESIDE_BAR = 39;
 
     private static final double[] ROUND_SECONDS = {5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200};
 
@@ -47,7 +47,7 @@ public record RaceText(Race race, int width) {
     /** Modes go by their numbers here, so that a line fits a narrow terminal. */
     private List<String> step(double seconds, double before) {
         return IntStream.range(0, race.runs().size())
-                .mapToObj(it -> String.format(Locale.ROOT, "%8s  %d ", it == 0 ? TimeText.compact(seconds) : "", it + 1)
+                .mapToObj(it -> String.format(Locale.ROOT, "%11s  %d ", it == 0 ? TimeText.length(seconds) : "", it + 1)
                         + bar(it, seconds)
                         + news(it, before, seconds))
                 .toList();

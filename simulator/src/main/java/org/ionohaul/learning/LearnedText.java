@@ -227,10 +227,10 @@ public final class LearnedText {
     private static Cell median(Estimate seconds) {
         return new Cell(
                 time(seconds.value()),
-                Stream.of(seconds.low(), seconds.high()).map(LearnedText::time).collect(Collectors.joining("-")));
+                Stream.of(seconds.low(), seconds.high()).map(LearnedText::time).collect(Collectors.joining(" to ")));
     }
 
     static String time(double seconds) {
-        return Double.isInfinite(seconds) ? "never" : TimeText.compact(Math.max(0, seconds));
+        return Double.isInfinite(seconds) ? "never" : TimeText.length(Math.max(0, seconds));
     }
 }

@@ -168,7 +168,7 @@ public final class NextText {
     private List<Cell> row(Worth worth) {
         return List.of(
                 title(worth),
-                Cell.of(TimeText.compact(worth.airSeconds())),
+                Cell.of(TimeText.length(worth.airSeconds())),
                 cell(worth.fewerWrong()),
                 cell(worth.fewerWrongPerMinute()),
                 Cell.of(OddsText.percent(worth.changedShare())),

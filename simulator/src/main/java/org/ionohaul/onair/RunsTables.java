@@ -13,6 +13,7 @@ import org.ionohaul.rendering.TimeText;
 
 /** What is found of runs on the air, as tables. */
 final class RunsTables {
+    private static final int MINUTE = 60;
     private static final Cell NONE = Cell.of("-");
 
     private final RunAnswer answer;
@@ -61,7 +62,7 @@ final class RunsTables {
                                                 Cell.of(words.order(it.design().order()))),
                                         verdicts(it.by(Rule.PAIRED)),
                                         verdicts(it.by(Rule.UNPAIRED)),
-                                        Stream.of(Cell.of(TimeText.compact(it.eveningSeconds()))))
+                                        Stream.of(Cell.of(TimeText.length(it.eveningSeconds()))))
                                 .flatMap(cell -> cell)
                                 .toList())
                         .toList());
@@ -113,8 +114,10 @@ final class RunsTables {
                 plan.way() == Plan.Way.STOPPING
                         ? new Cell(decimal(plan.meanRunsEach()), "at most " + plan.runsEach())
                         : Cell.of(Integer.toString(plan.runsEach())),
-                new Cell(Integer.toString(plan.evenings()), "of " + TimeText.compact(plan.eveningSeconds())),
-                Cell.of(TimeText.compact(plan.airSeconds())),
+                new Cell(
+                        Integer.toString(plan.evenings()),
+                        "of " + TimeText.length(MINUTE * Math.ceil(plan.eveningSeconds() / MINUTE))),
+                Cell.of(TimeText.length(plan.airSeconds())),
                 Cells.chance(plan.right()),
                 Cell.of(percent(plan.falseAlarm().value())));
     }

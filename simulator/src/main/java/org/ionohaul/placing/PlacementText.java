@@ -165,7 +165,7 @@ public final class PlacementText {
                 new Cell(rank(placed.rank()), ""),
                 new Cell(
                         time(placed.middleSeconds()),
-                        time(placed.tenthSeconds()) + " - " + time(placed.ninthSeconds())),
+                        time(placed.tenthSeconds()) + " to " + time(placed.ninthSeconds())),
                 Cell.of(OddsText.percent(placed.deliveredShare())));
     }
 
@@ -222,11 +222,11 @@ public final class PlacementText {
     }
 
     private static String clock(NotedTime time) {
-        return TimeText.compact(time.seconds());
+        return TimeText.length(time.seconds());
     }
 
     private static String time(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "never";
+        return Double.isFinite(seconds) ? TimeText.length(seconds) : "never";
     }
 
     static String rank(RankSpan rank) {

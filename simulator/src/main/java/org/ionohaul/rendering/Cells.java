@@ -16,7 +16,7 @@ public final class Cells {
     /** Returns a time in seconds as tables write it. */
     public static Cell time(Estimate seconds) {
         return new Cell(
-                Double.isFinite(seconds.value()) ? TimeText.compact(seconds.value()) : NOT_REACHED, timeRange(seconds));
+                Double.isFinite(seconds.value()) ? TimeText.length(seconds.value()) : NOT_REACHED, timeRange(seconds));
     }
 
     /** Returns a pace as a grouped number. */
@@ -35,12 +35,9 @@ public final class Cells {
         if (Double.isInfinite(seconds.low())) {
             return "";
         }
-        String low = TimeText.compact(seconds.low());
-        if (Double.isInfinite(seconds.high())) {
-            return "over " + low;
-        }
-        String high = TimeText.compact(seconds.high());
-        return range(low, high);
+        return Double.isInfinite(seconds.high())
+                ? "over " + TimeText.length(seconds.low())
+                : TimeText.range(seconds.low(), seconds.high());
     }
 
     /** Nothing where both ends are written alike. */

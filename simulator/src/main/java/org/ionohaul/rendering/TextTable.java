@@ -2,25 +2,46 @@ package org.ionohaul.rendering;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * A table on a terminal: columns as wide as they must be, names to the left, figures to the right, small print on a line
- * of its own. Columns that do not fit beside the others come in a further block below.
+ * of its own, or of two where a range with the unit at both ends would not fit otherwise. Columns that do not fit beside the
+ * others come in a further block below.
  */
 public final class TextTable {
     private static final String GAP = "  ";
 
+    /** Where a range is broken: {@code 9 min 41 s to 10 min 5 s}, not {@code 6.9 to 17.1 dB}. */
+    private static final Pattern BETWEEN_LENGTHS = Pattern.compile("(?<=\\p{Alpha}) (?=to )");
+
     private final Table table;
+    private final boolean isBroken;
 
     /** Prepares a table for a terminal. */
     public TextTable(Table table) {
+        this(table, false);
+    }
+
+    private TextTable(Table table, boolean isBroken) {
         this.table = table;
+        this.isBroken = isBroken;
     }
 
     /** Returns the lines, none longer than asked unless a single column is. */
     public List<String> lines(int mostCharacters) {
+        return isBroken
+                        || width(IntStream.range(1, table.heads().size())
+                                        .boxed()
+                                        .toList())
+                                <= mostCharacters
+                ? blocks(mostCharacters)
+                : new TextTable(table, true).blocks(mostCharacters);
+    }
+
+    private List<String> blocks(int mostCharacters) {
         List<String> lines = new ArrayList<>();
         List<Integer> block = new ArrayList<>();
         int used = width(0);
@@ -43,19 +64,27 @@ public final class TextTable {
             lines.add("");
         }
         addRow(lines, table.heads(), columns);
-        int width = GAP.length()
-                + width(0)
-                + columns.stream().mapToInt(it -> GAP.length() + width(it)).sum();
-        lines.add(GAP + "-".repeat(width - GAP.length()));
+        lines.add(GAP + "-".repeat(width(columns) - GAP.length()));
         table.rows().forEach(row -> addRow(lines, row, columns));
     }
 
     private void addRow(List<String> lines, List<Cell> row, List<Integer> columns) {
         lines.add(line(row.stream().map(Cell::text).toList(), columns));
-        List<String> details = row.stream().map(Cell::detail).toList();
-        if (columns.stream().anyMatch(it -> !details.get(it).isEmpty())) {
-            lines.add(line(details, columns));
+        List<List<String>> details = row.stream().map(this::details).toList();
+        int most = columns.stream().mapToInt(it -> details.get(it).size()).max().orElse(0);
+        for (int i = 0; i < Math.max(most, details.get(0).size()); i++) {
+            int at = i;
+            lines.add(line(
+                    details.stream().map(it -> at < it.size() ? it.get(at) : "").toList(), columns));
         }
+    }
+
+    /** Returns the lines of a cell's small print. */
+    private List<String> details(Cell cell) {
+        if (cell.detail().isEmpty()) {
+            return List.of();
+        }
+        return isBroken ? List.of(BETWEEN_LENGTHS.split(cell.detail())) : List.of(cell.detail());
     }
 
     private String line(List<String> cells, List<Integer> columns) {
@@ -70,11 +99,17 @@ public final class TextTable {
         return " ".repeat(width(column) - cells.get(column).length());
     }
 
+    private int width(List<Integer> columns) {
+        return GAP.length()
+                + width(0)
+                + columns.stream().mapToInt(it -> GAP.length() + width(it)).sum();
+    }
+
     private int width(int column) {
         return Stream.concat(Stream.of(table.heads()), table.rows().stream())
                 .map(row -> row.get(column))
-                .flatMapToInt(
-                        cell -> IntStream.of(cell.text().length(), cell.detail().length()))
+                .flatMap(cell -> Stream.concat(Stream.of(cell.text()), details(cell).stream()))
+                .mapToInt(String::length)
                 .max()
                 .orElse(0);
     }

@@ -1,7 +1,5 @@
 package org.ionohaul.rendering;
 
-import java.util.Locale;
-
 /**
  * Words for lengths of time.
  *
@@ -18,39 +16,28 @@ public final class TimeText {
     private TimeText() {}
 
     /**
-     * Returns a length as tables have room for it, such as {@code 42s}, {@code 4m20s} or {@code 1h04m20s}, rounded to the nearest
-     * second.
-     *
-     * @param seconds zero or more, finite
-     */
-    public static String compact(double seconds) {
-        long whole = Math.round(requireLength(seconds));
-        if (whole < MINUTE) {
-            return whole + "s";
-        }
-        return whole < HOUR
-                ? String.format(Locale.ROOT, "%dm%02ds", whole / MINUTE, whole % MINUTE)
-                : String.format(Locale.ROOT, "%dh%02dm%02ds", whole / HOUR, whole % HOUR / MINUTE, whole % MINUTE);
-    }
-
-    /**
-     * Returns a difference of such lengths, such as {@code 4m20s} or {@code -12s}.
+     * Returns a difference of lengths, such as {@code 4 min 20 s} or {@code -12 s}.
      *
      * @param seconds finite
      */
     public static String signed(double seconds) {
-        return (seconds < 0 && Math.round(-seconds) > 0 ? "-" : "") + compact(Math.abs(seconds));
+        return (seconds < 0 && Math.round(-seconds) > 0 ? "-" : "") + length(Math.abs(seconds));
     }
 
     /**
-     * Returns a range of differences in brackets, with a space before, such as {@code  (-12s to 4m20s)}; empty if an end is open or
-     * both are written alike.
+     * Returns a range of differences, such as {@code -12 s to 4 min 20 s}; empty if an end is open or both are written alike.
      */
     public static String range(double low, double high) {
         if (!Double.isFinite(low) || !Double.isFinite(high) || signed(low).equals(signed(high))) {
             return "";
         }
-        return " (" + signed(low) + " to " + signed(high) + ")";
+        return signed(low) + " to " + signed(high);
+    }
+
+    /** Returns such a range in brackets, with a space before; empty if it is. */
+    public static String inBrackets(double low, double high) {
+        String range = range(low, high);
+        return range.isEmpty() ? "" : " (" + range + ")";
     }
 
     /**

@@ -153,7 +153,7 @@ final class CaseCharts {
                 TimeText.length(mode.meanElapsedSeconds()),
                 mode.causes().stream().map(it -> it.meanSeconds() / longest).toList(),
                 mode.causes().stream()
-                        .map(it -> TimeText.compact(it.meanSeconds()))
+                        .map(it -> TimeText.length(it.meanSeconds()))
                         .toList());
     }
 

@@ -138,7 +138,7 @@ final class CaseTables {
                 .forEach(heads::add);
         heads.add(Cell.of("whole session"));
         return new Table(
-                "Where the time goes: mean of all trials, minutes and seconds",
+                "Where the time goes: mean of all trials",
                 heads,
                 modes.stream().map(CaseTables::causeRow).toList());
     }
@@ -147,8 +147,8 @@ final class CaseTables {
         return prepended(
                 name(mode),
                 Stream.concat(
-                        mode.causes().stream().map(it -> Cell.of(TimeText.compact(it.meanSeconds()))),
-                        Stream.of(Cell.of(TimeText.compact(mode.meanElapsedSeconds())))));
+                        mode.causes().stream().map(it -> Cell.of(TimeText.length(it.meanSeconds()))),
+                        Stream.of(Cell.of(TimeText.length(mode.meanElapsedSeconds())))));
     }
 
     /** Returns how much each data rate is used; data rates that a mode has not are left blank. */

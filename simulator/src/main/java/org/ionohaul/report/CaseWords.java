@@ -237,7 +237,7 @@ final class CaseWords {
             return "";
         }
         int neither = pair.neither().hits();
-        return " Its median lead is " + TimeText.signed(lead.value()) + TimeText.range(lead.low(), lead.high())
+        return " Its median lead is " + TimeText.signed(lead.value()) + TimeText.inBrackets(lead.low(), lead.high())
                 + (neither == 0
                         ? "."
                         : "; left out " + (neither == 1 ? "is" : "are") + " the " + SizeText.grouped(neither)

@@ -72,7 +72,7 @@ record CompletionChart(TimeAxis axis, List<Double> at, List<String> clock, List<
         return new CompletionChart(
                 TimeAxis.of(scale, deadlinesSeconds),
                 instantsSeconds.stream().map(scale::inUnit).toList(),
-                instantsSeconds.stream().map(TimeText::compact).toList(),
+                instantsSeconds.stream().map(TimeText::length).toList(),
                 modes.stream()
                         .map(it -> Line.of(CompletionCurve.of(it, instantsSeconds)))
                         .toList());

@@ -97,7 +97,7 @@ final class DifferenceWords {
     }
 
     private static String range(Estimate lead, boolean isFirstAhead) {
-        return TimeText.range(isFirstAhead ? lead.low() : -lead.high(), isFirstAhead ? lead.high() : -lead.low());
+        return TimeText.inBrackets(isFirstAhead ? lead.low() : -lead.high(), isFirstAhead ? lead.high() : -lead.low());
     }
 
     private static String neither(Fifth fifth) {

@@ -170,7 +170,7 @@ final class SizeTables {
     }
 
     private static String timeOrDash(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "-";
+        return Double.isFinite(seconds) ? TimeText.length(seconds) : "-";
     }
 
     private static String size(double bytes) {

@@ -205,7 +205,7 @@ public record ModeSheet(ModeCard card) implements ResultFolder.Text {
     }
 
     private static String clock(double seconds) {
-        return Double.isInfinite(seconds) ? "not in a day" : TimeText.compact(seconds);
+        return Double.isInfinite(seconds) ? "not in a day" : TimeText.length(seconds);
     }
 
     private static String seconds(double seconds) {

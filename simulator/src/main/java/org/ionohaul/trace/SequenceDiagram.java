@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.ionohaul.channel.End;
 import org.ionohaul.picture.Lettering;
@@ -108,14 +109,13 @@ record SequenceDiagram(TraceStory story, long fromNanos, long untilNanos) implem
             this.story = part.story();
             this.folds = part.folds();
             this.svg = new Svg(width, isWide ? 15 : 13);
-            String longest = TimeText.compact(story.result().endedNanos() * 1e-9);
-            this.bytesLeft = Math.max(3.4 * svg.size(), Lettering.width(longest, svg.smallSize()) + 8);
+            this.top = 5 * svg.lineHeight();
+            this.clock = clock(story, top);
+            this.bytesLeft = Math.max(3.4 * svg.size(), widestTick() + 8);
             this.bytesRight = bytesLeft + (isWide ? 130 : 40);
             this.near = bytesRight + (isWide ? 60 : 14);
             this.far = near + (isWide ? 330 : 90);
             this.notes = far + 12;
-            this.top = 5 * svg.lineHeight();
-            this.clock = clock(story, top);
             this.bottom = at(part.untilNanos());
         }
 
@@ -163,8 +163,20 @@ record SequenceDiagram(TraceStory story, long fromNanos, long untilNanos) implem
             }
         }
 
+        private int stepSeconds() {
+            return clock.perSecond() > 4 ? 10 : 60;
+        }
+
+        /** Of all parts, so that they are drawn alike. */
+        private double widestTick() {
+            return IntStream.rangeClosed(0, (int) (story.result().endedNanos() * 1e-9 / stepSeconds()))
+                    .mapToDouble(it -> Lettering.width(TimeText.length(it * stepSeconds()), svg.smallSize()))
+                    .max()
+                    .orElse(0);
+        }
+
         private void ticks() {
-            long step = (clock.perSecond() > 4 ? 10 : 60) * 1_000_000_000L;
+            long step = stepSeconds() * 1_000_000_000L;
             double free = 0;
             for (long at = (part.fromNanos() + step - 1) / step * step; at <= part.untilNanos(); at += step) {
                 double y = at(at);
@@ -176,7 +188,7 @@ record SequenceDiagram(TraceStory story, long fromNanos, long untilNanos) implem
                             bytesLeft - 4,
                             y + 0.35 * svg.smallSize(),
                             svg.smallSize(),
-                            TimeText.compact(at * 1e-9));
+                            TimeText.length(at * 1e-9));
                     free = y + svg.lineHeight();
                 }
             }

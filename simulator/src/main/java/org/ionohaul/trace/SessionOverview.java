@@ -124,8 +124,8 @@ record SessionOverview(TraceStory story) implements Picture {
                             wide,
                             share * SHARES_HEIGHT,
                             CauseLegend.of(cause).name() + ", " + OddsText.percent(share) + " of "
-                                    + TimeText.compact(from(stretch) * 1e-9) + " to "
-                                    + TimeText.compact(from(stretch + 1) * 1e-9));
+                                    + TimeText.length(from(stretch) * 1e-9) + " to "
+                                    + TimeText.length(from(stretch + 1) * 1e-9));
                 }
             }
         }

@@ -31,8 +31,8 @@ public final class StoryPage {
             boolean isFirst = part.fromNanos() == 0;
             charts.add(new Chart(
                     "sequence-" + charts.size(),
-                    "Burst by burst, " + TimeText.compact(part.fromNanos() * 1e-9) + " to "
-                            + TimeText.compact(part.untilNanos() * 1e-9),
+                    "Burst by burst, " + TimeText.length(part.fromNanos() * 1e-9) + " to "
+                            + TimeText.length(part.untilNanos() * 1e-9),
                     isFirst ? reading(folded) : "",
                     "Every burst between " + story.scenario().near().name() + " and "
                             + story.scenario().far().name() + " from then to then, of "

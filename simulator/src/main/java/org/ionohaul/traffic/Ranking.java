@@ -81,7 +81,7 @@ record Ranking(List<NetPoint> points) {
                 : "within " + TimeText.length(seconds.value())
                         + (Double.isInfinite(seconds.high())
                                 ? ""
-                                : " (" + TimeText.compact(seconds.low()) + "-" + TimeText.compact(seconds.high())
+                                : " (" + TimeText.length(seconds.low()) + " to " + TimeText.length(seconds.high())
                                         + ")");
         return new Entry(value, new Estimate(-seconds.value(), -seconds.high(), -seconds.low()), words);
     }

@@ -37,9 +37,9 @@ final class PointWords {
 
     private PointWords() {}
 
-    /** Returns a time as a clock shows it. */
+    /** Returns a time; in words if it is never. */
     static String time(Estimate seconds) {
-        return Double.isInfinite(seconds.value()) ? "never" : TimeText.compact(seconds.value());
+        return Double.isInfinite(seconds.value()) ? "never" : TimeText.length(seconds.value());
     }
 
     /** Returns the change of a mode's time. */

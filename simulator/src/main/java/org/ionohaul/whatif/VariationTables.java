@@ -70,7 +70,7 @@ final class VariationTables {
         List<Cell> heads = joined(Stream.of(
                 Stream.of(inputs()),
                 deadlineHeads(caseIndex).map(Cell::of),
-                Stream.of("5 of 10", "9 of 10", "change", "range").map(Cell::of)));
+                Stream.of(Cell.of("5 of 10"), Cell.of("9 of 10"), new Cell("change", "range"))));
         return new Table(
                 modes.get(mode).title(),
                 heads,
@@ -85,11 +85,10 @@ final class VariationTables {
                         .map(it -> Cell.of(OddsText.percent(it.chance().value()))),
                 Stream.of(PointWords.time(mode.medianSeconds()), PointWords.time(mode.ninthSeconds()))
                         .map(Cell::of),
-                isFirst
-                        ? Stream.of(Cell.of("-"), Cell.of(""))
-                        : Stream.of(
-                                Cell.of(PointWords.change(mode.effect())),
-                                Cell.of(PointWords.changeRange(mode.effect())))));
+                Stream.of(
+                        isFirst
+                                ? Cell.of("-")
+                                : new Cell(PointWords.change(mode.effect()), PointWords.changeRange(mode.effect())))));
     }
 
     /** Returns which mode is best and by how much, a row a value or combination of values. */

@@ -65,10 +65,10 @@ final class PlaceCommandTest {
                   stated (-10.2 to -3.8 dB), which the scenario holds for possible: more noise
                 """), alone);
         assertTrue(alone.contains("1 reading puts the SNR 5.0 dB above the middle of what is"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("5 brisk-comb * off at 12m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("5 brisk-comb * off at 12 min"), alone);
         assertTrue(alone.replaceAll(" +", " ").contains("15 kB up 19:40 14 kB through"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("6 patient-climber * 4m00s"), alone);
-        assertTrue(alone.replaceAll(" +", " ").contains("8 brisk-comb 10m00s"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("6 patient-climber * 4 min"), alone);
+        assertTrue(alone.replaceAll(" +", " ").contains("8 brisk-comb 10 min"), alone);
         assertTrue(
                 Files.exists(folder.resolve("orchard-net-12-place-orchard-net").resolve("place.json")));
         assertEquals(ExitCode.DONE, place(LOG, "--trials", "40", "--threads", "3"), err::toString);

@@ -67,7 +67,7 @@ final class PlacementFormatsTest {
         for (String kind : List.of("at350", "at520")) {
             String svg = PublishedSchema.picture(page, "runs", kind);
             assertEquals(8 * 20, svg.split("<circle", -1).length - 1, kind);
-            assertTrue(svg.contains("off at 12m00s"), "as logged");
+            assertTrue(svg.contains("off at 12 min"), "as logged");
             String ranks = PublishedSchema.picture(page, "ranks", kind);
             assertEquals(8, ranks.split("<rect class=\"open\"", -1).length - 1, "a row a run");
             assertTrue(ranks.contains("run 8"), ranks);

@@ -38,4 +38,30 @@ final class TextTableTest {
                         "  long name      6"),
                 new TextTable(TABLE).lines(28));
     }
+
+    @Test
+    void aRangeWithUnitsAtBothEndsIsBrokenWhereColumnsWouldNotFitOtherwise() {
+        TextTable table = new TextTable(new Table(
+                "",
+                List.of(Cell.of("mode"), Cell.of("by"), Cell.of("level")),
+                List.of(List.of(
+                        Cell.of("long name"),
+                        new Cell("9 min 54 s", "9 min 41 s to 10 min 5 s"),
+                        new Cell("12 dB", "6.9 to 17.1 dB")))));
+        assertEquals(
+                List.of(
+                        "  mode                             by           level",
+                        "  ---------------------------------------------------",
+                        "  long name                9 min 54 s           12 dB",
+                        "             9 min 41 s to 10 min 5 s  6.9 to 17.1 dB"),
+                table.lines(53));
+        assertEquals(
+                List.of(
+                        "  mode                  by           level",
+                        "  ----------------------------------------",
+                        "  long name     9 min 54 s           12 dB",
+                        "                9 min 41 s  6.9 to 17.1 dB",
+                        "             to 10 min 5 s"),
+                table.lines(52));
+    }
 }

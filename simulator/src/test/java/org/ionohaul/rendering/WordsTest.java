@@ -35,15 +35,17 @@ final class WordsTest {
 
     /** Half a second is where a second begins, either way, so that nothing has lost its sign that is told. */
     @ParameterizedTest
-    @CsvSource({"260, 4m20s", "-12, -12s", "-0.5, -1s", "-0.49, 0s", "0.5, 1s", "-59.6, -1m00s"})
+    @CsvSource({"260, 4 min 20 s", "-12, -12 s", "-0.5, -1 s", "-0.49, 0 s", "0.5, 1 s", "-59.6, -1 min"})
     void aDifferenceHasItsSign(double seconds, String expected) {
         assertEquals(expected, TimeText.signed(seconds));
     }
 
     @Test
     void aRangeOfDifferencesIsToldWhereItHasEndsThatDiffer() {
-        assertEquals(" (-12s to 4m20s)", TimeText.range(-12, 260));
+        assertEquals("-12 s to 4 min 20 s", TimeText.range(-12, 260));
+        assertEquals(" (-12 s to 4 min 20 s)", TimeText.inBrackets(-12, 260));
         assertEquals("", TimeText.range(-12.4, -11.6));
+        assertEquals("", TimeText.inBrackets(-12.4, -11.6));
         assertEquals("", TimeText.range(Double.NEGATIVE_INFINITY, 260));
         assertEquals("", TimeText.range(-12, Double.POSITIVE_INFINITY));
     }
@@ -51,7 +53,7 @@ final class WordsTest {
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void aLengthOfTimeIsFiniteAndNotNegative(double seconds) {
-        assertThrows(IllegalArgumentException.class, () -> TimeText.compact(seconds));
+        assertThrows(IllegalArgumentException.class, () -> TimeText.length(seconds));
     }
 
     @ParameterizedTest

@@ -89,7 +89,7 @@ final class CaseChartsTest {
                 int at = completion.at().indexOf(deadline.deadlineSeconds() / 60);
                 Estimate chance = deadline.chance();
                 assertEquals(
-                        TimeText.compact(deadline.deadlineSeconds()),
+                        TimeText.length(deadline.deadlineSeconds()),
                         completion.clock().get(at));
                 assertEquals(100 * chance.value(), line.share().get(at));
                 assertEquals(100 * chance.low(), line.low().get(at));
@@ -196,7 +196,7 @@ final class CaseChartsTest {
     }
 
     private static String clock(double seconds) {
-        return Double.isFinite(seconds) ? TimeText.compact(seconds) : "-";
+        return Double.isFinite(seconds) ? TimeText.length(seconds) : "-";
     }
 
     @Test

@@ -39,7 +39,7 @@ final class CaseTablesTest {
         Table pairs = CaseTables.comparisons(SUMMARY);
         assertEquals(1, pairs.rows().size());
         List<Cell> row = pairs.rows().get(0);
-        assertEquals(List.of("Tough", "61 %", "38 %", "0 %", "55s", "trial 95", "5.0 trials"), texts(row));
+        assertEquals(List.of("Tough", "61 %", "38 %", "0 %", "55 s", "trial 95", "5.0 trials"), texts(row));
         assertEquals("and Quick", row.get(0).detail());
         assertEquals("trial 0", row.get(5).detail());
     }
@@ -106,11 +106,11 @@ final class CaseTablesTest {
     void whereTheTimeGoesAddsUp() {
         Table table = CaseTables.causes(List.of(ant(InventedStudy.delivered(50))));
         List<String> row = texts(table.rows().get(0));
-        assertEquals("50s", row.get(row.size() - 1));
+        assertEquals("50 s", row.get(row.size() - 1));
         assertEquals(
-                List.of("5s", "45s"),
+                List.of("5 s", "45 s"),
                 row.stream()
-                        .filter(it -> it.endsWith("s") && !it.equals("0s"))
+                        .filter(it -> it.endsWith("s") && !it.equals("0 s"))
                         .limit(2)
                         .toList());
     }

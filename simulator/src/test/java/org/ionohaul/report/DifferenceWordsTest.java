@@ -39,7 +39,7 @@ final class DifferenceWordsTest {
         assertEquals(
                 "They differ most where the middle SNR at Flood Desk over the first 11 min is lowest"
                         + " (up to 6 dB): there Tough is first on 90 % of 40 (72-97 %), mostly as the only one to get through, and on 10 % neither does. They"
-                        + " differ least where it is highest (from 14 dB): there Quick is first on 61 % of 40 (40-78 %), on the median one by 20 s (-3s to 41s).",
+                        + " differ least where it is highest (from 14 dB): there Quick is first on 61 % of 40 (40-78 %), on the median one by 20 s (-3 s to 41 s).",
                 new DifferenceWords(FabricatedStudy.result().scenario(), Direction.UPLOAD, difference, "Quick", "Tough")
                         .sentence());
     }

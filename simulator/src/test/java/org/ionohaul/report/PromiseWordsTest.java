@@ -74,10 +74,10 @@ final class PromiseWordsTest {
         // 0.95^n <= 0.025 from n = 72 on.
         List<Cell> row = file(71, 150).times().rows().get(0);
         assertEquals(
-                List.of("Ant", "1m40s", "1m40s", "1m40s", "?"),
+                List.of("Ant", "1 min 40 s", "1 min 40 s", "1 min 40 s", "?"),
                 row.stream().map(Cell::text).toList());
         assertEquals("72 trials", row.get(4).detail());
-        assertEquals("1m40s", file(72, 150).times().rows().get(0).get(4).text());
+        assertEquals("1 min 40 s", file(72, 150).times().rows().get(0).get(4).text());
     }
 
     @Test

@@ -75,7 +75,7 @@ final class ReportInBrowserTest {
         String seen = shown().seen();
         assertEquals(
                 4 * 2,
-                count(seen, "told: Through within 0s\nQuick: 0 % (0-4 %)\nTough: 0 % (0-4 %)\n"),
+                count(seen, "told: Through within 0 s\nQuick: 0 % (0-4 %)\nTough: 0 % (0-4 %)\n"),
                 "what a pointer at the left end of the lines is told; Wilson's interval for none of 100 is 0 to 3.7 %");
         assertFalse(seen.contains("not told"), seen);
     }

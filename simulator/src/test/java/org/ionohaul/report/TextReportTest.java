@@ -43,11 +43,11 @@ final class TextReportTest {
                 .map(it -> it.strip().replaceAll(" +", " "))
                 .toList();
         assertEquals(10, rows.size(), "five tables a direction");
-        assertEquals("Quick 95 % 1m40s 8m20s 15m00s", rows.get(0));
+        assertEquals("Quick 95 % 1 min 40 s 8 min 20 s 15 min", rows.get(0));
         assertEquals("Quick 30 % 90 % 6,000", rows.get(1));
         // The first of the two files takes half of that, the second comes last.
-        assertEquals("Quick 95 % 50s 4m10s 7m30s", rows.get(2));
-        assertEquals("Quick 95 % 1m40s 8m20s 15m00s", rows.get(3));
+        assertEquals("Quick 95 % 50 s 4 min 10 s 7 min 30 s", rows.get(2));
+        assertEquals("Quick 95 % 1 min 40 s 8 min 20 s 15 min", rows.get(3));
     }
 
     @Test

@@ -33,9 +33,9 @@ final class PointWordsTest {
 
     @Test
     void aChangeHasItsSignAndStandsInBracketsIfItCouldBeChance() {
-        assertEquals("+1m20s", PointWords.change(effect(new Estimate(80, 70, 90), 0, 60, true)));
-        assertEquals("-40s", PointWords.change(effect(new Estimate(-40, -50, -30), 60, 0, true)));
-        assertEquals("(-40s)", PointWords.change(effect(new Estimate(-40, -50, 30), 8, 5, false)));
+        assertEquals("+1 min 20 s", PointWords.change(effect(new Estimate(80, 70, 90), 0, 60, true)));
+        assertEquals("-40 s", PointWords.change(effect(new Estimate(-40, -50, -30), 60, 0, true)));
+        assertEquals("(-40 s)", PointWords.change(effect(new Estimate(-40, -50, 30), 8, 5, false)));
         assertEquals("fails", PointWords.change(effect(new Estimate(NEVER, 20, NEVER), 0, 60, true)));
         assertEquals("arrives", PointWords.change(effect(new Estimate(-NEVER, -NEVER, -20), 60, 0, true)));
         assertEquals("none", PointWords.change(InventedPoints.NO_EFFECT));
@@ -44,10 +44,10 @@ final class PointWordsTest {
     /** Half a second is where a second begins, so that nothing is told with a sign that is not. */
     @Test
     void aChangeOfLessThanHalfASecondHasNoSign() {
-        assertEquals("0s", PointWords.signed(0.49));
-        assertEquals("+1s", PointWords.signed(0.5));
-        assertEquals("0s", PointWords.signed(-0.49));
-        assertEquals("-1s", PointWords.signed(-0.5));
+        assertEquals("0 s", PointWords.signed(0.49));
+        assertEquals("+1 s", PointWords.signed(0.5));
+        assertEquals("0 s", PointWords.signed(-0.49));
+        assertEquals("-1 s", PointWords.signed(-0.5));
         assertEquals("0", PointWords.signedPoints(0.0049));
         assertEquals("+1", PointWords.signedPoints(0.005));
         assertEquals("0", PointWords.signedPoints(-0.005));
@@ -56,11 +56,11 @@ final class PointWordsTest {
 
     @Test
     void anOpenEndOfARangeIsToldByTheOtherIfThatTellsTheWay() {
-        assertEquals("+1m10s to +1m30s", range(80, 70, 90));
-        assertEquals("-5s to +9s", range(3, -5, 9));
+        assertEquals("+1 min 10 s to +1 min 30 s", range(80, 70, 90));
+        assertEquals("-5 s to +9 s", range(3, -5, 9));
         assertEquals("", range(80, 79.9, 80.1));
-        assertEquals("+20s or more", range(80, 20, NEVER));
-        assertEquals("-20s or more", range(-80, -NEVER, -20));
+        assertEquals("+20 s or more", range(80, 20, NEVER));
+        assertEquals("-20 s or more", range(-80, -NEVER, -20));
         assertEquals("open", range(80, 0, NEVER));
         assertEquals("open", range(-80, -NEVER, 0));
         assertEquals("open", range(0, -NEVER, NEVER));

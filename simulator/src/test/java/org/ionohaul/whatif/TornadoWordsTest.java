@@ -94,7 +94,7 @@ final class TornadoWordsTest {
                 List.of(
                         "None of these changes the time of Quick beyond chance.",
                         "With noise = few, not one trial differs for Quick. With noise = many, nothing changes for Quick"
-                                + " that could not be chance (-10s to +2m20s).",
+                                + " that could not be chance (-10 s to +2 min 20 s).",
                         "As it stands: Quick is best; 9 of 10 trials within 3 min 20 s."),
                 sentences(tornado(clear(0), bar("noise", clear(0), changed(PERHAPS)))));
     }
@@ -148,17 +148,17 @@ final class TornadoWordsTest {
         List<List<Cell>> rows = new TornadoTables(threeKeys()).ofMode(0, 0).rows();
         assertEquals(
                 List.of(
-                        "SNR few +2m30s",
-                        "SNR many -1m30s",
+                        "SNR few +2 min 30 s",
+                        "SNR many -1 min 30 s",
                         "noise few none",
-                        "noise many (+20s)",
+                        "noise many (+20 s)",
                         "wait few none",
                         "wait many none"),
                 rows.stream()
                         .map(it -> it.get(0).text() + " " + it.get(1).text() + " "
                                 + it.get(2).text())
                         .toList());
-        assertEquals("+2m10s to +3m00s", rows.get(0).get(2).detail());
+        assertEquals("+2 min 10 s to +3 min", rows.get(0).get(2).detail());
         assertEquals(
                 List.of(
                         "as it stands",
@@ -183,7 +183,7 @@ final class TornadoWordsTest {
         assertEquals("change, minutes", times.axis());
         assertEquals(3.3, times.end(), 1e-12);
         TornadoChart.Bar few = times.bars().get(0);
-        assertEquals("SNR = few\n+2m30s (+2m10s to +3m00s)", few.label());
+        assertEquals("SNR = few\n+2 min 30 s (+2 min 10 s to +3 min)", few.label());
         assertEquals(List.of(130 / 60.0, 2.5, 3.0), List.of(few.low(), few.change(), few.high()));
         assertEquals(
                 List.of(false, true, false, true, false, true),

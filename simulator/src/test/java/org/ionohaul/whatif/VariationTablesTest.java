@@ -55,9 +55,9 @@ final class VariationTablesTest {
         List<List<Cell>> rows = tables.ofMode(0, 0).rows();
         assertEquals(
                 List.of(
-                        List.of("6 dB", "30 %", "90 %", "8m20s", "15m00s", "-", "-", "-"),
-                        List.of("9 dB", "26 %", "86 %", "9m00s", "15m40s", "+40s", "-4", "-4"),
-                        List.of("12 dB", "22 %", "82 %", "9m40s", "16m20s", "+1m20s", "-8", "-8")),
+                        List.of("6 dB", "30 %", "90 %", "8 min 20 s", "15 min", "-", "-", "-"),
+                        List.of("9 dB", "26 %", "86 %", "9 min", "15 min 40 s", "+40 s", "-4", "-4"),
+                        List.of("12 dB", "22 %", "82 %", "9 min 40 s", "16 min 20 s", "+1 min 20 s", "-8", "-8")),
                 rows.stream().map(VariationTablesTest::texts).toList());
         assertEquals(
                 List.of(
@@ -71,7 +71,7 @@ final class VariationTablesTest {
                         "change by 15 min"),
                 texts(tables.ofMode(0, 0).heads()));
         assertEquals(
-                List.of("9 dB", "26 %", "86 %", "9m00s", "15m40s", "+40s", ""),
+                List.of("9 dB", "26 %", "86 %", "9 min", "15 min 40 s", "+40 s"),
                 texts(tables.brief(0, 0).rows().get(1)));
     }
 
@@ -96,7 +96,7 @@ final class VariationTablesTest {
                         List.of("6 dB", "Quick or Tough", "not done"),
                         List.of("12 dB", "not done", "not done")),
                 rows.stream().map(VariationTablesTest::texts).toList());
-        assertEquals("3m20s", rows.get(0).get(1).detail());
+        assertEquals("3 min 20 s", rows.get(0).get(1).detail());
         assertEquals(
                 List.of("SNR at Weir Cottage \\ length of the path", "90 km", "400 km"),
                 texts(tables(partial).bestMap(1).heads()));
@@ -119,7 +119,7 @@ final class VariationTablesTest {
                 best.get(1).says());
         List<CellMap.Place> ninth = maps.stream()
                 .map(it -> ((CellMap) it.picture()).cells())
-                .filter(it -> it.get(0).label().equals("3m20s"))
+                .filter(it -> it.get(0).label().equals("3 min 20 s"))
                 .findFirst()
                 .orElseThrow();
         assertEquals(OptionalDouble.of(200), ninth.get(0).value());
@@ -162,7 +162,8 @@ final class VariationTablesTest {
         assertEquals(List.of(1.0, 400 / 60.0, NEVER), quick.value());
         assertEquals(54 / 60.0, quick.low().get(0), 1e-12);
         assertEquals(66 / 60.0, quick.high().get(0), 1e-9);
-        assertEquals(List.of("1m00s (54s-1m06s)", "6m40s (6m00s-7m20s)", "not reached"), quick.says());
+        assertEquals(
+                List.of("1 min (54 s to 1 min 6 s)", "6 min 40 s (6 min to 7 min 20 s)", "not reached"), quick.says());
         SweepCurve chances = (SweepCurve) charts.get(2).picture();
         assertEquals(List.of(50.0, 40.0, 0.0), chances.modes().get(0).value());
         assertEquals(List.of(40.0, 30.0, 0.0), rounded(chances.modes().get(0).low()));

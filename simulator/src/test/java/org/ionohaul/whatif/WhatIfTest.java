@@ -87,7 +87,7 @@ final class WhatIfTest {
                 "With x = 2, Hare is through less than a second later on the median trial (0 s to" + " 1 s).",
                 sentence(changed(new Estimate(0.2, 0.1, 1), 1, 30, 1e-6, nothing)));
         assertEquals(
-                "With x = 2, nothing changes for Hare that could not be chance (-5s to +9s).",
+                "With x = 2, nothing changes for Hare that could not be chance (-5 s to +9 s).",
                 sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, nothing)));
         assertEquals(
                 "With x = 2, not one trial differs for Hare.",
@@ -138,7 +138,7 @@ final class WhatIfTest {
                 "With x = 2, Hare gets through on many trials on which it would not otherwise.",
                 sentence(changed(new Estimate(-NEVER, -NEVER, -5), 60, 0, 1e-9, nothing)));
         assertEquals(
-                "With x = 2, Hare is neither sooner nor later beyond chance (-5s to +9s) and keeps 10 min on 12 more of"
+                "With x = 2, Hare is neither sooner nor later beyond chance (-5 s to +9 s) and keeps 10 min on 12 more of"
                         + " 100 trials (5 to 19).",
                 sentence(changed(new Estimate(3, -5, 9), 12, 15, 0.7, new Estimate(0.12, 0.05, 0.19))));
     }
@@ -161,8 +161,8 @@ final class WhatIfTest {
     void aModeThatNothingHappensToIsToldInALine() {
         String text = String.join("\n", new VariationText(FabricatedVariation.oneKey(3)).lines());
         assertTrue(text.contains("Tough: the same at every value"), text);
-        assertTrue(text.contains("+40s"), text);
-        assertTrue(text.contains("+1m20s"), text);
+        assertTrue(text.contains("+40 s"), text);
+        assertTrue(text.contains("+1 min 20 s"), text);
     }
 
     @Test
@@ -176,8 +176,8 @@ final class WhatIfTest {
                     .map(it -> it.group(1))
                     .toList();
             assertFalse(described.isEmpty());
-            described.forEach(
-                    it -> assertTrue(it.matches(".*[0-9]+ (%|dB|of 100).*|.*[0-9]m[0-9]{2}s.*|.*not reached.*"), it));
+            described.forEach(it ->
+                    assertTrue(it.matches(".*[0-9]+ (%|dB|of 100).*|.*[0-9] min [0-9]+ s.*|.*not reached.*"), it));
         }
     }
 
