@@ -1,5 +1,6 @@
 package org.ionohaul.trial;
 
+import java.util.function.IntPredicate;
 import org.ionohaul.channel.Reception;
 import org.ionohaul.link.Signals;
 import org.ionohaul.rate.LossCurves;
@@ -14,23 +15,55 @@ public final class BenchCurves {
 
     private BenchCurves() {}
 
-    /** Measures the data rates of a mode on steady paths from -40 to +60 dB. */
+    /**
+     * Measures the data rates of a mode on steady paths from -40 to +60 dB; each of them only where its loss changes, and beyond
+     * that at one point on either side.
+     */
     public static LossCurves of(Signals signals) {
-        double[][] snrDb = new double[signals.dataRateCount()][POINTS];
-        double[][] loss = new double[signals.dataRateCount()][POINTS];
-        for (int dataRate = 1; dataRate <= signals.dataRateCount(); dataRate++) {
-            measure(signals.dataRate(dataRate), snrDb[dataRate - 1], loss[dataRate - 1]);
+        double[][] snrDb = new double[signals.dataRateCount()][];
+        double[][] loss = new double[signals.dataRateCount()][];
+        for (int row = 0; row < snrDb.length; row++) {
+            Waveform waveform = signals.dataRate(row + 1);
+            double most = loss(waveform, 0);
+            double least = loss(waveform, POINTS - 1);
+            int first = firstPoint(point -> loss(waveform, point) < most) - 1;
+            int last = firstPoint(point -> loss(waveform, point) <= least);
+            snrDb[row] = new double[last - first + 1];
+            loss[row] = new double[last - first + 1];
+            measure(waveform, first, snrDb[row], loss[row]);
         }
         return new LossCurves(snrDb, loss);
     }
 
-    private static void measure(Waveform waveform, double[] snrDb, double[] loss) {
+    private static void measure(Waveform waveform, int first, double[] snrDb, double[] loss) {
         double least = 1;
-        for (int point = 0; point < POINTS; point++) {
-            Reception steady = new SteadyReception(LOWEST_DB + point * STEP_DB);
-            least = Math.min(least, 1 - waveform.decodingProbability(waveform.evidence(steady, 0, 0, 1)));
-            snrDb[point] = waveform.meanSnrDb(steady, 0, 1);
-            loss[point] = least;
+        for (int i = 0; i < loss.length; i++) {
+            least = Math.min(least, loss(waveform, first + i));
+            snrDb[i] = waveform.meanSnrDb(steady(first + i), 0, 1);
+            loss[i] = least;
         }
+    }
+
+    /** Returns the first point but one of which something is true that is so from some point on; the last one if it is of none before. */
+    private static int firstPoint(IntPredicate isSo) {
+        int before = 0;
+        int from = POINTS - 1;
+        while (from - before > 1) {
+            int middle = (before + from) >>> 1;
+            if (isSo.test(middle)) {
+                from = middle;
+            } else {
+                before = middle;
+            }
+        }
+        return from;
+    }
+
+    private static double loss(Waveform waveform, int point) {
+        return 1 - waveform.decodingProbability(waveform.evidence(steady(point), 0, 0, 1));
+    }
+
+    private static Reception steady(int point) {
+        return new SteadyReception(LOWEST_DB + point * STEP_DB);
     }
 }

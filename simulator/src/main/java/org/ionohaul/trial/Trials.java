@@ -22,10 +22,13 @@ import org.ionohaul.session.SessionTrace;
  * its seed and its number alone: trials may run in any order and on any thread.
  */
 public final class Trials {
+    private static final double WORTH_REMEMBERING = 0.1;
+
     private final Scenario scenario;
     private final TrialSkies skies;
     private final long horizonNanos;
     private final List<ModeWiring> wirings;
+    private final boolean haveMuchInCommon;
 
     /** Prepares what the trials of a scenario have in common. */
     public Trials(Scenario scenario) {
@@ -35,6 +38,14 @@ public final class Trials {
         this.wirings = scenario.modes().stream()
                 .map(mode -> new ModeWiring(scenario, mode))
                 .toList();
+        this.haveMuchInCommon = haveMuchInCommon(scenario.transfers());
+    }
+
+    /** Sessions go the same way until the smaller file is through: worth remembering if that is more than a small part of all. */
+    private static boolean haveMuchInCommon(List<Transfer> transfers) {
+        long all = transfers.stream().mapToLong(Transfer::totalBytes).sum();
+        long largest = transfers.stream().mapToLong(Transfer::totalBytes).max().orElse(0);
+        return all - largest > WORTH_REMEMBERING * all;
     }
 
     /**
@@ -45,9 +56,8 @@ public final class Trials {
      */
     public List<SessionResult> run(long trial) {
         Sky sky = skies.sky(trial);
-        boolean hasMuchInCommon = scenario.transfers().size() > 1;
         List<List<SessionResult>> byMode = wirings.stream()
-                .map(it -> sessions(it, hasMuchInCommon ? it.rememberingUnder(sky) : it.under(sky), trial))
+                .map(it -> sessions(it, haveMuchInCommon ? it.rememberingUnder(sky) : it.under(sky), trial))
                 .toList();
         return IntStream.range(0, byMode.get(0).size())
                 .boxed()

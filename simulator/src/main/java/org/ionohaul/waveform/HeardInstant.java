@@ -54,8 +54,9 @@ final class HeardInstant {
     void hear(Reception reception, long atNanos, NoiseBursts bursts) {
         reception.powers(atNanos, signal, noise);
         unfaded = reception.meanSignal(atNanos);
-        defend(bursts, meanPower * mean(signal), mean(noise));
-        excise();
+        double meanNoise = mean(noise);
+        defend(bursts, meanPower * mean(signal), meanNoise);
+        excise(meanNoise);
     }
 
     /** Lets samples through the limiter or blanker, and adds them up to symbols. */
@@ -124,9 +125,9 @@ final class HeardInstant {
         added[level] = added[0] + part * (added[level] - added[0]) + part * (1 - part) * uneven * uneven * meanSignal;
     }
 
-    private void excise() {
+    private void excise(double meanNoise) {
         switch (frontEnd.excision()) {
-            case NONE -> Arrays.fill(noise, mean(noise));
+            case NONE -> Arrays.fill(noise, meanNoise);
             case WEIGHTING -> {
                 if (symbolSeconds > 0) {
                     leakage.spread(noise, spread);
