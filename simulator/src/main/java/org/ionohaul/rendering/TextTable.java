@@ -2,7 +2,6 @@ package org.ionohaul.rendering;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -13,9 +12,6 @@ import java.util.stream.Stream;
  */
 public final class TextTable {
     private static final String GAP = "  ";
-
-    /** Where a range is broken: {@code 9 min 41 s to 10 min 5 s}, not {@code 6.9 to 17.1 dB}. */
-    private static final Pattern BETWEEN_LENGTHS = Pattern.compile("(?<=\\p{Alpha}) (?=to )");
 
     private final Table table;
     private final boolean isBroken;
@@ -81,10 +77,7 @@ public final class TextTable {
 
     /** Returns the lines of a cell's small print. */
     private List<String> details(Cell cell) {
-        if (cell.detail().isEmpty()) {
-            return List.of();
-        }
-        return isBroken ? List.of(BETWEEN_LENGTHS.split(cell.detail())) : List.of(cell.detail());
+        return isBroken || cell.detail().isEmpty() ? cell.pieces() : List.of(cell.detail());
     }
 
     private String line(List<String> cells, List<Integer> columns) {

@@ -128,8 +128,7 @@ final class CaseCharts {
         return bars(
                 "causes",
                 "Where the time goes",
-                "Minutes and seconds, mean of all trials, also of those that fail. Red is trouble: repeats, silence,"
-                        + " redialling.",
+                "Mean of all trials, also of those that fail. Red is trouble: repeats, silence," + " redialling.",
                 mode -> "most for " + most(mode) + ", of " + TimeText.length(mode.meanElapsedSeconds()),
                 new StackedBars(
                         CAUSES,
