@@ -27,7 +27,8 @@ public final class BenchCurves {
             double most = loss(waveform, 0);
             double least = loss(waveform, POINTS - 1);
             int first = firstPoint(point -> loss(waveform, point) < most) - 1;
-            int last = firstPoint(point -> loss(waveform, point) <= least);
+            // Two points of a rate that loses as much everywhere.
+            int last = Math.max(first + 1, firstPoint(point -> loss(waveform, point) <= least));
             snrDb[row] = new double[last - first + 1];
             loss[row] = new double[last - first + 1];
             measure(waveform, first, snrDb[row], loss[row]);
