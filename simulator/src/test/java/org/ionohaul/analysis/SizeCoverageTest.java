@@ -45,7 +45,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
  *
  * <p>One large run is cut into studies of trials of their own; all of it together is the truth, for sizes that a study does
  * not send by sending them. For the table in {@code results/reference/size-coverage.csv} modes of the demo are simulated;
- * renew it with {@code mvn test -Dtest=SizeCoverageTest -Dgolden.renew=true} (some ten minutes) and review the difference. At
+ * renew it with {@code mvn test -Dtest=SizeCoverageTest -Dgolden.renew=true} (a minute) and review the difference. At
  * every build the same answers are asked of sessions that are made up, whose truth is known in closed form besides.
  */
 final class SizeCoverageTest {
