@@ -91,6 +91,15 @@ public final class TimeText {
         return minutes / MINUTE + " h" + more(minutes % MINUTE, "min");
     }
 
+    /**
+     * Returns the same rounded up: no less than what it stands for.
+     *
+     * @param seconds zero or more, finite
+     */
+    public static String lengthRoundedUp(double seconds) {
+        return length((double) roundedUp(requireLength(seconds), seconds > HOUR ? MINUTE : 1));
+    }
+
     private static String more(long count, String unit) {
         return count == 0 ? "" : " " + count + " " + unit;
     }

@@ -133,6 +133,6 @@ record FilePromiseWords(FilePromises promises, LimitWords limits) {
             return new Cell("?", time.fewestTrials() + " trials");
         }
         return Cell.of(
-                Double.isInfinite(time.secondsOrNever()) ? "open" : TimeText.length(Math.ceil(time.secondsOrNever())));
+                Double.isInfinite(time.secondsOrNever()) ? "open" : TimeText.lengthRoundedUp(time.secondsOrNever()));
     }
 }

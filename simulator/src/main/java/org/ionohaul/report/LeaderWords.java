@@ -34,7 +34,7 @@ public final class LeaderWords {
     /** Returns how far modes are alike in their times, such as {@code , 0:12 on the median}; empty if that is open. */
     public static String time(Alike alike) {
         return Double.isFinite(alike.seconds())
-                ? TimeText.length(Math.max(1, Math.ceil(alike.seconds()))) + " on the median"
+                ? TimeText.lengthRoundedUp(Math.max(1, alike.seconds())) + " on the median"
                 : "";
     }
 
