@@ -44,47 +44,17 @@ final class RememberingWaveform implements Waveform {
 
     @Override
     public double detectionProbability(Reception reception, long startNanos) {
-        if (!isKnown(reception)) {
-            return original.detectionProbability(reception, startNanos);
-        }
-        long what = what(DETECTION, reception, 0, 0);
-        double known = answers.find(startNanos, what, 0);
-        if (!Double.isNaN(known)) {
-            return known;
-        }
-        double fresh = original.detectionProbability(reception, startNanos);
-        answers.keep(startNanos, what, 0, fresh);
-        return fresh;
+        return answer(DETECTION, reception, startNanos, 0, 0, 0);
     }
 
     @Override
     public double evidence(Reception reception, long startNanos, int frame, int frames) {
-        if (!isKnown(reception)) {
-            return original.evidence(reception, startNanos, frame, frames);
-        }
-        long what = what(EVIDENCE, reception, frame, frames);
-        double known = answers.find(startNanos, what, 0);
-        if (!Double.isNaN(known)) {
-            return known;
-        }
-        double fresh = original.evidence(reception, startNanos, frame, frames);
-        answers.keep(startNanos, what, 0, fresh);
-        return fresh;
+        return answer(EVIDENCE, reception, startNanos, frame, frames, 0);
     }
 
     @Override
     public Fate fate(Reception reception, long startNanos, int frame, int frames, double draw) {
-        if (!isKnown(reception)) {
-            return original.fate(reception, startNanos, frame, frames, draw);
-        }
-        long what = what(FATE, reception, frame, frames);
-        double known = answers.find(startNanos, what, draw);
-        if (!Double.isNaN(known)) {
-            return FATES.get((int) known);
-        }
-        Fate fresh = original.fate(reception, startNanos, frame, frames, draw);
-        answers.keep(startNanos, what, draw, FATES.indexOf(fresh));
-        return fresh;
+        return FATES.get((int) answer(FATE, reception, startNanos, frame, frames, draw));
     }
 
     @Override
@@ -104,21 +74,30 @@ final class RememberingWaveform implements Waveform {
 
     @Override
     public double meanSnrDb(Reception reception, long startNanos, int frames) {
-        if (!isKnown(reception)) {
-            return original.meanSnrDb(reception, startNanos, frames);
+        return answer(MEAN_SNR, reception, startNanos, 0, frames, 0);
+    }
+
+    private double answer(int question, Reception reception, long startNanos, int frame, int frames, double draw) {
+        if (reception != first && reception != second) {
+            return fresh(question, reception, startNanos, frame, frames, draw);
         }
-        long what = what(MEAN_SNR, reception, 0, frames);
-        double known = answers.find(startNanos, what, 0);
+        long what = what(question, reception, frame, frames);
+        double known = answers.find(startNanos, what, draw);
         if (!Double.isNaN(known)) {
             return known;
         }
-        double fresh = original.meanSnrDb(reception, startNanos, frames);
-        answers.keep(startNanos, what, 0, fresh);
+        double fresh = fresh(question, reception, startNanos, frame, frames, draw);
+        answers.keep(startNanos, what, draw, fresh);
         return fresh;
     }
 
-    private boolean isKnown(Reception reception) {
-        return reception == first || reception == second;
+    private double fresh(int question, Reception reception, long startNanos, int frame, int frames, double draw) {
+        return switch (question) {
+            case DETECTION -> original.detectionProbability(reception, startNanos);
+            case EVIDENCE -> original.evidence(reception, startNanos, frame, frames);
+            case FATE -> FATES.indexOf(original.fate(reception, startNanos, frame, frames, draw));
+            default -> original.meanSnrDb(reception, startNanos, frames);
+        };
     }
 
     /** Returns a number for what is asked about an instant: never zero, and no two alike. */

@@ -108,4 +108,12 @@ final class WordsTest {
         assertThrows(IllegalArgumentException.class, () -> OddsText.odds(1.01));
         assertThrows(IllegalArgumentException.class, () -> OddsText.percent(Double.NaN));
     }
+
+    @Test
+    void aLengthThatMustNotBeTooShortIsNeverRoundedDown() {
+        assertEquals("1 h 1 min", TimeText.lengthRoundedUp(3625));
+        assertEquals("1 h", TimeText.lengthRoundedUp(3600));
+        assertEquals("1 h", TimeText.lengthRoundedUp(3599.2));
+        assertEquals("4 min 21 s", TimeText.lengthRoundedUp(260.1));
+    }
 }
